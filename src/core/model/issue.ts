@@ -1,0 +1,19 @@
+import type { QuantityKind } from '../units/quantity.ts'
+import type { SourceId } from '../engineering/sources.ts'
+
+/** Something wrong with what was entered. Words are made from `code` in src/text; the core carries facts only. */
+export type Issue = Readonly<{
+  /** Key into the text table, kebab case: 'post-wider-than-hole'. */
+  code: string
+  severity: 'error' | 'warning'
+  /** Path into the spec: 'hole.depth'. Empty for the document as a whole. */
+  path: string
+  got?: number | string
+  limit?: number | string
+  quantity?: QuantityKind
+  sources?: readonly SourceId[]
+}>
+
+export type Result<T> =
+  | Readonly<{ ok: true; value: T; issues: readonly Issue[] }>
+  | Readonly<{ ok: false; issues: readonly Issue[] }>

@@ -1,0 +1,95 @@
+import type { Metres, UnitWeight } from '../units/quantity.ts'
+import type { SourceId } from '../engineering/sources.ts'
+import type { Surface } from '../geometry/surface.ts'
+import type { ConvexSolid } from '../geometry/placed.ts'
+import type { Field } from './field.ts'
+import type { Role } from './solid.ts'
+import type { Bracket, Fill, PierSpec } from './spec.ts'
+
+/** One lift of placed material, from the top of the lift below it up to `to`. */
+export type Lift = Readonly<{ id: string; role: Role; label: string; to: Surface }>
+
+/** What a kind may ask of the hole while it stacks its lifts. */
+export type FillSite = Readonly<{
+  /** Bottom of the fill: the hole's bottom, or the top of a gravel or concrete base [m], signed. */
+  bottom: Metres
+  grade: Surface
+  /** The finished top the document asks for: flat, crowned or dished. */
+  top: Surface
+  /** Level at which `volume` [m3] placed from `bottom` round the post ends [m], signed. */
+  levelFor(volume: number): Metres
+}>
+
+/** Whether a standard lets this kind's part be counted, and if not, why (a key into the text table). */
+export type Counting = Readonly<{
+  counted: 'counted' | "engineer's judgement" | 'not counted'
+  why: string
+  sources: readonly SourceId[]
+}>
+
+/** What a lift is ordered as, and how heavy it is. */
+export type Supply = 'bags' | 'ready-mix' | 'loose' | 'none'
+
+/** What stands against the wood, for the exposure table. */
+export type Contact = 'native-soil' | 'backfill' | 'dry-mix' | 'concrete' | 'granular' | 'gravel' | 'flowable-fill' | 'air'
+
+/**
+ * A way to fill the hole: one file, one record, one line in kinds/index.ts. Views draw from the record;
+ * nothing outside core/kinds compares a kind's id.
+ */
+export type FillKind<F extends Fill = Fill> = Readonly<{
+  id: F['kind']
+  support: PierSpec['support']['kind']
+  /** Fields of its own, paths under 'fill.'. */
+  fields: readonly Field[]
+  defaults: F
+  /** Bottom up, ending at grade or at the finished top. */
+  lifts(fill: F, site: FillSite): readonly Lift[]
+  /** Role of a lift to how it is ordered. */
+  supply: Readonly<Partial<Record<Role, Supply>>>
+  /** Does the finished top (crown, rim) belong to this kind, or does it end at grade? */
+  hasTop: boolean
+  counting: Readonly<{
+    /** Does the weight of each role count against uplift? */
+    weight: Counting
+    /** Side friction between what is placed and undisturbed ground. */
+    sideFriction: Counting
+    /** Bar through the post, or the bracket, as the connection. */
+    connection: Counting
+    strength: Counting
+  }>
+  /** Width that bears sideways: the hole (bonded concrete) or the post alone, IBC 1807.3.3 options. */
+  lateralWidth: 'hole' | 'post'
+  /** Construction steps, keys into the text table. */
+  steps: readonly string[]
+  /** Things that go wrong, questions to ask, cautions: keys into the text table. */
+  cautions: readonly string[]
+  sources: readonly SourceId[]
+}>
+
+/** The frame a bracket is drawn in: concrete's finished landing and the post that stands on it. */
+export type BracketSite = Readonly<{
+  /** Top of the concrete under the bracket [m], signed. */
+  landing: Metres
+  standOff: Metres
+  postWidth: Metres
+  postDepth: Metres
+}>
+
+export type BracketPart = Readonly<{ id: string; label: string; role: 'steel' | 'bar'; solids: readonly ConvexSolid[] }>
+
+export type BracketKind = Readonly<{
+  id: Bracket['kind']
+  fields: readonly Field[]
+  defaults: Bracket
+  parts(bracket: Bracket, site: BracketSite): readonly BracketPart[]
+  /** Half-width of the level landing it needs on the concrete [m]. */
+  landingRadius(bracket: Bracket, site: BracketSite): Metres
+  /** Shear planes at each bolt and where the steel is, for the yield equations. */
+  bolts: 'side plates' | 'knife plate' | 'none'
+  steps: readonly string[]
+  cautions: readonly string[]
+  sources: readonly SourceId[]
+}>
+
+export type MaterialWeight = Readonly<{ unitWeight: UnitWeight; source: SourceId }>

@@ -1,0 +1,148 @@
+import type { Metres, Pascals, PressureGradient, Radians, Slope, UnitWeight } from '../units/quantity.ts'
+
+/**
+ * One pier as a person sets it: coherent SI, frozen, validated. Nothing derived lives here.
+ * Frame: y up, origin on the pier's axis at finished grade, x across the post's `width`, z across its `depth`.
+ * Depths are non-negative, measured down the axis from grade at the axis.
+ */
+export type PierSpec = Readonly<{
+  site: Site
+  hole: Hole
+  post: Post
+  support: Support
+  fill: Fill
+  /** Bars through the post; null when none. Only with an embedded post. */
+  bars: ThroughBars | null
+  verticalBars: VerticalBars | null
+  top: Top
+  concrete: Concrete
+  /** Number of like piers on the job [count]. */
+  piers: number
+}>
+
+export type PresumptiveClass = 'crystalline-rock' | 'foliated-rock' | 'gravel' | 'sand' | 'clay'
+export type Soil =
+  | Readonly<{ kind: 'presumptive'; class: PresumptiveClass }>
+  | Readonly<{
+      kind: 'user'
+      /** Moist unit weight. */
+      unitWeight: UnitWeight
+      frictionAngle: Radians
+      /** Undrained shear strength for clay; 0 for sand. */
+      cohesion: Pascals
+      allowableBearing: Pascals
+      /** Allowable lateral bearing per depth. */
+      lateral: PressureGradient
+      /** Allowable side friction the user answers for; 0 when none. */
+      sideFriction: Pascals
+    }>
+
+export type Site = Readonly<{
+  soil: Soil
+  /** A second native layer below `from` (measured square down from grade, parallel to it); null for one layer. */
+  lower: Readonly<{ from: Metres; soil: Soil }> | null
+  /** Thickness of topsoil, 0 for none. Carries no load in any check. */
+  topsoil: Metres
+  slope: Slope
+  /** Plan direction that points downhill, anticlockwise seen from above from +x (so 0 = +x, pi/2 = -z). */
+  downhill: Radians
+  /** Depth of a level water table below grade at the axis; null for none met. */
+  waterTable: Metres | null
+  frostDepth: Metres
+}>
+
+export type Hole = Readonly<{
+  diameter: Metres
+  depth: Metres
+  /** Straight-sided widening at the bottom; null for none. */
+  bell: Readonly<{ diameter: Metres; height: Metres }> | null
+  /** Mouth wider than the shaft: `diameter` at grade on the axis, narrowing to the shaft over `depth`. */
+  flare: Readonly<{ diameter: Metres; depth: Metres }> | null
+  base: Readonly<{ material: 'gravel' | 'concrete'; thickness: Metres }> | null
+}>
+
+export type PostSectionId =
+  | '4x4' | '4x6' | '6x6' | '6x8' | '8x8'
+  | '3-ply-2x6' | '4-ply-2x6' | '3-ply-2x8'
+  | 'round-6' | 'round-7' | 'round-8' | 'round-9' | 'round-10'
+export type SpeciesId = 'southern-pine' | 'douglas-fir-larch' | 'hem-fir' | 'spruce-pine-fir' | 'cedar'
+export type UseClass = 'untreated' | 'UC3B' | 'UC4A' | 'UC4B' | 'UC4C'
+export type Post = Readonly<{
+  section: PostSectionId
+  species: SpeciesId
+  treatment: UseClass
+  /** Above grade at the axis. */
+  heightAboveGrade: Metres
+}>
+
+/** Where the post stands. `foot` is measured up from the hole's cleaned bottom. */
+export type Support =
+  | Readonly<{ kind: 'embedded'; foot: Metres }>
+  | Readonly<{ kind: 'bracket'; bracket: Bracket; standOff: Metres }>
+
+export type BracketId = 'side-plates' | 'knife-plate' | 'base-plate'
+export type Bracket = Readonly<{
+  kind: BracketId
+  plateThickness: Metres
+  boltDiameter: Metres
+  boltCount: number
+  /** Steel below the top of the concrete. */
+  embedment: Metres
+}>
+
+export type BagSize = 50 | 60 | 80
+export type Fill =
+  | Readonly<{ kind: 'dry-bag-at-foot'; bags: number; bagSize: BagSize }>
+  | Readonly<{ kind: 'dry-full-height' }>
+  | Readonly<{ kind: 'mixed-full-height' }>
+  | Readonly<{ kind: 'mixed-collar'; height: Metres }>
+  | Readonly<{ kind: 'mixed-bracket-pier' }>
+  | Readonly<{ kind: 'granular-on-pad'; pad: Metres }>
+  | Readonly<{ kind: 'flowable-fill' }>
+export type FillId = Fill['kind']
+
+export type BarSize = '#3' | '#4' | '#5' | '#6' | '#7' | '#8'
+export type BarGrade = 'unknown' | '40' | '60'
+export type BarCoating = 'plain' | 'galvanised' | 'epoxy' | 'stainless'
+export type ThroughBars = Readonly<{
+  size: BarSize
+  count: number
+  /** Centre of the lowest bar above the post's foot. */
+  aboveFoot: Metres
+  /** Centre to centre, up the post; matters from two bars on. */
+  spacing: Metres
+  length: Metres
+  grade: BarGrade
+  coating: BarCoating
+}>
+export type VerticalBars = Readonly<{ size: BarSize; count: number; cover: Metres; grade: BarGrade; coating: BarCoating }>
+
+export type TopShape = 'flat' | 'crowned' | 'dished'
+export type Top = Readonly<{
+  shape: TopShape
+  /** Crown's rise, or dish's depth, at the middle of the post's widest face (at the bracket's landing for a bracket). */
+  rise: Metres
+  /** Height of the level rim above grade at the uphill edge of the hole; negative when it ends below. */
+  rim: Metres
+  /** Soil or mulch heaped over the finished top, measured at the post. 0 for none. */
+  heaped: Metres
+}>
+
+export type Concrete = Readonly<{
+  /** Specified strength at 28 days. */
+  strength: Pascals
+  unitWeight: 'plain' | 'reinforced'
+  bagSize: BagSize
+  /** Extra to order, share of the net volume. */
+  waste: number
+}>
+
+/** What is saved and linked: the pier, how each value was typed, and the words that stay on this machine. */
+export type PierDocument = Readonly<{
+  spec: PierSpec
+  /** Path into the spec ("hole.depth") to the text a person typed, kept only while it still reads as the value. */
+  written: Readonly<Record<string, string>>
+  name: string
+  note: string
+}>
+

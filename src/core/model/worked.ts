@@ -1,0 +1,43 @@
+import type { SourceId } from '../engineering/sources.ts'
+import type { QuantityKind } from '../units/quantity.ts'
+
+/** How well the weakest thing that a number rests on was verified. Order: strongest first. */
+export const standings = ['definition', 'read', 'published, recomputed', 'computed here', 'abstract only', 'secondary', 'common practice', 'from memory', 'assumed here'] as const
+export type Standing = (typeof standings)[number]
+
+/** A named input to a formula. `symbol` is TeX. */
+export type Term = Readonly<{ symbol: string; name: string; value: number; quantity: QuantityKind }>
+
+/** A number that can show its work. `value` is coherent SI; `quantity` says how to print it. */
+export type Worked = Readonly<{
+  /** Key into the text table ("answers"), kebab case. */
+  id: string
+  value: number
+  quantity: QuantityKind
+  /** TeX, with the symbols of `inputs`. */
+  formula: string
+  inputs: readonly Term[]
+  sources: readonly SourceId[]
+  standing: Standing
+  method?: 'closed form' | 'integrated'
+}>
+
+/**
+ * One link of the load path, or one other check. `counted` says whether a standard lets the number be used:
+ * a link that is not counted has no capacity; it is neither zero nor a guess, and `why` is a key into the text table.
+ */
+export type Check = Readonly<{
+  id: string
+  group: 'uplift-soil' | 'uplift-connection' | 'uplift-post' | 'uplift-concrete' | 'bearing' | 'lateral' | 'frost' | 'detail'
+  where: readonly string[]
+  worked: readonly Worked[]
+  /** The worked number that is the allowable, when one may be stated. */
+  allowable: Worked | null
+  why?: string
+  counted: 'counted' | "engineer's judgement" | 'not counted' | 'upper bound'
+  /** A limit or a load to hold the allowable against, and the ratio demand / allowable. */
+  demand?: Worked
+  ratio?: number
+  sources: readonly SourceId[]
+  standing: Standing
+}>

@@ -1,0 +1,38 @@
+import type { CubicMetres, SquareMetres } from '../units/quantity.ts'
+import type { Measure, Role } from './solid.ts'
+import type { Corner } from '../geometry/corner.ts'
+import type { ConvexSolid } from '../geometry/placed.ts'
+
+/** A body swept about the axis: one polygon of fixed corners in the (r, y) half-plane at every plan angle. */
+export type SweptZone = Readonly<{
+  build: 'swept'
+  id: string
+  role: Role
+  /** Key into the text table ("zones"). */
+  label: string
+  corners: readonly Corner[]
+  /** Volume of record, bars not taken off. */
+  volume: Measure<CubicMetres>
+  /** The share of `volume` below grade and inside the hole. 0 for native soil. */
+  inHole: CubicMetres
+  /** Area of the whole boundary. */
+  surface: Measure<SquareMetres>
+}>
+
+/** A convex part shown whole: bar, bolt, plate, leg. Quantities take it off its host; the host's mesh keeps it in. */
+export type PlacedZone = Readonly<{
+  build: 'placed'
+  id: string
+  role: Role
+  label: string
+  solids: readonly ConvexSolid[]
+  volume: Measure<CubicMetres>
+  surface: Measure<SquareMetres>
+  /** Zone id to the part of this zone's volume that lies inside that zone. */
+  displaces: Readonly<Record<string, CubicMetres>>
+}>
+
+export type Zone = SweptZone | PlacedZone
+
+/** A clipped sheet, not a body: a level or a plane parallel to grade, from the hole's middle to the block's edge. */
+export type Sheet = Readonly<{ id: 'water-table' | 'frost-line'; corners: readonly [Corner, Corner] }>

@@ -1,0 +1,40 @@
+import type { Cut } from '../core/model/solid.ts'
+import type { Issue } from '../core/model/issue.ts'
+import type { PierDocument } from '../core/model/spec.ts'
+import type { UnitSystem } from '../core/units/quantity.ts'
+
+export type Viewpoint = 'section' | 'three-quarter' | 'uphill' | 'downhill' | 'plan' | 'close-up'
+export type Layer = 'soil' | 'labels' | 'dimensions' | 'water' | 'frost'
+export type Theme = 'paper' | 'dark'
+
+/** What is looked at and how. Never part of undo, never saved with the pier. */
+export type ViewSettings = Readonly<{
+  units: UnitSystem
+  theme: Theme
+  cut: Cut
+  /** Asked-for viewpoint; `at` rises by one with each request so that the same one can be asked for twice. */
+  viewpoint: Readonly<{ name: Viewpoint; at: number }>
+  layers: Readonly<Record<Layer, boolean>>
+  /** False: post, bars and bolts stay whole where the cut runs through them. */
+  cutPost: boolean
+  /** 0 together … 1 lifted apart. */
+  explode: number
+  /** Zone, part or link pointed at, from the picture or from the numbers. */
+  pointedAt: string | null
+  /** `light`: plain materials, no shadows, no multisampling; for tests and weak machines. */
+  quality: 'full' | 'light'
+}>
+
+/**
+ * The whole application state. It holds documents, never results: `state/derived.ts` keeps a WeakMap from spec to result.
+ * A drag writes `draft` at most once a frame; release commits one document, clears the draft, and is one undo step.
+ */
+export type AppState = Readonly<{
+  /** Last committed document; always valid. */
+  document: PierDocument
+  /** Valid document while a drag is going on. */
+  draft: PierDocument | null
+  /** What was last entered and refused: the picture stays on `document`, these say why. */
+  refused: readonly Issue[]
+  view: ViewSettings
+}>
