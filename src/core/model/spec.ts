@@ -44,7 +44,7 @@ export type Site = Readonly<{
   /** Thickness of topsoil, 0 for none. Carries no load in any check. */
   topsoil: Metres
   slope: Slope
-  /** Plan direction that points downhill, anticlockwise seen from above from +x (so 0 = +x, pi/2 = -z). */
+  /** Plan angle that points downhill, from +x toward +z (clockwise seen from above). */
   downhill: Radians
   /** Depth of a level water table below grade at the axis; null for none met. */
   waterTable: Metres | null
