@@ -36,5 +36,31 @@ export type AppState = Readonly<{
   draft: PierDocument | null
   /** What was last entered and refused: the picture stays on `document`, these say why. */
   refused: readonly Issue[]
+  /** Entries refused, by the path they were typed at; the text stays in its box until it is put right or dropped. */
+  entries: Readonly<Record<string, RefusedEntry>>
+  /** What the shell has to say: storage trouble, a damaged link, a file that would not open. */
+  notices: readonly Notice[]
   view: ViewSettings
 }>
+
+export type RefusedEntry = Readonly<{ text: string; issues: readonly Issue[] }>
+
+/** One notice of a kind at a time; the words are made from `code` in src/text. */
+export type Notice = Readonly<{
+  code:
+    | 'storage-blocked'
+    | 'storage-full'
+    | 'note-damaged'
+    | 'link-damaged'
+    | 'link-opened-beside-last'
+    | 'file-refused'
+    | 'file-opened'
+    | 'link-copied'
+    | 'copy-refused'
+    | 'scene-failed'
+    | 'no-webgl'
+  issues?: readonly Issue[]
+  /** A name or a raw text that belongs to the notice: a file's name, the damaged note. */
+  detail?: string
+}>
+export type NoticeCode = Notice['code']

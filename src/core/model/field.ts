@@ -12,7 +12,14 @@ export type Field = Readonly<{
   visibleIf?: (spec: PierSpec) => boolean
 }> &
   (
-    | Readonly<{ type: 'number'; quantity: QuantityKind; min: number; max: number; step: Readonly<{ us: number; metric: number }>; nullable?: boolean }>
+    | Readonly<{
+        type: 'number'
+        quantity: QuantityKind
+        min: number
+        max: number
+        step: Readonly<{ us: number; metric: number }>
+        nullable?: boolean
+      }>
     | Readonly<{ type: 'choice'; choices: readonly (string | number)[] }>
     /** An optional part, null or an object whose own fields follow; `initial` fills it when it is switched on. */
     | Readonly<{ type: 'part'; initial: unknown }>

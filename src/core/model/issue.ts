@@ -14,6 +14,4 @@ export type Issue = Readonly<{
   sources?: readonly SourceId[]
 }>
 
-export type Result<T> =
-  | Readonly<{ ok: true; value: T; issues: readonly Issue[] }>
-  | Readonly<{ ok: false; issues: readonly Issue[] }>
+export type Result<T> = Readonly<{ ok: true; value: T; issues: readonly Issue[] }> | Readonly<{ ok: false; issues: readonly Issue[] }>

@@ -59,7 +59,12 @@ export type PierResult = Readonly<{
   sheets: readonly Sheet[]
   depths: Depths
   /** Hole below grade [m3] and what is left empty in it. */
-  hole: Readonly<{ volume: Measure<CubicMetres>; void: CubicMetres; spoilBank: CubicMetres; spoilLoose: Readonly<{ low: CubicMetres; high: CubicMetres }> }>
+  hole: Readonly<{
+    volume: Measure<CubicMetres>
+    void: CubicMetres
+    spoilBank: CubicMetres
+    spoilLoose: Readonly<{ low: CubicMetres; high: CubicMetres }>
+  }>
   quantities: readonly QuantityLine[]
   /** Every mechanism and link, counted or not. */
   checks: readonly Check[]

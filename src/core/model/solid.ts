@@ -2,10 +2,19 @@ import type { CubicMetres, Radians } from '../units/quantity.ts'
 
 /** What a zone is made of, for colour, hatch, unit weight and legend. Views map every role; the compiler checks it. */
 export type Role =
-  | 'topsoil' | 'soil' | 'soil-lower'
-  | 'backfill' | 'granular' | 'gravel' | 'mulch'
-  | 'dry-mix' | 'concrete' | 'flowable-fill'
-  | 'wood' | 'bar' | 'steel'
+  | 'topsoil'
+  | 'soil'
+  | 'soil-lower'
+  | 'backfill'
+  | 'granular'
+  | 'gravel'
+  | 'mulch'
+  | 'dry-mix'
+  | 'concrete'
+  | 'flowable-fill'
+  | 'wood'
+  | 'bar'
+  | 'steel'
 
 export type Measure<T extends number = CubicMetres> = Readonly<{ value: T; method: 'closed form' | 'integrated' }>
 

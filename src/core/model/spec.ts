@@ -62,9 +62,19 @@ export type Hole = Readonly<{
 }>
 
 export type PostSectionId =
-  | '4x4' | '4x6' | '6x6' | '6x8' | '8x8'
-  | '3-ply-2x6' | '4-ply-2x6' | '3-ply-2x8'
-  | 'round-6' | 'round-7' | 'round-8' | 'round-9' | 'round-10'
+  | '4x4'
+  | '4x6'
+  | '6x6'
+  | '6x8'
+  | '8x8'
+  | '3-ply-2x6'
+  | '4-ply-2x6'
+  | '3-ply-2x8'
+  | 'round-6'
+  | 'round-7'
+  | 'round-8'
+  | 'round-9'
+  | 'round-10'
 export type SpeciesId = 'southern-pine' | 'douglas-fir-larch' | 'hem-fir' | 'spruce-pine-fir' | 'cedar'
 export type UseClass = 'untreated' | 'UC3B' | 'UC4A' | 'UC4B' | 'UC4C'
 export type Post = Readonly<{
@@ -76,9 +86,7 @@ export type Post = Readonly<{
 }>
 
 /** Where the post stands. `foot` is measured up from the hole's cleaned bottom. */
-export type Support =
-  | Readonly<{ kind: 'embedded'; foot: Metres }>
-  | Readonly<{ kind: 'bracket'; bracket: Bracket; standOff: Metres }>
+export type Support = Readonly<{ kind: 'embedded'; foot: Metres }> | Readonly<{ kind: 'bracket'; bracket: Bracket; standOff: Metres }>
 
 export type BracketId = 'side-plates' | 'knife-plate' | 'base-plate'
 export type Bracket = Readonly<{
@@ -145,4 +153,3 @@ export type PierDocument = Readonly<{
   name: string
   note: string
 }>
-

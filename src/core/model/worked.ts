@@ -2,7 +2,17 @@ import type { SourceId } from '../engineering/sources.ts'
 import type { QuantityKind } from '../units/quantity.ts'
 
 /** How well the weakest thing that a number rests on was verified. Order: strongest first. */
-export const standings = ['definition', 'read', 'published, recomputed', 'computed here', 'abstract only', 'secondary', 'common practice', 'from memory', 'assumed here'] as const
+export const standings = [
+  'definition',
+  'read',
+  'published, recomputed',
+  'computed here',
+  'abstract only',
+  'secondary',
+  'common practice',
+  'from memory',
+  'assumed here',
+] as const
 export type Standing = (typeof standings)[number]
 
 /** A named input to a formula. `symbol` is TeX. */

@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { describe, expect, it } from 'vitest'
+import { kindIds, rulesFor } from './rules.ts'
+import { filesUnder, readSources, root, sourceFile } from './sourceFile.ts'
+
+const read = (path: string): string => readFileSync(join(root, path), 'utf8')
+const specModel = read('src/core/model/spec.ts')
+const sources = readSources('src')
+const rules = rulesFor(specModel)
+
+/** Raised as the house grows: a guard that sees an empty folder is no guard. */
+const atLeast = { 'src/core': 10, 'src/state': 1 }
+
+describe('[A1] the house keeps its shape', () => {
+  it.each(Object.entries(atLeast))('sees enough files in %s', (folder, least) => {
+    expect(sources.filter((file) => file.path.startsWith(`${folder}/`)).length).toBeGreaterThanOrEqual(least)
+  })
+
+  it('reads the ids of seven fills and three brackets', () => {
+    expect(kindIds(specModel)).toHaveLength(10)
+  })
+
+  it.each(rules.map((rule) => [rule.name, rule] as const))('%s', (_, rule) => {
+    expect(sources.flatMap((file) => rule.check(file))).toEqual([])
+  })
+
+  it('builds the core without a browser, a clock or a server', () => {
+    const { compilerOptions } = JSON.parse(read('src/core/tsconfig.json')) as { compilerOptions: { lib: string[]; types: string[] } }
+    expect(compilerOptions.lib).toEqual(['ES2022'])
+    expect(compilerOptions.types).toEqual([])
+  })
+})
+
+describe('[A2] every guard can fail', () => {
+  const plants = rules.flatMap((rule) => rule.plant.map(([path, text]) => [rule.name, path, text, rule] as const))
+  it.each(plants)('%s: %s', (_, path, text, rule) => {
+    expect(rule.check(sourceFile(path, text))).not.toEqual([])
+  })
+
+  it('leaves comments and strings alone', () => {
+    const innocent = sourceFile('src/core/derive/a.ts', "// Math.random() is banned\nconst a = 'new Date as any'\n")
+    expect(rules.flatMap((rule) => rule.check(innocent))).toEqual([])
+  })
+})
+
+describe('[A3] nothing of the workshop is left in the work', () => {
+  const texts = ['src', 'tests', 'bench'].flatMap((folder) => filesUnder(folder, ['.ts', '.tsx', '.md', '.json', '.csv', '.css', '.html']))
+  const own = ['README.md', 'DEVELOPERS.md', 'package.json', 'package-lock.json', 'index.html', 'vite.config.ts']
+  const workshopPath = new RegExp(`(?<![\\w.])/(?:${['work', 'root', 'tmp'].join('|')})/`)
+
+  it('names no folder of one machine', () => {
+    expect([...texts, ...own].filter((path) => workshopPath.test(read(path)))).toEqual([])
+    expect(workshopPath.test(`see /${'work'}/main`)).toBe(true)
+  })
+
+  it('records no registry in the lock file', () => {
+    const lock = JSON.parse(read('package-lock.json')) as { packages: Record<string, { resolved?: string }> }
+    expect(Object.keys(lock.packages).length).toBeGreaterThan(100)
+    expect(Object.entries(lock.packages).filter(([, entry]) => entry.resolved !== undefined)).toEqual([])
+  })
+})

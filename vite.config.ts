@@ -1,0 +1,80 @@
+import { gzipSync } from 'node:zlib'
+import react from '@vitejs/plugin-react'
+import { defineConfig, type Plugin } from 'vite'
+
+/** What the built page may do: run and fetch its own files, nothing else, from nowhere else. */
+const contentPolicy = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self'",
+  "img-src 'self' data: blob:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "frame-src 'none'",
+  "object-src 'none'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ')
+
+/** The development server needs inline scripts to swap modules, so the policy is written into the built page only. */
+const policyInPage = (): Plugin => ({
+  name: 'content-policy',
+  apply: 'build',
+  transformIndexHtml: () => [
+    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: contentPolicy }, injectTo: 'head-prepend' },
+    { tag: 'meta', attrs: { name: 'referrer', content: 'no-referrer' }, injectTo: 'head-prepend' },
+  ],
+})
+
+const initialLimit = 200_000
+const kilobytes = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB gzip`
+
+/** Prints what a first visit loads before the picture, and what the picture adds; stops the build when the first outgrows its limit. */
+const firstLoad = (): Plugin => ({
+  name: 'first-load',
+  apply: 'build',
+  writeBundle(_, bundle) {
+    const chunks = Object.values(bundle).filter((file) => file.type === 'chunk')
+    const named = new Map(chunks.map((chunk) => [chunk.fileName, chunk]))
+    const withImports = (fileName: string, seen = new Set<string>()): Set<string> => {
+      if (seen.has(fileName)) return seen
+      seen.add(fileName)
+      for (const next of named.get(fileName)?.imports ?? []) withImports(next, seen)
+      return seen
+    }
+    const weight = (files: Iterable<string>): number => {
+      let sum = 0
+      for (const file of files) sum += gzipSync(named.get(file)?.code ?? '').length
+      return sum
+    }
+    const holdsThree = (fileName: string): boolean =>
+      (named.get(fileName)?.moduleIds ?? []).some((id) => id.includes('/node_modules/three/'))
+
+    const initial = new Set(chunks.filter((chunk) => chunk.isEntry).flatMap((chunk) => [...withImports(chunk.fileName)]))
+    const scene = chunks.filter((chunk) => chunk.isDynamicEntry && [...withImports(chunk.fileName)].some(holdsThree))
+    const sceneFiles = new Set(scene.flatMap((chunk) => [...withImports(chunk.fileName)]).filter((file) => !initial.has(file)))
+    this.info(`first load   ${kilobytes(weight(initial))} of script in ${initial.size} files (limit ${kilobytes(initialLimit)})`)
+    this.info(`3D picture   ${kilobytes(weight(sceneFiles))} of script in ${sceneFiles.size} files, loaded after it`)
+
+    const page = bundle['index.html']
+    const html = page?.type === 'asset' ? String(page.source) : ''
+    const early = chunks.filter((chunk) => holdsThree(chunk.fileName) && (initial.has(chunk.fileName) || html.includes(chunk.fileName)))
+    if (early.length > 0) this.error(`the 3D library is loaded at once: ${early.map((chunk) => chunk.fileName).join(', ')}`)
+    if (weight(initial) > initialLimit) this.error(`the first load outgrew ${kilobytes(initialLimit)}`)
+  },
+})
+
+export default defineConfig({
+  base: './',
+  plugins: [react(), policyInPage(), firstLoad()],
+  build: {
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    chunkSizeWarningLimit: 1600,
+    reportCompressedSize: false,
+  },
+  server: { host: '127.0.0.1' },
+  preview: { host: '127.0.0.1', port: 4173, strictPort: false },
+})
