@@ -1,0 +1,15 @@
+import { radians } from '../core/units/quantity.ts'
+import type { ViewSettings } from './appState.ts'
+
+/** First look: a sector of 100 degrees taken out toward the reader, downhill on the right. */
+export const defaultView: ViewSettings = {
+  units: 'us',
+  theme: 'paper',
+  cut: { open: radians((100 * Math.PI) / 180), facing: radians(Math.PI / 2) },
+  viewpoint: { name: 'three-quarter', at: 0 },
+  layers: { soil: true, labels: true, dimensions: true, water: true, frost: true },
+  cutPost: false,
+  explode: 0,
+  pointedAt: null,
+  quality: 'full',
+}

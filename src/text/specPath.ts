@@ -1,0 +1,24 @@
+import type { PierSpec } from '../core/model/spec.ts'
+
+type Leaf = string | number | boolean | null | undefined
+/** Every dotted path into T, through every member of its unions. */
+type PathOf<T> = T extends Leaf
+  ? never
+  : T extends object
+    ? { [K in keyof T & string]: K | `${K}.${PathOf<T[K]> & string}` }[keyof T & string]
+    : never
+
+type Container =
+  | 'site'
+  | 'site.soil'
+  | 'site.lower.soil'
+  | 'hole'
+  | 'post'
+  | 'support'
+  | 'support.bracket'
+  | 'fill'
+  | 'top'
+  | 'concrete'
+
+/** Paths that a field may have: leaves and optional parts, read off the spec by the compiler. */
+export type FieldPath = Exclude<PathOf<PierSpec>, Container>
