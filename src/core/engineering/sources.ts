@@ -28,12 +28,16 @@ const aci318 = document('ACI 318 Building Code Requirements for Structural Concr
 const asce716 = document('ASCE/SEI 7 Minimum Design Loads and Associated Criteria', '7-16', 2016, 'American Society of Civil Engineers')
 const asce722 = document('ASCE/SEI 7 Minimum Design Loads and Associated Criteria', '7-22', 2022, 'American Society of Civil Engineers')
 const astm = (title: string, edition: string, year: number | null) => document(title, edition, year, 'ASTM International')
-const gec10 = document('Drilled Shafts: Construction Procedures and Design Methods (GEC 10)', 'FHWA-NHI-18-024', 2018, 'Federal Highway Administration')
+const gec10 = document(
+  'Drilled Shafts: Construction Procedures and Design Methods (GEC 10)',
+  'FHWA-NHI-18-024',
+  2018,
+  'Federal Highway Administration',
+)
 const aashto = document('AASHTO LRFD Bridge Design Specifications', 'as transcribed in open source', 2017, 'AASHTO')
 const ufc = document('UFC 3-220-20 Foundations and Earth Structures', '16 January 2025', 2025, 'US Department of Defense')
 const ep486 = document('ANSI/ASAE EP486 Shallow Post and Pier Foundation Design', 'EP486.2 and EP486.3', 2017, 'ASABE')
-const own = (title: string, standing: Standing): Source =>
-  document(title, '', null, '')('whole', '', standing)
+const own = (title: string, standing: Standing): Source => document(title, '', null, '')('whole', '', standing)
 
 /** Every source that a formula, a table row or a result may name. Section-level ids, so that an id alone leads to the place. */
 export const sources = {
@@ -45,7 +49,12 @@ export const sources = {
   memory: own('From memory, not checked against print', 'from memory'),
   assumption: own('Assumed for this project', 'assumed here'),
   user: own('Entered by the user', 'assumed here'),
-  'nist-sp-811': document('Guide for the Use of the International System of Units (SP 811)', '2008', 2008, 'NIST')('section', 'Appendix B', 'definition'),
+  'nist-sp-811': document(
+    'Guide for the Use of the International System of Units (SP 811)',
+    '2008',
+    2008,
+    'NIST',
+  )('section', 'Appendix B', 'definition'),
 
   'ibc-1605-3': ibc('section', '1605.3.1, 1605.3.2', 'read'),
   'ibc-1806-1': ibc('section', '1806.1', 'secondary'),
@@ -94,7 +103,12 @@ export const sources = {
   'nds-supplement-4a': ndsSupplement('table', 'Tables 4A and 4B', 'secondary'),
   'nds-supplement-4d': ndsSupplement('table', 'Table 4D', 'from memory'),
 
-  'aci-318-14-25-4-3': document('ACI 318 Building Code Requirements for Structural Concrete', '318-14', 2014, 'American Concrete Institute')('section', '25.4.3.1', 'secondary'),
+  'aci-318-14-25-4-3': document(
+    'ACI 318 Building Code Requirements for Structural Concrete',
+    '318-14',
+    2014,
+    'American Concrete Institute',
+  )('section', '25.4.3.1', 'secondary'),
   'aci-318-19-14': aci318('section', 'Chapter 14', 'from memory'),
   'aci-318-19-17-5-3': aci318('section', '17.5.3', 'from memory'),
   'aci-318-19-17-6-1': aci318('equation', '17.6.1', 'secondary'),
@@ -111,11 +125,36 @@ export const sources = {
   'aci-318-19-25-4-9': aci318('equation', '25.4.9.2', 'secondary'),
   'aci-318-19-26-5-2': aci318('section', '26.5.2', 'from memory'),
   'aci-318-19-26-12-6': aci318('section', '26.12.6.1(e)', 'secondary'),
-  'aci-209r-92': document('ACI 209R Prediction of Creep, Shrinkage, and Temperature Effects', '209R-92', 1992, 'American Concrete Institute')('equation', 'Equation 2-1', 'secondary'),
-  'aci-211-1': document('ACI 211.1 Selecting Proportions for Concrete', '211.1', 1991, 'American Concrete Institute')('table', 'Table 6.3.4(a)', 'from memory'),
-  'aci-349-2r-07': document('ACI 349.2R Guide to the Concrete Capacity Design Method', '349.2R-07', 2007, 'American Concrete Institute')('example', 'Example A1', 'published, recomputed'),
-  'anchor-guide-318-19': document('Anchor design guide to ACI 318-19 chapter 17', '2025', 2025, 'as reproduced in public')('example', 'worked pages', 'published, recomputed'),
-  'aisc-360': document('AISC 360 Specification for Structural Steel Buildings', '360-16', 2016, 'American Institute of Steel Construction')('section', 'Chapters D and G', 'from memory'),
+  'aci-209r-92': document(
+    'ACI 209R Prediction of Creep, Shrinkage, and Temperature Effects',
+    '209R-92',
+    1992,
+    'American Concrete Institute',
+  )('equation', 'Equation 2-1', 'secondary'),
+  'aci-211-1': document(
+    'ACI 211.1 Selecting Proportions for Concrete',
+    '211.1',
+    1991,
+    'American Concrete Institute',
+  )('table', 'Table 6.3.4(a)', 'from memory'),
+  'aci-349-2r-07': document(
+    'ACI 349.2R Guide to the Concrete Capacity Design Method',
+    '349.2R-07',
+    2007,
+    'American Concrete Institute',
+  )('example', 'Example A1', 'published, recomputed'),
+  'anchor-guide-318-19': document(
+    'Anchor design guide to ACI 318-19 chapter 17',
+    '2025',
+    2025,
+    'as reproduced in public',
+  )('example', 'worked pages', 'published, recomputed'),
+  'aisc-360': document(
+    'AISC 360 Specification for Structural Steel Buildings',
+    '360-16',
+    2016,
+    'American Institute of Steel Construction',
+  )('section', 'Chapters D and G', 'from memory'),
 
   'astm-a36': astm('ASTM A36 Carbon Structural Steel', 'current', null)('whole', 'as used in NDS 2018 table footnotes', 'secondary'),
   'astm-a153': astm('ASTM A153 Zinc Coating (Hot-Dip) on Iron and Steel Hardware', 'current', null)('whole', '', 'secondary'),
@@ -139,30 +178,125 @@ export const sources = {
   'gec-10-2018': gec10('table', 'Appendix A, Table A-4 and pages A-10 to A-12', 'read'),
   'gec-10-2018-side-resistance': gec10('section', 'side resistance in cohesive soil, excluded lengths', 'secondary'),
   'aashto-10-8-3-5': aashto('section', '10.8.3.5', 'secondary'),
-  'oneill-reese-1999': document('Drilled Shafts: Construction Procedures and Design Methods', 'FHWA-IF-99-025', 1999, 'Federal Highway Administration')('equation', 'depth-based beta', 'secondary'),
-  'meyerhof-adams-1968': document('The Ultimate Uplift Capacity of Foundations', 'Can. Geotech. J. 5(4)', 1968, 'NRC Canada')('whole', 'sand, circular and rectangular footings', 'from memory'),
-  'meyerhof-1973': document('Uplift Resistance of Inclined Anchors and Piles', 'Proc. 8th ICSMFE', 1973, 'ISSMFE')('whole', 'clay breakout factor', 'from memory'),
-  'das-1978': document('Model Tests for Uplift Capacity of Foundations in Clay', 'Soils and Foundations 18(2)', 1978, 'Japanese Geotechnical Society')('whole', 'critical ratio', 'from memory'),
-  'das-foundation-engineering': document('Principles of Foundation Engineering', '', null, 'Cengage')('example', 'uplift capacity examples', 'from memory'),
-  'go-95': document('General Order 95, Rules for Overhead Electric Line Construction', 'original', 1941, 'California Public Utilities Commission')('section', 'Rule 48.5', 'read'),
-  'cfem-2006': document('Canadian Foundation Engineering Manual', '4th', 2006, 'Canadian Geotechnical Society')('section', 'adfreeze bond, after Penner', 'secondary'),
-  'crrel-tr-145': document('Technical Report 145, Heaving Forces on Piles', 'TR 145', 1965, 'US Army CRREL')('whole', 'abstract', 'abstract only'),
-  'em-1110-2-2504': document('EM 1110-2-2504 Design of Sheet Pile Walls', '1994', 1994, 'US Army Corps of Engineers')('table', 'Table 3-1', 'read'),
-  'usbr-huang-1983': document('Stability Analysis of Earth Slopes, after USBR 1977', '1983', 1983, 'Van Nostrand Reinhold')('table', 'Table 3.1', 'secondary'),
+  'oneill-reese-1999': document(
+    'Drilled Shafts: Construction Procedures and Design Methods',
+    'FHWA-IF-99-025',
+    1999,
+    'Federal Highway Administration',
+  )('equation', 'depth-based beta', 'secondary'),
+  'meyerhof-adams-1968': document(
+    'The Ultimate Uplift Capacity of Foundations',
+    'Can. Geotech. J. 5(4)',
+    1968,
+    'NRC Canada',
+  )('whole', 'sand, circular and rectangular footings', 'from memory'),
+  'meyerhof-1973': document(
+    'Uplift Resistance of Inclined Anchors and Piles',
+    'Proc. 8th ICSMFE',
+    1973,
+    'ISSMFE',
+  )('whole', 'clay breakout factor', 'from memory'),
+  'das-1978': document(
+    'Model Tests for Uplift Capacity of Foundations in Clay',
+    'Soils and Foundations 18(2)',
+    1978,
+    'Japanese Geotechnical Society',
+  )('whole', 'critical ratio', 'from memory'),
+  'das-foundation-engineering': document(
+    'Principles of Foundation Engineering',
+    '',
+    null,
+    'Cengage',
+  )('example', 'uplift capacity examples', 'from memory'),
+  'go-95': document(
+    'General Order 95, Rules for Overhead Electric Line Construction',
+    'original',
+    1941,
+    'California Public Utilities Commission',
+  )('section', 'Rule 48.5', 'read'),
+  'cfem-2006': document(
+    'Canadian Foundation Engineering Manual',
+    '4th',
+    2006,
+    'Canadian Geotechnical Society',
+  )('section', 'adfreeze bond, after Penner', 'secondary'),
+  'crrel-tr-145': document(
+    'Technical Report 145, Heaving Forces on Piles',
+    'TR 145',
+    1965,
+    'US Army CRREL',
+  )('whole', 'abstract', 'abstract only'),
+  'em-1110-2-2504': document(
+    'EM 1110-2-2504 Design of Sheet Pile Walls',
+    '1994',
+    1994,
+    'US Army Corps of Engineers',
+  )('table', 'Table 3-1', 'read'),
+  'usbr-huang-1983': document(
+    'Stability Analysis of Earth Slopes, after USBR 1977',
+    '1983',
+    1983,
+    'Van Nostrand Reinhold',
+  )('table', 'Table 3.1', 'secondary'),
   'ufc-3-220-20': ufc('equation', 'Chapter 6, Equations 6-55 to 6-65', 'secondary'),
-  'fm-5-434': document('FM 5-434 Earthmoving Operations', 'FM 5-434', 2000, 'US Department of the Army')('table', 'Table 1-1', 'from memory'),
-  'tm-9-2320-366-10-1': document('TM 9-2320-366-10-1, vehicle payload data', '', null, 'US Department of the Army')('table', 'Table 2-15', 'read'),
+  'fm-5-434': document(
+    'FM 5-434 Earthmoving Operations',
+    'FM 5-434',
+    2000,
+    'US Department of the Army',
+  )('table', 'Table 1-1', 'from memory'),
+  'tm-9-2320-366-10-1': document(
+    'TM 9-2320-366-10-1, vehicle payload data',
+    '',
+    null,
+    'US Department of the Army',
+  )('table', 'Table 2-15', 'read'),
   'ep486-scope': ep486('section', '1.2.1', 'read'),
   'ep486-dec98': document('ANSI/ASAE EP486 Post and Pole Foundation Design', 'DEC98', 1998, 'ASAE')('section', '3.4.2', 'read'),
-  'awpa-u1': document('AWPA U1 Use Category System', 'as listed for building officials', null, 'American Wood Protection Association')('whole', 'use categories', 'read'),
-  'awpa-u1-retentions': document('AWPA U1 Use Category System', 'trade table, about 2013', 2013, 'American Wood Protection Association')('table', 'retentions by commodity', 'secondary'),
+  'awpa-u1': document(
+    'AWPA U1 Use Category System',
+    'as listed for building officials',
+    null,
+    'American Wood Protection Association',
+  )('whole', 'use categories', 'read'),
+  'awpa-u1-retentions': document(
+    'AWPA U1 Use Category System',
+    'trade table, about 2013',
+    2013,
+    'American Wood Protection Association',
+  )('table', 'retentions by commodity', 'secondary'),
   'bohnhoff-2003': document('In-Situ Hydration of a Dry Concrete Mix', 'Paper 034003', 2003, 'ASAE')('whole', 'abstract', 'abstract only'),
-  'hoyle-woeste-1989': document('Wood Technology in the Design of Structures', '5th', 1989, 'Iowa State University Press')('page', '336', 'secondary'),
-  'zelinka-rammer-2009': document('Corrosion Rates of Fasteners in Treated Wood', 'J. Mater. Civ. Eng. 21(12)', 2009, 'American Society of Civil Engineers')('whole', '', 'abstract only'),
-  'hud-rsdg-2017': document('Residential Structural Design Guide', '2nd', 2017, 'US Department of Housing and Urban Development')('example', 'Example 5.6', 'published, recomputed'),
+  'hoyle-woeste-1989': document(
+    'Wood Technology in the Design of Structures',
+    '5th',
+    1989,
+    'Iowa State University Press',
+  )('page', '336', 'secondary'),
+  'zelinka-rammer-2009': document(
+    'Corrosion Rates of Fasteners in Treated Wood',
+    'J. Mater. Civ. Eng. 21(12)',
+    2009,
+    'American Society of Civil Engineers',
+  )('whole', '', 'abstract only'),
+  'hud-rsdg-2017': document(
+    'Residential Structural Design Guide',
+    '2nd',
+    2017,
+    'US Department of Housing and Urban Development',
+  )('example', 'Example 5.6', 'published, recomputed'),
   'aghayere-vigil-2007': document('Structural Wood Design', '1st', 2007, 'Wiley')('example', 'Example 5.7', 'published, recomputed'),
-  'permit-sheets': document('Public permit calculations and published calculation sheets', '', null, 'city archives and open sheets')('example', 'embedded sign and pole foundations', 'published, recomputed'),
-  'bag-yields': document('Construction references on packaged concrete', '', null, 'several, public')('whole', 'yield by bag weight', 'secondary'),
+  'permit-sheets': document(
+    'Public permit calculations and published calculation sheets',
+    '',
+    null,
+    'city archives and open sheets',
+  )('example', 'embedded sign and pole foundations', 'published, recomputed'),
+  'bag-yields': document(
+    'Construction references on packaged concrete',
+    '',
+    null,
+    'several, public',
+  )('whole', 'yield by bag weight', 'secondary'),
 } satisfies Readonly<Record<string, Source>>
 
 /** Key of a source record. */

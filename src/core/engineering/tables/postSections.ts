@@ -21,14 +21,28 @@ export type PostSection = Readonly<{
   standing: Standing
 }>
 
-const section = (shape: PostSection['shape'], make: PostSection['make'], width: number, depth: number, plies: number, source: SourceId, standing: Standing): PostSection => ({
-  shape, make, plies, source, standing,
+const section = (
+  shape: PostSection['shape'],
+  make: PostSection['make'],
+  width: number,
+  depth: number,
+  plies: number,
+  source: SourceId,
+  standing: Standing,
+): PostSection => ({
+  shape,
+  make,
+  plies,
+  source,
+  standing,
   width: metres(width * printedUnits.in),
   depth: metres(depth * printedUnits.in),
   printed: { width, depth, unit: 'in' },
 })
-const sawn = (make: 'lumber' | 'timber', width: number, depth: number, standing: Standing) => section('rect', make, width, depth, 1, 'nds-supplement-1b', standing)
-const laminated = (plies: number, depth: number) => section('rect', 'laminated', plies * 1.5, depth, plies, 'nds-supplement-1b', 'secondary')
+const sawn = (make: 'lumber' | 'timber', width: number, depth: number, standing: Standing) =>
+  section('rect', make, width, depth, 1, 'nds-supplement-1b', standing)
+const laminated = (plies: number, depth: number) =>
+  section('rect', 'laminated', plies * 1.5, depth, plies, 'nds-supplement-1b', 'secondary')
 const pole = (diameter: number) => section('round', 'pole', diameter, diameter, 1, 'assumption', 'assumed here')
 
 /** Dressed sizes. Sawn: nominal less 1/2 in (2x8 plies 7-1/4 in). Poles: the diameter named is the diameter. */
