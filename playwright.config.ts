@@ -1,0 +1,45 @@
+import { createServer } from 'node:net'
+import { defineConfig } from '@playwright/test'
+import { findBrowser } from './tests/browser/findBrowser.ts'
+import { browserFlags, environmentFor, type FoundBrowser } from './tests/browser/launch.ts'
+
+const freePort = (): Promise<number> =>
+  new Promise((resolve, reject) => {
+    const server = createServer().once('error', reject)
+    server.listen(0, '127.0.0.1', () => {
+      const address = server.address()
+      server.close(() => resolve(typeof address === 'object' && address ? address.port : 0))
+    })
+  })
+
+// Every worker reads this file again: what the first reading found is handed down through the environment.
+const kept = process.env
+kept.PIERGLASS_TEST_PORT ??= String(await freePort())
+kept.PIERGLASS_TEST_BROWSER ??= JSON.stringify(await findBrowser())
+const port = kept.PIERGLASS_TEST_PORT
+const browser = JSON.parse(kept.PIERGLASS_TEST_BROWSER) as FoundBrowser
+
+export default defineConfig({
+  testDir: 'tests/browser',
+  testMatch: '**/*.spec.ts',
+  outputDir: 'test-results',
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: process.env.CI !== undefined,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  reporter: [['list']],
+  use: {
+    baseURL: `http://127.0.0.1:${port}/`,
+    viewport: { width: 480, height: 320 },
+    trace: 'off',
+    screenshot: 'only-on-failure',
+    launchOptions: { executablePath: browser.executablePath, args: [...browserFlags], env: environmentFor(browser) },
+  },
+  webServer: {
+    command: `vite preview --port ${port} --strictPort`,
+    url: `http://127.0.0.1:${port}/`,
+    reuseExistingServer: false,
+    timeout: 60_000,
+  },
+})

@@ -1,0 +1,103 @@
+import { test as base, expect, type Locator, type Page } from '@playwright/test'
+import type { Probe, RendererInfo } from '../../src/view/app/probe.ts'
+
+export { expect }
+
+/** Everything a page must not do, as it happens. Empty at the end of every test. */
+const watch = async (page: Page, origin: string): Promise<string[]> => {
+  const complaints: string[] = []
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(`console: ${message.text()}`)
+  })
+  page.on('pageerror', (error) => complaints.push(`page error: ${error.message}`))
+  page.on('request', (request) => {
+    const url = request.url()
+    const isOwn = url.startsWith(origin) || url.startsWith('data:') || url.startsWith(`blob:${origin}`)
+    if (!isOwn) complaints.push(`request to ${url}`)
+  })
+  await page.exposeFunction('tellPolicyBreach', (what: string) => complaints.push(`content policy: ${what}`))
+  await page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) => {
+      const tell = (window as unknown as { tellPolicyBreach(what: string): void }).tellPolicyBreach
+      tell(`${event.violatedDirective} ${event.blockedURI} ${event.sample}`)
+    })
+  })
+  return complaints
+}
+
+/** The page under test. Everything it reads comes through `window.pierglass`, everything it does goes through roles and names. */
+export class App {
+  readonly complaints: string[]
+
+  constructor(
+    readonly page: Page,
+    complaints: string[],
+  ) {
+    this.complaints = complaints
+  }
+
+  /** Opens the app in the light profile and waits for its first picture. `hash` starts with #. */
+  async open(hash = '', query = '?quality=light'): Promise<void> {
+    await this.page.goto(`./${query}${hash}`)
+    await this.ready()
+  }
+
+  async ready(): Promise<void> {
+    await this.page.waitForFunction(() => window.pierglass?.ready() === true, undefined, { timeout: 45_000 })
+  }
+
+  /** What one of the probe's functions gives, as plain data. */
+  async read<K extends keyof Probe>(what: K): Promise<ReturnType<Probe[K]>> {
+    return (await this.page.evaluate((name) => window.pierglass?.[name as keyof Probe](), what)) as ReturnType<Probe[K]>
+  }
+
+  async renderer(): Promise<RendererInfo> {
+    const info = await this.read('rendererInfo')
+    if (info === null) throw new Error('there is no 3D picture')
+    return info
+  }
+
+  async spec() {
+    return (await this.read('document')).spec
+  }
+
+  /** Volume of the hole [m3]. */
+  async holeVolume(): Promise<number> {
+    return (await this.read('result')).hole.volume.value
+  }
+
+  /** Waits until no new frame has been drawn for `quiet` milliseconds. */
+  async stillness(quiet = 400): Promise<void> {
+    let before = -1
+    for (let i = 0; i < 100; i++) {
+      const { frames } = await this.renderer()
+      if (frames === before) return
+      before = frames
+      await this.page.waitForTimeout(quiet)
+    }
+    throw new Error('the picture never comes to rest')
+  }
+
+  /** The picture as it stands, as bytes. */
+  async picture(): Promise<Buffer> {
+    await this.stillness()
+    return this.page.locator('canvas').first().screenshot()
+  }
+
+  /** Types into a field as a person does: replace all, Enter. */
+  async enter(field: Locator, text: string): Promise<void> {
+    await field.click()
+    await field.fill(text)
+    await field.press('Enter')
+  }
+}
+
+/** `allowed` lists complaints a test expects, by a part of their text; all others fail it. */
+export const test = base.extend<{ allowed: readonly string[]; app: App }>({
+  allowed: [[], { option: true }],
+  app: async ({ page, baseURL, allowed }, use) => {
+    const complaints = await watch(page, baseURL ?? '')
+    await use(new App(page, complaints))
+    expect(complaints.filter((complaint) => !allowed.some((part) => complaint.includes(part)))).toEqual([])
+  },
+})
