@@ -1,0 +1,29 @@
+import type { Field } from '../model/field.ts'
+import type { PierSpec } from '../model/spec.ts'
+import { holeFields } from './holeFields.ts'
+import { bracketFields, fillFields } from './kindFields.ts'
+import { postFields } from './postFields.ts'
+import { siteFields } from './siteFields.ts'
+import { barFields } from './steelFields.ts'
+import { concreteFields, topFields } from './topFields.ts'
+
+/**
+ * Every input there is, in building order: ground, hole, post, fill, steel, top, concrete. Bounds and steps are SI.
+ * Two kinds may own a field of one path with other bounds; `visibleIf` leaves at most one of them at a time.
+ */
+export const fields: readonly Field[] = [
+  ...siteFields,
+  ...holeFields,
+  ...postFields,
+  ...fillFields,
+  ...bracketFields,
+  ...barFields,
+  ...topFields,
+  ...concreteFields,
+]
+
+/** The inputs that this pier has, in building order. */
+export const visibleFields = (spec: PierSpec): readonly Field[] => fields.filter((field) => field.visibleIf?.(spec) ?? true)
+
+/** The input at `path` that this pier has; undefined when it has none. */
+export const fieldAt = (spec: PierSpec, path: string): Field | undefined => visibleFields(spec).find((field) => field.path === path)

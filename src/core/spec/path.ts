@@ -1,0 +1,14 @@
+/** Own keys only: a path of a document can never reach into a prototype. */
+const own = (node: unknown, key: string): unknown =>
+  typeof node === 'object' && node !== null && Object.hasOwn(node, key) ? (node as Readonly<Record<string, unknown>>)[key] : undefined
+
+/** What stands at a dotted path ('hole.bell.diameter'); undefined when any step is missing. */
+export const valueAt = (root: unknown, path: string): unknown => path.split('.').reduce(own, root)
+
+/** A copy with `value` at a dotted path. Every step but the last must already be an object. Throws when it is not. */
+export function withValueAt<T>(root: T, path: string, value: unknown): T {
+  const [key, ...rest] = path.split('.')
+  if (key === undefined || typeof root !== 'object' || root === null) throw new Error(`withValueAt: nothing to hold '${path}'`)
+  const inner = rest.length === 0 ? value : withValueAt(own(root, key), rest.join('.'), value)
+  return { ...root, [key]: inner }
+}

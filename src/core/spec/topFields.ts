@@ -1,0 +1,22 @@
+import type { Field } from '../model/field.ts'
+import type { PierSpec } from '../model/spec.ts'
+import { choiceField, countField, inches, numberField } from './fieldMakers.ts'
+import { hasTop } from './placesConcrete.ts'
+
+const finished = { shown: hasTop }
+const shaped = { shown: (spec: PierSpec) => hasTop(spec) && spec.top.shape !== 'flat' }
+
+export const topFields: readonly Field[] = [
+  choiceField('top.shape', 'top', ['flat', 'crowned', 'dished'], finished),
+  inches('top.rise', 'top', 0, 12, 0.25, shaped),
+  inches('top.rim', 'top', -24, 24, 0.5, finished),
+  inches('top.heaped', 'top', 0, 12, 0.5, finished),
+]
+
+export const concreteFields: readonly Field[] = [
+  numberField('concrete.strength', 'concrete', 'strength', { from: 1000, to: 10_000, in: 'psi', step: 250, metric: 1, metricUnit: 'MPa' }),
+  choiceField('concrete.unitWeight', 'concrete', ['plain', 'reinforced']),
+  choiceField('concrete.bagSize', 'concrete', [50, 60, 80]),
+  numberField('concrete.waste', 'concrete', 'ratio', { from: 0, to: 50, in: '%', step: 1, metric: 1, metricUnit: '%' }),
+  countField('piers', 'concrete', 1, 500),
+]
