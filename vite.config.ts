@@ -67,6 +67,8 @@ const firstLoad = (): Plugin => ({
 
 export default defineConfig({
   base: './',
+  // A missing file is a 404, never the page in its place.
+  appType: 'mpa',
   plugins: [react(), policyInPage(), firstLoad()],
   build: {
     target: 'es2022',

@@ -1,0 +1,80 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { app as words } from '../../src/text/en/app.ts'
+import { expect, test } from './app.ts'
+import { parts } from './names.ts'
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+type Finding = Readonly<{ id: string; impact: string | null; nodes: readonly { html: string; failureSummary?: string }[] }>
+
+const sizes = [
+  { width: 480, height: 320 },
+  { width: 1280, height: 800 },
+] as const
+
+for (const size of sizes) {
+  for (const theme of ['paper', 'dark'] as const) {
+    test(`[K1] axe finds nothing serious at ${size.width} x ${size.height} on ${theme}`, async ({ app }) => {
+      await app.page.setViewportSize(size)
+      await app.open()
+      await app.page.getByRole('radio', { name: words.themes[theme], exact: true }).check({ force: true })
+      await app.stillness()
+      await app.page.evaluate(axeSource)
+      const found = (await app.page.evaluate(async () => {
+        const { axe } = window as unknown as { axe: { run(): Promise<{ violations: unknown[] }> } }
+        return (await axe.run()).violations
+      })) as Finding[]
+      const serious = found.filter(({ impact }) => impact === 'serious' || impact === 'critical')
+      expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)).toEqual([])
+    })
+  }
+}
+
+test('[K2] the keyboard alone reaches everything', async ({ app }) => {
+  test.setTimeout(120_000)
+  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.open()
+  const reachable = 'a[href], button, input, select, textarea, summary, [tabindex]'
+  const wanted = await app.page.evaluate((selector) => {
+    const shown = [...document.querySelectorAll<HTMLElement>(selector)].filter(
+      (node) => node.tabIndex >= 0 && !node.matches(':disabled') && node.checkVisibility({ visibilityProperty: true }),
+    )
+    // Of radio buttons of one name the keyboard stops at one; arrows reach the others.
+    const groups = new Set<string>()
+    return shown.filter((node) => {
+      if (!(node instanceof HTMLInputElement) || node.type !== 'radio') return true
+      if (groups.has(node.name)) return false
+      groups.add(node.name)
+      return true
+    }).length
+  }, reachable)
+  const seen = await app.page.evaluate(() => {
+    const seenNodes = new Set<Element>()
+    Object.assign(window, { seenNodes })
+    document.addEventListener('focusin', (event) => event.target instanceof Element && seenNodes.add(event.target))
+    return seenNodes.size
+  })
+  expect(seen).toBe(0)
+  await app.page.evaluate(() => (document.activeElement instanceof HTMLElement ? document.activeElement.blur() : undefined))
+  for (let i = 0; i < wanted + 5; i++) await app.page.keyboard.press('Tab')
+  const reached = await app.page.evaluate(() => (window as unknown as { seenNodes: Set<Element> }).seenNodes.size)
+  expect(wanted).toBeGreaterThan(15)
+  expect(reached).toBeGreaterThanOrEqual(wanted)
+})
+
+test('[K3] units and page colours change at a switch', async ({ app }) => {
+  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.open()
+  const { field, headlines } = parts(app.page)
+  const spec = await app.spec()
+  await expect(field('hole.diameter')).toHaveValue(/in|'|"/)
+  const us = await headlines.innerText()
+  await app.page.getByRole('radio', { name: words.units.metric, exact: true }).check({ force: true })
+  await expect(field('hole.diameter')).toHaveValue(/m/)
+  expect(await headlines.innerText()).not.toBe(us)
+  expect(await app.spec()).toEqual(spec)
+  const paper = await app.page.evaluate(() => getComputedStyle(document.body).backgroundColor)
+  await app.page.getByRole('radio', { name: words.themes.dark, exact: true }).check({ force: true })
+  await expect.poll(() => app.page.evaluate(() => getComputedStyle(document.body).backgroundColor)).not.toBe(paper)
+})

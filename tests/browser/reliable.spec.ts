@@ -1,0 +1,115 @@
+import { expect, test } from './app.ts'
+import { parts } from './names.ts'
+
+test('[R1] three hundred edits leave geometry and memory where they were', async ({ app }) => {
+  test.setTimeout(120_000)
+  await app.open()
+  const slider = parts(app.page).slider('hole.diameter')
+  const heap = await app.page.context().newCDPSession(app.page)
+  const heapUsed = async (): Promise<number> => {
+    await heap.send('HeapProfiler.collectGarbage')
+    return (await heap.send('Runtime.getHeapUsage')).usedSize
+  }
+  const edit = async (times: number): Promise<void> => {
+    await slider.focus()
+    for (let i = 0; i < times; i++) await slider.press(i % 2 === 0 ? 'ArrowRight' : 'ArrowLeft')
+  }
+  await edit(40)
+  await app.stillness()
+  const before = await app.renderer()
+  const heapBefore = await heapUsed()
+  await edit(300)
+  await app.stillness()
+  const after = await app.renderer()
+  expect(after.frames).toBeGreaterThan(before.frames)
+  expect(after.geometries).toBe(before.geometries)
+  expect(after.textures).toBe(before.textures)
+  expect(after.programs).toBe(before.programs)
+  expect((await heapUsed()) - heapBefore).toBeLessThan(8_000_000)
+})
+
+test('[R2] a lost drawing context comes back with the same picture', async ({ app }) => {
+  await app.open()
+  const before = await app.picture()
+  const lose = () =>
+    app.page
+      .locator('canvas')
+      .first()
+      .evaluate((canvas: HTMLCanvasElement) => {
+        const ending = canvas.getContext('webgl2')?.getExtension('WEBGL_lose_context')
+        ending?.loseContext()
+        setTimeout(() => ending?.restoreContext(), 200)
+      })
+  const { frames } = await app.renderer()
+  await lose()
+  await expect.poll(async () => (await app.read('rendererInfo'))?.frames ?? 0).toBeGreaterThan(frames)
+  expect((await app.picture()).equals(before)).toBe(true)
+})
+
+test('[R3] a hidden tab draws nothing', async ({ app }) => {
+  await app.open()
+  await app.stillness()
+  await app.page.evaluate(() => {
+    Object.defineProperty(document, 'visibilityState', { value: 'hidden', configurable: true })
+    Object.defineProperty(document, 'hidden', { value: true, configurable: true })
+    document.dispatchEvent(new Event('visibilitychange'))
+  })
+  const { frames } = await app.renderer()
+  const slider = parts(app.page).slider('hole.diameter')
+  await slider.focus()
+  for (let i = 0; i < 5; i++) await slider.press('ArrowRight')
+  await app.page.waitForTimeout(600)
+  expect((await app.renderer()).frames).toBe(frames)
+  await app.page.evaluate(() => {
+    Object.defineProperty(document, 'visibilityState', { value: 'visible', configurable: true })
+    Object.defineProperty(document, 'hidden', { value: false, configurable: true })
+    document.dispatchEvent(new Event('visibilitychange'))
+  })
+  await expect.poll(async () => (await app.renderer()).frames).toBeGreaterThan(frames)
+})
+
+test('[R4] a picture at rest costs nothing', async ({ app }) => {
+  await app.open()
+  await app.stillness()
+  const { frames } = await app.renderer()
+  await app.page.waitForTimeout(1500)
+  expect((await app.renderer()).frames).toBe(frames)
+})
+
+test('[R5] markup in a name is shown as it was typed', async ({ app }) => {
+  await app.open()
+  const name = '<img src=x onerror="document.title=\'hit\'"><b>pier</b>'
+  const field = parts(app.page).pierName
+  await app.enter(field, name)
+  await expect.poll(async () => (await app.read('document')).name).toBe(name)
+  await app.page.waitForTimeout(200)
+  expect(await app.page.locator('img[src="x"]').count()).toBe(0)
+  expect(await app.page.title()).not.toBe('hit')
+})
+
+test('[R6] what was on the page comes back after the browser died', async ({ app, context }) => {
+  await app.open()
+  await app.enter(parts(app.page).field('hole.depth'), '61 in')
+  await expect.poll(async () => (await app.spec()).hole.depth).toBeCloseTo(61 * 0.0254, 12)
+  const spec = await app.spec()
+  const next = await context.newPage()
+  // The old page gets no chance to say goodbye; the new one opens without the link.
+  const died = await context.newCDPSession(app.page)
+  await died.send('Page.crash').catch(() => undefined)
+  await next.goto('./?quality=light')
+  await next.waitForFunction(() => window.pierglass?.ready() === true)
+  expect(await next.evaluate(() => window.pierglass?.document().spec)).toEqual(spec)
+})
+
+test('[R7] a damaged link opens nothing else in its place', async ({ app }) => {
+  await app.open()
+  const spec = await app.spec()
+  await app.enter(parts(app.page).field('hole.diameter'), '22 in')
+  await expect.poll(() => new URL(app.page.url()).hash.length).toBeGreaterThan(3)
+  const hash = new URL(app.page.url()).hash
+  await app.page.evaluate(() => localStorage.clear())
+  await app.page.goto('about:blank')
+  await app.open(`${hash.slice(0, -2)}`)
+  await expect(app.page.getByText('The link is damaged')).toBeVisible()
+  expect(await app.spec()).toEqual(spec)
+})
