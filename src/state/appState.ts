@@ -43,7 +43,8 @@ export type AppState = Readonly<{
   view: ViewSettings
 }>
 
-export type RefusedEntry = Readonly<{ text: string; issues: readonly Issue[] }>
+/** `text` is null when the value was dragged: the box goes on showing the last good value. */
+export type RefusedEntry = Readonly<{ text: string | null; issues: readonly Issue[] }>
 
 /** One notice of a kind at a time; the words are made from `code` in src/text. */
 export type Notice = Readonly<{
