@@ -1,21 +1,20 @@
 import type { Metres, UnitWeight } from '../units/quantity.ts'
 import type { SourceId } from '../engineering/sources.ts'
-import type { Surface } from '../geometry/surface.ts'
+import type { LiftEnd } from '../geometry/fillStack.ts'
 import type { ConvexSolid } from '../geometry/placed.ts'
 import type { Field } from './field.ts'
 import type { Role } from './solid.ts'
 import type { Bracket, Fill, PierSpec } from './spec.ts'
 
-/** One lift of placed material, from the top of the lift below it up to `to`. */
-export type Lift = Readonly<{ id: string; role: Role; label: string; to: Surface }>
+/** One lift of placed material, from the top of the lift below it up to `to`. `label` is a key into the text table. */
+export type Lift = Readonly<{ id: string; role: Role; label: string; to: LiftEnd }>
 
 /** What a kind may ask of the hole while it stacks its lifts. */
 export type FillSite = Readonly<{
   /** Bottom of the fill: the hole's bottom, or the top of a gravel or concrete base [m], signed. */
   bottom: Metres
-  grade: Surface
-  /** The finished top the document asks for: flat, crowned or dished. */
-  top: Surface
+  /** Where the lift ends that finishes the pier, if the kind has a finished top; else grade. */
+  end: LiftEnd
   /** Level at which `volume` [m3] placed from `bottom` round the post ends [m], signed. */
   levelFor(volume: number): Metres
 }>
@@ -32,6 +31,9 @@ export type Supply = 'bags' | 'ready-mix' | 'loose' | 'none'
 
 /** What stands against the wood, for the exposure table. */
 export type Contact = 'native-soil' | 'backfill' | 'dry-mix' | 'concrete' | 'granular' | 'gravel' | 'flowable-fill' | 'air'
+
+/** The fill of one kind. */
+export type FillOf<K extends Fill['kind']> = Extract<Fill, { kind: K }>
 
 /**
  * A way to fill the hole: one file, one record, one line in kinds/index.ts. Views draw from the record;
@@ -86,7 +88,9 @@ export type BracketKind = Readonly<{
   /** Half-width of the level landing it needs on the concrete [m]. */
   landingRadius(bracket: Bracket, site: BracketSite): Metres
   /** Shear planes at each bolt and where the steel is, for the yield equations. */
-  bolts: 'side plates' | 'knife plate' | 'none'
+  bolts: 'side plates' | 'knife plate'
+  /** How the steel is held in the concrete. */
+  anchorage: 'legs cast in' | 'anchored after curing'
   steps: readonly string[]
   cautions: readonly string[]
   sources: readonly SourceId[]

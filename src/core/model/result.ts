@@ -7,7 +7,12 @@ import type { PierSpec } from './spec.ts'
 import type { Check, Standing, Worked } from './worked.ts'
 import type { Sheet, Zone } from './zone.ts'
 
-/** One thing to order or to carry away. */
+/** One way to order a material, for one pier and for the job; `each` and `job` in bags or in m3. */
+export type Order =
+  | Readonly<{ as: 'bags'; bagSize: number; each: number; job: number }>
+  | Readonly<{ as: 'ready-mix' | 'loose'; each: CubicMetres; job: CubicMetres }>
+
+/** What one zone or set of parts takes: volume, weight, how to order it. */
 export type QuantityLine = Readonly<{
   id: string
   /** Zone or part ids it comes from. */
@@ -18,11 +23,8 @@ export type QuantityLine = Readonly<{
   /** Dry weight, and weight with its part below the water table buoyant. */
   weight: Newtons
   buoyantWeight: Newtons
-  order:
-    | Readonly<{ as: 'bags'; bagSize: number; each: number; job: number }>
-    | Readonly<{ as: 'ready-mix'; each: CubicMetres; job: CubicMetres }>
-    | Readonly<{ as: 'loose'; each: CubicMetres; job: CubicMetres }>
-    | null
+  /** Ways to order it; empty when it is not bought. Waste included, bags rounded up. */
+  orders: readonly Order[]
   sources: readonly SourceId[]
   standing: Standing
 }>

@@ -11,6 +11,8 @@ export type SweptZone = Readonly<{
   /** Key into the text table ("zones"). */
   label: string
   corners: readonly Corner[]
+  /** Plan angles [rad] at which followed corners change their stretch, besides the corners of rectangles. */
+  breaks: readonly number[]
   /** Volume of record, bars not taken off. */
   volume: Measure<CubicMetres>
   /** The share of `volume` below grade and inside the hole. 0 for native soil. */

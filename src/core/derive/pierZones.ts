@@ -1,0 +1,146 @@
+import { volumeBelow } from '../geometry/volumeBelow.ts'
+import { type Corner, corner } from '../geometry/corner.ts'
+import { heapCorners, liftCorners, type LiftEnd } from '../geometry/fillStack.ts'
+import { sweptSurface, sweptVolume } from '../geometry/measure.ts'
+import { axis } from '../geometry/radial.ts'
+import { layerBreaks, layerCorners, type NativeLayer, sheetCorners, soilBlock } from '../geometry/soilBlock.ts'
+import { heightAt, level, raised } from '../geometry/surface.ts'
+import type { Role } from '../model/solid.ts'
+import type { Sheet, SweptZone, Zone } from '../model/zone.ts'
+import { cubicMetres } from '../units/quantity.ts'
+import type { PierFrame } from './pierFrame.ts'
+import { placedZones } from './placedZones.ts'
+
+type Body = Readonly<{
+  id: string
+  role: Role
+  label: string
+  corners: readonly Corner[]
+  breaks?: readonly number[]
+  inHole: number | 'all'
+}>
+
+function swept({ id, role, label, corners, breaks = [], inHole }: Body): SweptZone {
+  const volume = sweptVolume(corners, breaks)
+  return {
+    build: 'swept',
+    id,
+    role,
+    label,
+    corners,
+    breaks,
+    volume,
+    inHole: cubicMetres(inHole === 'all' ? volume.value : inHole),
+    surface: sweptSurface(corners, breaks),
+  }
+}
+
+/** Every zone of a pier, outermost first: native ground, base, lifts, heap, post, then placed parts. */
+export function pierZones(frame: PierFrame): Zone[] {
+  const body = [...nativeGround(frame), ...base(frame), ...lifts(frame), ...heap(frame), post(frame)]
+  return [...body, ...placedZones(frame)]
+}
+
+export function nativeLayers({ spec }: PierFrame): NativeLayer[] {
+  const { topsoil, lower } = spec.site
+  const layers: NativeLayer[] = []
+  if (topsoil > 0) layers.push({ id: 'topsoil', role: 'topsoil', label: 'topsoil', from: 0, to: topsoil })
+  layers.push({ id: 'soil', role: 'soil', label: 'soil', from: topsoil, to: lower ? lower.from : null })
+  if (lower) layers.push({ id: 'soil-lower', role: 'soil-lower', label: 'soil-lower', from: lower.from, to: null })
+  return layers
+}
+
+const blockOf = (frame: PierFrame) => {
+  const { hole, site } = frame.spec
+  const widest = Math.max(hole.diameter, hole.bell?.diameter ?? 0, hole.flare?.diameter ?? 0) / 2
+  return soilBlock(frame.profile, widest, Math.max(site.topsoil, site.lower?.from ?? 0, site.frostDepth))
+}
+
+function nativeGround(frame: PierFrame): SweptZone[] {
+  const block = blockOf(frame)
+  return nativeLayers(frame).map((layer) =>
+    swept({
+      id: layer.id,
+      role: layer.role,
+      label: layer.label,
+      corners: layerCorners(frame.profile, block, layer),
+      breaks: layerBreaks(frame.profile, layer),
+      inHole: 0,
+    }),
+  )
+}
+
+function base({ spec, profile, fillBottom, standing }: PierFrame): SweptZone[] {
+  if (!spec.hole.base) return []
+  const isGravel = spec.hole.base.material === 'gravel'
+  const corners = liftCorners(profile, profile.bottom, { kind: 'level', y: fillBottom }, standing)
+  return [
+    swept({
+      id: 'base',
+      role: isGravel ? 'gravel' : 'concrete',
+      label: isGravel ? 'gravel-base' : 'concrete-base',
+      corners,
+      inHole: 'all',
+    }),
+  ]
+}
+
+function lifts(frame: PierFrame): SweptZone[] {
+  const { profile, standing, fillBottom } = frame
+  let from = fillBottom
+  return frame.lifts.map((lift) => {
+    const corners = liftCorners(profile, from, lift.to, standing)
+    const inHole = lift.to.kind === 'top' ? belowGrade(frame, corners, from, lift.to) : 'all'
+    if (lift.to.kind === 'level') from = lift.to.y
+    return swept({ id: lift.id, role: lift.role, label: lift.label, corners, inHole })
+  })
+}
+
+/** Below grade: exact when the finished top stays above grade all over the hole, else integrated. */
+function belowGrade(frame: PierFrame, corners: readonly Corner[], from: number, end: LiftEnd): number {
+  const { spec, profile, standing, grade } = frame
+  if (end.kind !== 'top') return sweptVolume(corners).value
+  const slope = spec.site.slope
+  const inner = frame.innerRadius
+  const clear = spec.top.rim >= 0 && heightAt(end.surface, inner, 0) >= slope * inner
+  if (clear) return sweptVolume(liftCorners(profile, from, { kind: 'grade' }, standing)).value
+  return volumeBelow(corners, grade)
+}
+
+function heap(frame: PierFrame): SweptZone[] {
+  const { spec, end, profile, innerRadius, postOutline, grade, standing } = frame
+  if (spec.top.heaped <= 0 || end.kind !== 'top') return []
+  const corners = heapCorners(profile, end, standing ? postOutline : axis, innerRadius, spec.top.heaped)
+  const inHole = spec.top.rim >= 0 && spec.top.shape !== 'dished' ? 0 : volumeBelow(corners, grade)
+  return [swept({ id: 'heap', role: 'mulch', label: 'heap', corners, inHole })]
+}
+
+function post(frame: PierFrame): SweptZone {
+  const { spec, postOutline, foot, grade, standing } = frame
+  const between = (top: ReturnType<typeof level>): Corner[] => [
+    corner(axis, level(foot), level(foot)),
+    corner(postOutline, level(foot), 'upright'),
+    corner(postOutline, top, top),
+    corner(axis, top, 'upright'),
+  ]
+  const corners = between(level(spec.post.heightAboveGrade))
+  return swept({
+    id: 'post',
+    role: 'wood',
+    label: 'post',
+    corners,
+    inHole: standing ? sweptVolume(between(grade)).value : volumeBelow(corners, grade),
+  })
+}
+
+/** Water and frost, drawn as sheets in the native ground. Water is level; frost lies parallel to grade. */
+export function pierSheets(frame: PierFrame): Sheet[] {
+  const { spec, profile, grade } = frame
+  const block = blockOf(frame)
+  const sheets: Sheet[] = []
+  const { waterTable, frostDepth } = spec.site
+  if (waterTable !== null && waterTable < -block.bottom)
+    sheets.push({ id: 'water-table', corners: sheetCorners(profile, block, level(-waterTable)) })
+  if (frostDepth > 0) sheets.push({ id: 'frost-line', corners: sheetCorners(profile, block, raised(grade, -frostDepth)) })
+  return sheets
+}

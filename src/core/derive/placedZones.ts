@@ -1,0 +1,126 @@
+import { bars } from '../engineering/tables/bars.ts'
+import { type ConvexSolid, placedSurface, placedVolume, rod } from '../geometry/placed.ts'
+import { radiusAlong } from '../geometry/radial.ts'
+import { heightAt } from '../geometry/surface.ts'
+import { placedVolumeBelow } from '../geometry/volumeBelow.ts'
+import { surfaceOf } from '../geometry/fillStack.ts'
+import { bracketKind } from '../kinds/index.ts'
+import type { Role } from '../model/solid.ts'
+import type { PlacedZone } from '../model/zone.ts'
+import { cubicMetres } from '../units/quantity.ts'
+import type { PierFrame } from './pierFrame.ts'
+
+/** Bars, bolts and bracket steel, with what each takes off its host's volume. */
+export function placedZones(frame: PierFrame): PlacedZone[] {
+  return [...throughBars(frame), ...verticalBars(frame), ...bracketParts(frame)]
+}
+
+const placed = (id: string, role: Role, label: string, solids: readonly ConvexSolid[], displaces: Record<string, number>): PlacedZone => ({
+  build: 'placed',
+  id,
+  role,
+  label,
+  solids,
+  volume: placedVolume(solids),
+  surface: placedSurface(solids),
+  displaces: Object.fromEntries(Object.entries(displaces).flatMap(([zone, v]) => (v > 0 ? [[zone, cubicMetres(v)]] : []))),
+})
+
+/** Heights of the bars' centres [m], signed, lowest first. */
+export function barLevels({ spec, foot }: PierFrame): number[] {
+  const through = spec.bars
+  if (!through) return []
+  return Array.from({ length: through.count }, (_, i) => foot + through.aboveFoot + i * through.spacing)
+}
+
+function throughBars(frame: PierFrame): PlacedZone[] {
+  const { bars: through } = frame.spec
+  if (!through) return []
+  const radius = bars[through.size].diameter.value / 2
+  const half = through.length / 2
+  const levels = barLevels(frame)
+  const inWood = Math.min(2 * radiusAlong(frame.postOutline, 1, 0), through.length) * Math.PI * radius ** 2
+  const outside = through.length * Math.PI * radius ** 2 - inWood
+  const displaces: Record<string, number> = { post: inWood * levels.length }
+  for (const y of levels) {
+    const host = liftAt(frame, y)
+    if (host) displaces[host] = (displaces[host] ?? 0) + outside
+  }
+  return [
+    placed(
+      'bars',
+      'bar',
+      'through-bars',
+      levels.map((y) => rod([-half, y, 0], [half, y, 0], radius)),
+      displaces,
+    ),
+  ]
+}
+
+/** The lift, or the base, that holds a level [m]; null above the topmost lift's start only when there is no lift. */
+export function liftAt(frame: PierFrame, y: number): string | null {
+  if (frame.spec.hole.base && y < frame.fillBottom) return 'base'
+  for (const lift of frame.lifts) if (lift.to.kind !== 'level' || y < lift.to.y) return lift.id
+  return null
+}
+
+/** Bottom and top of the concrete or dry mix that vertical bars stand in, at radius `r` [m], signed; null when none is placed. */
+export function mixBetween(frame: PierFrame, r: number): Readonly<{ bottom: number; top: number; hosts: readonly string[] }> | null {
+  let from = frame.fillBottom
+  let found: { bottom: number; top: number; hosts: string[] } | null = null
+  for (const lift of frame.lifts) {
+    const top = heightAt(surfaceOf(frame.profile, lift.to), lift.to.kind === 'grade' ? 0 : r, 0)
+    if (lift.role === 'concrete' || lift.role === 'dry-mix') {
+      if (found) {
+        found.top = top
+        found.hosts.push(lift.id)
+      } else found = { bottom: from, top, hosts: [lift.id] }
+    }
+    from = top
+  }
+  return found
+}
+
+function verticalBars(frame: PierFrame): PlacedZone[] {
+  const { verticalBars: upright } = frame.spec
+  if (!upright) return []
+  const radius = bars[upright.size].diameter.value / 2
+  const ring = frame.profile.shaftRadius - upright.cover - radius
+  const mix = mixBetween(frame, ring)
+  if (!mix) return []
+  const solids = Array.from({ length: upright.count }, (_, i) => {
+    const turn = Math.PI / 4 + (2 * Math.PI * i) / upright.count
+    const x = ring * Math.cos(turn)
+    const z = ring * Math.sin(turn)
+    return rod([x, mix.bottom + upright.cover, z], [x, mix.top - upright.cover, z], radius)
+  })
+  return [placed('vertical-bars', 'bar', 'vertical-bars', solids, { [mix.hosts[0] ?? 'concrete']: placedVolume(solids).value })]
+}
+
+function bracketParts(frame: PierFrame): PlacedZone[] {
+  const { spec, bracketSite: site } = frame
+  if (!site || spec.support.kind !== 'bracket') return []
+  const { bracket } = spec.support
+  const host = frame.lifts[frame.lifts.length - 1]?.id ?? 'concrete'
+  return bracketKind(bracket.kind)
+    .parts(bracket, site)
+    .map((part) => {
+      const inConcrete = placedVolumeBelow(part.solids, site.landing)
+      const inWood = part.solids.reduce((sum, solid) => sum + woodShare(solid, frame.foot, site.postWidth), 0)
+      return placed(part.id, part.role, part.label, part.solids, { [host]: inConcrete, post: inWood })
+    })
+}
+
+/** Volume [m3] of a bracket part inside the post above its foot: level rods between its faces, plates in its slot. */
+function woodShare(solid: ConvexSolid, foot: number, width: number): number {
+  const half = width / 2
+  if (solid.kind === 'rod') {
+    if (solid.from[1] !== solid.to[1] || solid.from[1] <= foot) return 0
+    const left = Math.max(Math.min(solid.from[0], solid.to[0]), -half)
+    const right = Math.min(Math.max(solid.from[0], solid.to[0]), half)
+    return Math.max(0, right - left) * Math.PI * solid.radius ** 2
+  }
+  const isInside = Math.abs(solid.centre[0]) + solid.half[0] < half
+  const above = Math.max(0, Math.min(2 * solid.half[1], solid.centre[1] + solid.half[1] - foot))
+  return isInside ? 4 * solid.half[0] * solid.half[2] * above : 0
+}

@@ -1,0 +1,82 @@
+import { type Corner, cornerPoint, heightAlong } from './corner.ts'
+import { breakAngles, polygonMoment } from './measure.ts'
+import { type ConvexSolid, rodLength } from './placed.ts'
+import { integrateTurn } from './quadrature.ts'
+import type { Surface } from './surface.ts'
+
+type Point = readonly [number, number]
+
+/** Samples round the turn in search of places where a corner crosses the surface; crossings closer than this are missed. */
+const samples = 720
+
+/**
+ * Volume [m3] of the part of a swept body that lies below a surface: at every angle the polygon is clipped at the
+ * surface's line, and its moment integrated between all angles at which a corner crosses the surface.
+ */
+export function volumeBelow(corners: readonly Corner[], surface: Surface, extraBreaks: readonly number[] = []): number {
+  const breaks = [...breakAngles(corners, extraBreaks), ...crossings(corners, surface)]
+  return integrateTurn((cos, sin) => {
+    const points = corners.map((c) => cornerPoint(c, cos, sin))
+    return polygonMoment(clipBelow(points, (p) => p[1] - heightAlong(surface, p[0], cos, sin)))
+  }, breaks)
+}
+
+function clipBelow(points: readonly Point[], above: (p: Point) => number): Point[] {
+  const kept: Point[] = []
+  points.forEach((p, i) => {
+    const q = points[(i + 1) % points.length] ?? p
+    const fp = above(p)
+    const fq = above(q)
+    if (fp <= 0) kept.push(p)
+    if (fp < 0 !== fq < 0 && fp !== 0 && fq !== 0) {
+      const t = fp / (fp - fq)
+      kept.push([p[0] + t * (q[0] - p[0]), p[1] + t * (q[1] - p[1])])
+    }
+  })
+  return kept
+}
+
+function crossings(corners: readonly Corner[], surface: Surface): number[] {
+  const step = (2 * Math.PI) / samples
+  return corners.flatMap((c) => {
+    const above = (theta: number) => {
+      const cos = Math.cos(theta)
+      const sin = Math.sin(theta)
+      const [r, y] = cornerPoint(c, cos, sin)
+      return y - heightAlong(surface, r, cos, sin)
+    }
+    const found: number[] = []
+    let last = above(0)
+    for (let k = 1; k <= samples; k++) {
+      const next = above(k * step)
+      if (last < 0 !== next < 0 && last !== next) found.push(bisect(above, (k - 1) * step, k * step))
+      last = next
+    }
+    return found
+  })
+}
+
+/** Root of f between a and b, where f changes sign, to the last bit. */
+export function bisect(f: (x: number) => number, a: number, b: number): number {
+  let low = a
+  let high = b
+  const lowSide = f(low) < 0
+  for (let pass = 0; pass < 80; pass++) {
+    const middle = (low + high) / 2
+    if (middle === low || middle === high) break
+    if (f(middle) < 0 === lowSide) low = middle
+    else high = middle
+  }
+  return (low + high) / 2
+}
+
+/** Volume [m3] of placed parts below a level: exact for boxes and upright rods; a sloping or level rod is split along its axis. */
+export function placedVolumeBelow(solids: readonly ConvexSolid[], y: number): number {
+  return solids.reduce((sum, s) => {
+    const low = s.kind === 'box' ? s.centre[1] - s.half[1] : Math.min(s.from[1], s.to[1])
+    const high = s.kind === 'box' ? s.centre[1] + s.half[1] : Math.max(s.from[1], s.to[1])
+    const whole = s.kind === 'box' ? 8 * s.half[0] * s.half[1] * s.half[2] : Math.PI * s.radius ** 2 * rodLength(s.from, s.to)
+    const share = high > low ? Math.min(Math.max((y - low) / (high - low), 0), 1) : y > low ? 1 : 0
+    return sum + share * whole
+  }, 0)
+}

@@ -1,0 +1,10 @@
+import { countField, inches } from '../../model/fieldMakers.ts'
+import type { Field } from '../../model/field.ts'
+
+/** The sizes that every bracket has. */
+export const bracketSizes: readonly Field[] = [
+  inches('support.bracket.plateThickness', 'steel', 0.125, 0.75, 0.0625),
+  inches('support.bracket.boltDiameter', 'steel', 0.5, 1, 0.125),
+  countField('support.bracket.boltCount', 'steel', 1, 4),
+  inches('support.bracket.embedment', 'steel', 4, 48, 1),
+]

@@ -1,0 +1,23 @@
+import type { FillKind, FillOf } from '../../model/kind.ts'
+import { counting } from '../counting.ts'
+
+/** The hole filled with dry mix to the top and wetted from above. */
+export const dryFullHeight: FillKind<FillOf<'dry-full-height'>> = {
+  id: 'dry-full-height',
+  support: 'embedded',
+  fields: [],
+  defaults: { kind: 'dry-full-height' },
+  lifts: (_fill, site) => [{ id: 'dry-mix', role: 'dry-mix', label: 'dry-mix', to: site.end }],
+  supply: { 'dry-mix': 'bags' },
+  hasTop: true,
+  counting: {
+    weight: counting.dryMixWeight,
+    sideFriction: counting.dryMixFriction,
+    connection: counting.barInDryMix,
+    strength: counting.dryMixStrength,
+  },
+  lateralWidth: 'post',
+  steps: ['drill', 'clean-out', 'place-base', 'set-and-brace', 'place-bar', 'pour-dry', 'wet-from-top', 'finish-top'],
+  cautions: ['dry-mix-not-verifiable'],
+  sources: ['ibc-1807-3-3', 'bohnhoff-2003', 'bag-yields'],
+}

@@ -1,0 +1,34 @@
+import type { FillKind, FillOf } from '../../model/kind.ts'
+import { counting } from '../counting.ts'
+
+/** A pier of mixed concrete with a steel bracket set in it or anchored to it; all the wood stands above grade. */
+export const mixedBracketPier: FillKind<FillOf<'mixed-bracket-pier'>> = {
+  id: 'mixed-bracket-pier',
+  support: 'bracket',
+  fields: [],
+  defaults: { kind: 'mixed-bracket-pier' },
+  lifts: (_fill, site) => [{ id: 'concrete', role: 'concrete', label: 'concrete', to: site.end }],
+  supply: { concrete: 'ready-mix' },
+  hasTop: true,
+  counting: {
+    weight: counting.concreteWeight,
+    sideFriction: counting.concreteFriction,
+    connection: counting.bracketBolts,
+    strength: counting.mixedStrength,
+  },
+  lateralWidth: 'hole',
+  steps: [
+    'drill',
+    'clean-out',
+    'place-base',
+    'place-vertical-bars',
+    'place-mixed',
+    'consolidate',
+    'set-bracket',
+    'finish-top',
+    'cure',
+    'set-post-on-bracket',
+  ],
+  cautions: ['bracket-rating', 'brace-frame-sideways'],
+  sources: ['ibc-1810-3-3-1-5', 'irc-r317-1-4', 'nds-2018-12-3-1'],
+}

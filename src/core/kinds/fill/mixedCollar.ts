@@ -1,0 +1,40 @@
+import { inches } from '../../model/fieldMakers.ts'
+import type { FillKind, FillOf } from '../../model/kind.ts'
+import { toSI } from '../../units/factors.ts'
+import { metres } from '../../units/quantity.ts'
+import { counting } from '../counting.ts'
+
+/** Mixed concrete round the lower part of the post, soil thrown back above it. */
+export const mixedCollar: FillKind<FillOf<'mixed-collar'>> = {
+  id: 'mixed-collar',
+  support: 'embedded',
+  fields: [inches('fill.height', 'fill', 4, 96, 1)],
+  defaults: { kind: 'mixed-collar', height: metres(toSI(18, 'in')) },
+  lifts: (fill, site) => [
+    { id: 'concrete', role: 'concrete', label: 'collar', to: { kind: 'level', y: site.bottom + fill.height } },
+    { id: 'backfill', role: 'backfill', label: 'backfill', to: { kind: 'grade' } },
+  ],
+  supply: { concrete: 'ready-mix', backfill: 'none' },
+  hasTop: false,
+  counting: {
+    weight: counting.concreteWeight,
+    sideFriction: counting.concreteFriction,
+    connection: counting.barInConcrete,
+    strength: counting.mixedStrength,
+  },
+  lateralWidth: 'post',
+  steps: [
+    'drill',
+    'clean-out',
+    'place-base',
+    'set-and-brace',
+    'place-bar',
+    'place-mixed',
+    'consolidate',
+    'cure',
+    'backfill-in-lifts',
+    'slope-soil-away',
+  ],
+  cautions: ['backfill-not-listed', 'wood-in-soil-at-groundline'],
+  sources: ['ibc-1807-3-3', 'ibc-1810-3-3-1-5', 'nds-2018-12-3-1'],
+}

@@ -1,0 +1,34 @@
+import type { FillKind, FillOf } from '../../model/kind.ts'
+import { counting } from '../counting.ts'
+
+/** Concrete mixed before placing, all round the post from the bottom to the finished top. */
+export const mixedFullHeight: FillKind<FillOf<'mixed-full-height'>> = {
+  id: 'mixed-full-height',
+  support: 'embedded',
+  fields: [],
+  defaults: { kind: 'mixed-full-height' },
+  lifts: (_fill, site) => [{ id: 'concrete', role: 'concrete', label: 'concrete', to: site.end }],
+  supply: { concrete: 'ready-mix' },
+  hasTop: true,
+  counting: {
+    weight: counting.concreteWeight,
+    sideFriction: counting.concreteFriction,
+    connection: counting.barInConcrete,
+    strength: counting.mixedStrength,
+  },
+  lateralWidth: 'hole',
+  steps: [
+    'drill',
+    'clean-out',
+    'place-base',
+    'set-and-brace',
+    'place-bar',
+    'place-mixed',
+    'consolidate',
+    'finish-top',
+    'cure',
+    'remove-brace',
+  ],
+  cautions: ['top-joint-takes-water', 'shrinkage-gap'],
+  sources: ['ibc-1807-3-3', 'ibc-1810-3-3-1-5', 'nds-2018-12-3-1'],
+}

@@ -1,0 +1,45 @@
+import type { BracketKind, FillKind, FillOf, FillSite, Lift } from '../model/kind.ts'
+import type { Bracket, Fill } from '../model/spec.ts'
+import { basePlate } from './bracket/basePlate.ts'
+import { knifePlate } from './bracket/knifePlate.ts'
+import { sidePlates } from './bracket/sidePlates.ts'
+import { dryBagAtFoot } from './fill/dryBagAtFoot.ts'
+import { dryFullHeight } from './fill/dryFullHeight.ts'
+import { flowableFill } from './fill/flowableFill.ts'
+import { granularOnPad } from './fill/granularOnPad.ts'
+import { mixedBracketPier } from './fill/mixedBracketPier.ts'
+import { mixedCollar } from './fill/mixedCollar.ts'
+import { mixedFullHeight } from './fill/mixedFullHeight.ts'
+
+/** A record of any fill kind, when it is not known which. */
+export type AnyFillKind = { [K in Fill['kind']]: FillKind<FillOf<K>> }[Fill['kind']]
+
+/** Every way to fill the hole, in the order in which they are offered. The only list; adding one is a file and a line here. */
+export const fillKinds = [
+  dryBagAtFoot,
+  dryFullHeight,
+  mixedFullHeight,
+  mixedCollar,
+  mixedBracketPier,
+  granularOnPad,
+  flowableFill,
+] as const satisfies readonly AnyFillKind[]
+
+/** Every bracket shape. */
+export const bracketKinds: readonly BracketKind[] = [sidePlates, knifePlate, basePlate]
+
+/** Record of a kind in use. Throws on an unlisted id: validation has refused it long before. */
+export function fillKind(id: Fill['kind']): AnyFillKind {
+  const kind = fillKinds.find((k) => k.id === id)
+  if (!kind) throw new Error(`fillKind: no kind "${id}"`)
+  return kind
+}
+export function bracketKind(id: Bracket['kind']): BracketKind {
+  const kind = bracketKinds.find((k) => k.id === id)
+  if (!kind) throw new Error(`bracketKind: no kind "${id}"`)
+  return kind
+}
+
+/** The lifts that a pier's fill places. The record and the fill carry the same id, which the compiler can't see. */
+export const liftsOf = (fill: Fill, site: FillSite): readonly Lift[] =>
+  (fillKind(fill.kind).lifts as (fill: Fill, site: FillSite) => readonly Lift[])(fill, site)
