@@ -1,0 +1,66 @@
+import { fromSI, inputUnit, type UnitId } from './factors.ts'
+import { lengthText } from './formatLength.ts'
+import { decimals, significant } from './numerals.ts'
+import type { QuantityKind, UnitSystem } from './quantity.ts'
+
+export type FormatOptions = Readonly<{
+  /** 'screen' says 18 in, 457 mm; 'sheet' writes as a drawing does: 18", 3'-0", and millimetres without a sign. Default 'screen'. */
+  style?: 'screen' | 'sheet'
+  /** US lengths of a foot and more in feet and inches. Left out: on the sheet from 36 in up, on screen never. */
+  feetInches?: boolean
+  /** Fractions of an inch to round to. Left out: 8, and 16 under an inch. */
+  fraction?: 8 | 16
+  /** Write it in this unit instead of the system's own: 'yd3', 'kip', 'kPa', 'cm'. */
+  unit?: UnitId
+}>
+
+/** `text` is the number, `unit` what to set after it; '' when the text carries its own marks. */
+export type Formatted = Readonly<{ text: string; unit: string }>
+
+type Digits = (amount: number, system: UnitSystem) => string
+const three: Digits = (amount, system) => significant(amount, 3, system)
+const fourFromThousand: Digits = (amount, system) => significant(amount, Math.abs(amount) >= 1000 ? 4 : 3, system)
+const tenth: Digits = (amount, system) => decimals(amount, 1, system, 'trim')
+
+/** Digits that mean something, per kind: no more than the inputs carry. */
+const digits: Readonly<Record<QuantityKind, Digits>> = {
+  length: three,
+  area: three,
+  volume: (amount, system) => decimals(amount, Math.abs(amount) < 9.995 ? 2 : 1, system),
+  weight: fourFromThousand,
+  force: fourFromThousand,
+  strength: fourFromThousand,
+  pressure: fourFromThousand,
+  unitWeight: three,
+  gradient: three,
+  angle: tenth,
+  slope: tenth,
+  ratio: tenth,
+  count: (amount, system) => decimals(amount, 0, system),
+}
+
+const printed = (unit: UnitId): string =>
+  unit === 'deg' ? '°' : unit === '1' ? '' : unit.replace(/2$/, '²').replace(/3$/, '³').replace(/2\//, '²/')
+
+/** Units set close to their number. */
+const close = new Set(['', '°', '%', '"', "'"])
+
+/**
+ * Writes an SI value as the trade does, rounded for reading. Never use the result as a value: `editText` is for that.
+ *
+ * @param value SI, finite; throws when it is not (a broken invariant)
+ */
+export function formatQuantity(value: number, kind: QuantityKind, system: UnitSystem, options: FormatOptions = {}): Formatted {
+  if (!Number.isFinite(value)) throw new RangeError(`formatQuantity: ${value} is not finite`)
+  if (kind === 'length' && options.unit === undefined) return lengthText(value, system, options)
+  const unit = options.unit ?? inputUnit[system][kind]
+  const amount = fromSI(value, unit)
+  const text = unit === 'm3' ? decimals(amount, Math.abs(amount) < 9.9995 ? 3 : 2, system) : digits[kind](amount, system)
+  return { text, unit: printed(unit) }
+}
+
+/** The same in one piece: "18 in", "3'-0\"", "2,566 lb", "8%". */
+export function formatText(value: number, kind: QuantityKind, system: UnitSystem, options: FormatOptions = {}): string {
+  const { text, unit } = formatQuantity(value, kind, system, options)
+  return close.has(unit) ? `${text}${unit}` : `${text} ${unit}`
+}
