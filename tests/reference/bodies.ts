@@ -18,6 +18,7 @@ export type Kit = Readonly<{
   wedge: (open: number, facing: number, reach: number, y0: number, y1: number) => Manifold
   /** Round rod between two points. */
   rod: (from: readonly number[], to: readonly number[], diameter: number) => Manifold
+  add: (a: Manifold, b: Manifold) => Manifold
   minus: (a: Manifold, b: Manifold) => Manifold
   and: (a: Manifold, b: Manifold) => Manifold
   keep: <T extends { delete(): void }>(thing: T) => T
@@ -88,6 +89,7 @@ export const solidKit = async (segments: number): Promise<Kit> => {
     wedge,
     rod,
     keep,
+    add: (a, b) => keep(a.add(b)),
     minus: (a, b) => keep(a.subtract(b)),
     and: (a, b) => keep(a.intersect(b)),
     free: () => {

@@ -1,0 +1,76 @@
+import { derivePier } from '../src/core/derive/derivePier.ts'
+import { pierFrame } from '../src/core/derive/pierFrame.ts'
+import { pierZones } from '../src/core/derive/pierZones.ts'
+import { cutMeshes } from '../src/core/geometry/cutMeshes.ts'
+import type { Cut, Mesh } from '../src/core/model/solid.ts'
+import { radians } from '../src/core/units/quantity.ts'
+import { solidKit } from '../tests/reference/bodies.ts'
+import { benchPiers } from './piers.ts'
+import { solidMeshes } from './solidRival.ts'
+import { line, time } from './timing.ts'
+
+/** Speed of one change, next to the same pier built by a general solid library in the same run on the same machine. */
+
+const segments = 96
+const cutAt = (facing: number): Cut => ({ open: radians(Math.PI / 2), facing: radians(facing) })
+const options = { segments, cutPost: false }
+const often = { warmUp: 300, runs: 400 }
+const seldom = { warmUp: 6, runs: 24 }
+
+const copied = (meshes: Iterable<Mesh>): number => {
+  let bytes = 0
+  for (const mesh of meshes) {
+    for (const part of [mesh.positions, mesh.normals, mesh.indices, mesh.outline]) bytes += part.slice().byteLength
+  }
+  return bytes
+}
+
+const kit = await solidKit(segments)
+console.log(`Node ${process.version}, ${segments} segments, sector of 90 degrees open, normals on both sides\n`)
+
+for (const [name, spec] of Object.entries(benchPiers)) {
+  const { zones } = derivePier(spec)
+  const meshes = cutMeshes(zones, cutAt(0), options)
+  const triangles = [...meshes.values()].reduce((sum, mesh) => sum + mesh.indices.length / 3, 0)
+  console.log(`${name}: ${zones.length} zones, ${triangles} triangles`)
+
+  let turn = 0
+  const nextCut = (): Cut => {
+    turn = (turn + 0.01) % 6
+    return cutAt(turn)
+  }
+  // A new document each time, as after a keystroke, so that nothing kept by identity helps.
+  const nextSpec = () => ({ ...spec, hole: { ...spec.hole } })
+
+  const derive = time(() => derivePier(nextSpec()), often)
+  const cut = time(() => cutMeshes(zones, nextCut(), options), often)
+  const build = time(() => cutMeshes(pierZones(pierFrame(nextSpec())), nextCut(), options), often)
+  const change = time(() => cutMeshes(derivePier(nextSpec()).zones, nextCut(), options), often)
+  const rival = time(() => solidMeshes(kit, spec, zones, nextCut()), seldom, kit.free)
+  const copy = time(() => copied(meshes.values()), often)
+
+  console.log(line('  derive alone: zones, quantities, checks', derive))
+  console.log(line('  the cut alone: all meshes of known zones', cut))
+  console.log(line('  all zones + all meshes', build))
+  console.log(line('  one full change: derive + all meshes', change))
+  console.log(line('  general solid library: all meshes', rival))
+  console.log(line('  plain copy of the same buffers', copy))
+  const ratio = (a: number, b: number): string => (a / b).toFixed(1)
+  console.log(`  solid library / zones + meshes ${ratio(rival.median, build.median)} times`)
+  console.log(`  solid library / full change   ${ratio(rival.median, change.median)} times`)
+  console.log(`  solid library / the cut       ${ratio(rival.median, cut.median)} times`)
+  console.log(`  the cut / plain copy          ${ratio(cut.median, copy.median)} times`)
+
+  console.log('  cost against segments (the cut alone):')
+  const counts = [24, 48, 96, 192, 384]
+  let before = 0
+  for (const count of counts) {
+    const { median } = time(() => cutMeshes(zones, nextCut(), { ...options, segments: count }), { warmUp: 60, runs: 200 })
+    const growth = before > 0 ? `   ${ratio(median, before)} times the half` : ''
+    console.log(
+      `    ${String(count).padStart(4)}   ${median.toFixed(3)} ms   ${((median / count) * 1000).toFixed(2)} us a segment${growth}`,
+    )
+    before = median
+  }
+  console.log('')
+}

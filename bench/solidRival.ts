@@ -1,0 +1,22 @@
+import type { Mesh as SolidMesh } from 'manifold-3d'
+import type { Cut } from '../src/core/model/solid.ts'
+import type { PierSpec } from '../src/core/model/spec.ts'
+import type { Zone } from '../src/core/model/zone.ts'
+import type { Kit } from '../tests/reference/bodies.ts'
+import { blockOf, solidPart, solidPier } from '../tests/reference/solidPier.ts'
+
+/** Edges flatter than this are smooth in both: the sides of a turned body are, its rims are not. */
+const sharpAngle = 40
+
+/** The same zones cut open by the same sector, as meshes with normals, by Booleans. The caller frees the kit. */
+export const solidMeshes = (kit: Kit, spec: PierSpec, zones: readonly Zone[], cut: Cut): SolidMesh[] => {
+  const block = blockOf(zones)
+  const meshes: SolidMesh[] = []
+  const mesh = (body: ReturnType<typeof solidPart>): void => {
+    meshes.push(kit.keep(body.calculateNormals(0, sharpAngle)).getMesh())
+  }
+  const sector = kit.wedge(cut.open, cut.facing, 3 * block.half, block.bottom - 1, spec.post.heightAboveGrade + 1)
+  for (const [id, body] of solidPier(kit, spec, block)) mesh(id === 'post' ? body : kit.minus(body, sector))
+  for (const zone of zones) if (zone.build === 'placed') for (const solid of zone.solids) mesh(solidPart(kit, solid))
+  return meshes
+}
