@@ -1,6 +1,6 @@
 import type { Result } from '../../core/model/issue.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
-import { setChoice as chosen, setField as typed, setPart as switched } from '../../core/spec/edit.ts'
+import { setChoice as chosen, setField as typed, setNumber as set, setPart as switched } from '../../core/spec/edit.ts'
 import { valueAt } from '../../core/spec/path.ts'
 import type { PierStore } from '../store.ts'
 import { commit, dropEntry, refuse } from './commit.ts'
@@ -36,4 +36,10 @@ export const setPart = (store: PierStore, path: string, on: boolean): boolean =>
 export const setChoice = (store: PierStore, path: string, choice: string | number): boolean => {
   commitDraft(store)
   return settle(store, path, null, chosen(store.getState().document, path, choice))
+}
+
+/** Puts an SI number, or none, at `path` at once. */
+export const setValue = (store: PierStore, path: string, value: number | null): boolean => {
+  commitDraft(store)
+  return settle(store, path, null, set(store.getState().document, path, value))
 }

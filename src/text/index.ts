@@ -1,0 +1,37 @@
+import { answers } from './en/answers.ts'
+import { app } from './en/app.ts'
+import { standingCautions } from './en/cautions.ts'
+import { choices, fields, groups } from './en/fields.ts'
+import { glossary } from './en/glossary.ts'
+import { issues } from './en/issues.ts'
+import { brackets, fills } from './en/kinds.ts'
+import { cautions, steps } from './en/practice.ts'
+import { reasons } from './en/reasons.ts'
+import { contacts, roles } from './en/roles.ts'
+import { standings } from './en/standings.ts'
+import { terms } from './en/terms.ts'
+import { zones } from './en/zones.ts'
+
+/** Every word of the page in one language. A second language is a second object of this type. */
+export const en = {
+  answers,
+  app,
+  brackets,
+  cautions,
+  choices,
+  contacts,
+  fields,
+  fills,
+  glossary,
+  groups,
+  issues,
+  reasons,
+  roles,
+  standings,
+  standingCautions,
+  steps,
+  terms,
+  zones,
+}
+
+export const text = en

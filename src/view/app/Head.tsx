@@ -1,0 +1,119 @@
+import { useRef } from 'react'
+import { setName } from '../../state/actions/document.ts'
+import { reset } from '../../state/actions/document.ts'
+import { redo, undo } from '../../state/actions/history.ts'
+import { pierStore } from '../../state/store.ts'
+import { text } from '../../text/index.ts'
+import { useHistory, usePier } from '../hooks/usePier.ts'
+import { copyLink } from './copyLink.ts'
+import { openJobFile, saveJobFile } from './jobFiles.ts'
+import { PageSwitches } from './PageSwitches.tsx'
+import { Wordmark } from './Wordmark.tsx'
+
+const longestName = 120
+
+const PierName = () => {
+  const name = usePier((state) => state.document.name)
+  const box = useRef<HTMLInputElement>(null)
+  const enter = () => box.current && setName(pierStore, box.current.value)
+  return (
+    <input
+      ref={box}
+      key={name}
+      className='pier-name'
+      type='text'
+      maxLength={longestName}
+      defaultValue={name}
+      placeholder={text.app.untitled}
+      aria-label={text.app.pierName}
+      autoComplete='off'
+      onBlur={enter}
+      onKeyDown={(event) => event.key === 'Enter' && enter()}
+    />
+  )
+}
+
+/** Opens a file through a hidden input, which every browser knows. */
+const OpenButton = () => {
+  const input = useRef<HTMLInputElement>(null)
+  return (
+    <>
+      <button type='button' className='button plain' onClick={() => input.current?.click()}>
+        {text.app.actions.open}
+      </button>
+      <input
+        ref={input}
+        className='spoken'
+        type='file'
+        accept='.json,application/json'
+        tabIndex={-1}
+        aria-hidden='true'
+        onChange={(event) => {
+          const file = event.target.files?.[0]
+          event.target.value = ''
+          if (file) void openJobFile(pierStore, file)
+        }}
+      />
+    </>
+  )
+}
+
+const FileActions = () => (
+  <>
+    <OpenButton />
+    <button type='button' className='button plain' onClick={() => saveJobFile(pierStore.getState().document)}>
+      {text.app.actions.save}
+    </button>
+    <button type='button' className='button plain' onClick={() => void copyLink(pierStore)}>
+      {text.app.actions.copyLink}
+    </button>
+    <button type='button' className='button plain' onClick={() => reset(pierStore)}>
+      {text.app.actions.reset}
+    </button>
+  </>
+)
+
+const Undo = () => {
+  const { past, future } = useHistory()
+  return (
+    <div className='head-group'>
+      <button type='button' className='button plain' disabled={past === 0} onClick={() => undo(pierStore)}>
+        {text.app.actions.undo}
+      </button>
+      <button type='button' className='button plain' disabled={future === 0} onClick={() => redo(pierStore)}>
+        {text.app.actions.redo}
+      </button>
+    </div>
+  )
+}
+
+/** The head of the sheet: whose pier it is, and what can be done with it as a whole. */
+export const Head = () => (
+  <header className='head'>
+    <a className='skip' href='#inputs' onClick={toPanel('inputs')}>
+      {text.app.skipToInputs}
+    </a>
+    <Wordmark />
+    <PierName />
+    <span className='spring' />
+    <Undo />
+    <div className='head-group only-wide'>
+      <FileActions />
+    </div>
+    <div className='only-wide'>
+      <PageSwitches />
+    </div>
+    <details className='menu only-narrow'>
+      <summary className='button'>{text.app.actions.more}</summary>
+      <div className='menu-list'>
+        <FileActions />
+      </div>
+    </details>
+  </header>
+)
+
+/** The address bar holds the pier, so a jump inside the page moves the focus instead of the address. */
+const toPanel = (id: string) => (event: { preventDefault(): void }) => {
+  event.preventDefault()
+  document.getElementById(id)?.focus()
+}

@@ -1,0 +1,65 @@
+import type { Notice } from '../../state/appState.ts'
+import { dismiss } from '../../state/actions/notices.ts'
+import { goBackToLast } from '../../state/start.ts'
+import { pierStore } from '../../state/store.ts'
+import { text } from '../../text/index.ts'
+import { usePier } from '../hooks/usePier.ts'
+import { issueText } from '../panels/issueText.ts'
+import { saveTextFile } from './jobFiles.ts'
+
+const mostIssues = 40
+const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
+
+const Actions = ({ notice }: { notice: Notice }) => (
+  <div className='notice-actions'>
+    {notice.code === 'link-opened-beside-last' && (
+      <button type='button' className='button' onClick={() => goBackToLast(pierStore)}>
+        {text.app.actions.goBack}
+      </button>
+    )}
+    {notice.code === 'note-damaged' && notice.detail !== undefined && (
+      <button type='button' className='button' onClick={() => saveTextFile('damaged-note.txt', notice.detail ?? '')}>
+        {text.app.actions.saveDamagedNote}
+      </button>
+    )}
+    <button type='button' className='button' onClick={() => dismiss(pierStore, notice.code)}>
+      {text.app.actions.dismiss}
+    </button>
+  </div>
+)
+
+const OneNotice = ({ notice }: { notice: Notice }) => {
+  const system = usePier((state) => state.view.units)
+  const issues = notice.issues ?? []
+  const name = notice.code === 'file-refused' || notice.code === 'file-opened' ? notice.detail : undefined
+  return (
+    <div className={quiet.has(notice.code) ? 'notice notice-quiet' : 'notice'}>
+      <p>
+        {text.app.notices[notice.code]}
+        {name !== undefined && <span className='notice-name'> {name}</span>}
+      </p>
+      <Actions notice={notice} />
+      {issues.length > 0 && (
+        <ul>
+          {issues.slice(0, mostIssues).map((issue, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the list of one notice never changes
+            <li key={i}>{issueText(issue, system)}</li>
+          ))}
+          {issues.length > mostIssues && <li>{text.app.moreIssues(issues.length - mostIssues)}</li>}
+        </ul>
+      )}
+    </div>
+  )
+}
+
+/** What the shell has to say, over the foot of the picture, until it is dismissed. */
+export const Notices = () => {
+  const notices = usePier((state) => state.notices)
+  return (
+    <div className='notices' role='status' aria-live='polite'>
+      {notices.map((notice) => (
+        <OneNotice key={notice.code} notice={notice} />
+      ))}
+    </div>
+  )
+}

@@ -1,0 +1,27 @@
+import { type FocusEvent, type PointerEvent, useMemo } from 'react'
+import { pointAt } from '../../state/actions/view.ts'
+import { pierStore } from '../../state/store.ts'
+import { usePier } from './usePier.ts'
+
+/**
+ * Ties a row to parts of the picture: hovering, focusing or touching the row marks its first part, and the row is lit while any
+ * of its parts is marked, whoever marked it.
+ */
+export const usePointing = (parts: readonly string[]) => {
+  const lit = usePier((state) => state.view.pointedAt !== null && parts.includes(state.view.pointedAt))
+  const first = parts[0] ?? null
+  const handlers = useMemo(() => {
+    const point = () => first !== null && pointAt(pierStore, first)
+    const leave = () => {
+      if (first !== null && pierStore.getState().view.pointedAt === first) pointAt(pierStore, null)
+    }
+    return {
+      onPointerEnter: (event: PointerEvent) => event.pointerType === 'mouse' && point(),
+      onPointerLeave: (event: PointerEvent) => event.pointerType === 'mouse' && leave(),
+      onPointerDown: point,
+      onFocus: point,
+      onBlur: (event: FocusEvent) => !event.currentTarget.contains(event.relatedTarget) && leave(),
+    }
+  }, [first])
+  return { ...handlers, 'data-lit': lit || undefined }
+}

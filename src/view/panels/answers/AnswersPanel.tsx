@@ -1,0 +1,64 @@
+import type { ReactNode } from 'react'
+import { text } from '../../../text/index.ts'
+import { usePier, useResult } from '../../hooks/usePier.ts'
+import { issueText } from '../issueText.ts'
+import { Mark } from '../Mark.tsx'
+import { DepthTable } from './DepthTable.tsx'
+import { HoldingDown, OtherChecks } from './HoldingDown.tsx'
+import { MethodNotes } from './MethodNotes.tsx'
+import { Quantities } from './Quantities.tsx'
+import { WoodAndWater } from './WoodAndWater.tsx'
+
+const Section = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
+  <section className='answer'>
+    <h3>{title}</h3>
+    <p className='answer-help'>{help}</p>
+    {children}
+  </section>
+)
+
+/** What this pier should be asked about, first of all answers. */
+const IssueList = () => {
+  const { issues } = useResult()
+  const system = usePier((state) => state.view.units)
+  if (issues.length === 0) return null
+  return (
+    <Section title={text.app.answers.sections.issues.title} help={text.app.answers.sections.issues.help}>
+      <ul className='issues'>
+        {issues.map((issue) => (
+          <li key={issue.code + issue.path}>
+            <Mark name='warning' />
+            <span>{issueText(issue, system)}</span>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  )
+}
+
+/** The answers below the title block: each can be opened down to its formula and its source. */
+export const AnswersPanel = () => {
+  const { sections } = text.app.answers
+  return (
+    <section className='answers' id='answers' aria-label={text.app.panels.answers} tabIndex={-1}>
+      <h2 className='spoken'>{text.app.panels.answers}</h2>
+      <Section {...sections.holding}>
+        <HoldingDown />
+      </Section>
+      <Section {...sections.quantities}>
+        <Quantities />
+      </Section>
+      <Section {...sections.wood}>
+        <WoodAndWater />
+      </Section>
+      <Section {...sections.depths}>
+        <DepthTable />
+        <OtherChecks />
+      </Section>
+      <IssueList />
+      <Section {...sections.method}>
+        <MethodNotes />
+      </Section>
+    </section>
+  )
+}

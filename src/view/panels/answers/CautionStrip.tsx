@@ -1,0 +1,46 @@
+import { useState } from 'react'
+import { text } from '../../../text/index.ts'
+import { usePier, useResult } from '../../hooks/usePier.ts'
+import { issueText } from '../issueText.ts'
+import { Mark } from '../Mark.tsx'
+
+/** The general notes of the sheet: always in view, in full at a touch. */
+export const CautionStrip = () => {
+  const [open, setOpen] = useState(false)
+  const system = usePier((state) => state.view.units)
+  const { issues } = useResult()
+  const words = text.app.strip
+  return (
+    <section className='strip' aria-label={text.app.panels.notes}>
+      <button type='button' className='strip-line' aria-expanded={open} onClick={() => setOpen(!open)}>
+        {issues.length > 0 && (
+          <span className='strip-count mark-short'>
+            <Mark name='short' /> {words.count(issues.length)}
+          </span>
+        )}
+        <span className='strip-standing'>{words.standing}</span>
+        <span className='strip-more'>{open ? words.less : words.more}</span>
+      </button>
+      {open && (
+        <div className='strip-all'>
+          {issues.length > 0 && (
+            <ul>
+              {issues.map((issue) => (
+                <li key={issue.code + issue.path}>
+                  <Mark name='warning' /> {issueText(issue, system)}
+                </li>
+              ))}
+            </ul>
+          )}
+          <ul>
+            {text.standingCautions.map((caution) => (
+              <li key={caution.id}>
+                <strong>{caution.short}</strong> {caution.long}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,54 @@
+import type { Check } from '../../../core/model/worked.ts'
+import { text } from '../../../text/index.ts'
+import { usePointing } from '../../hooks/usePointing.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { Mark } from '../Mark.tsx'
+import { answerWords, reasonWords, verdictOf } from './words.ts'
+import { SourceList, StandingMark, WorkedDetails } from './WorkedDetails.tsx'
+
+/** One link or check: its mark and word, its number when one may be stated, and why not when none may. More on demand. */
+export const CheckRow = ({ check, governs, used }: { check: Check; governs: boolean; used?: boolean }) => {
+  const { say } = useUnits()
+  const pointing = usePointing(check.where)
+  const { label, plain } = answerWords(check.id)
+  const { mark, word } = verdictOf(check)
+  const why = reasonWords(check.why)
+  const figure = check.counted === 'not counted' ? null : check.allowable
+  return (
+    <details className='row check-row' data-governs={governs || undefined} {...pointing}>
+      <summary>
+        <Mark name={mark} />
+        <span className='row-name'>
+          <span>{label}</span>
+          <span className='row-word'>
+            <span className={`mark-${mark}`}>{word}</span>
+            {used && <span> · {text.app.answers.used}</span>}
+            {governs && <span className='governs'> · {text.app.answers.governs}</span>}
+          </span>
+        </span>
+        <span className='row-number'>{figure ? say(figure.value, figure.quantity) : ''}</span>
+      </summary>
+      <div className='row-detail'>
+        {plain !== '' && <p>{plain}</p>}
+        {why !== '' && (
+          <p>
+            <strong>{check.counted === 'not counted' ? text.app.answers.whyNot : text.app.answers.whyCounted}</strong> {why}
+          </p>
+        )}
+        {check.demand && (
+          <p>
+            {text.app.answers.against} {answerWords(check.demand.id).label}: {say(check.demand.value, check.demand.quantity)}
+            {check.ratio !== undefined && ` (${text.app.answers.ratio} ${check.ratio.toFixed(2)})`}
+          </p>
+        )}
+        {check.worked.map((worked) => (
+          <WorkedDetails key={worked.id} worked={worked} />
+        ))}
+        <p className='quiet'>
+          <StandingMark standing={check.standing} />
+        </p>
+        <SourceList ids={check.sources} />
+      </div>
+    </details>
+  )
+}

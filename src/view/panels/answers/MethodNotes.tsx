@@ -1,0 +1,59 @@
+import { bracketKind, fillKind } from '../../../core/kinds/index.ts'
+import type { KindText } from '../../../text/en/kinds.ts'
+import { text } from '../../../text/index.ts'
+import { useSpec } from '../../hooks/usePier.ts'
+import { cautionWords } from './words.ts'
+import { SourceList } from './WorkedDetails.tsx'
+
+const TwoSides = ({ words }: { words: KindText }) => (
+  <>
+    <p>{words.what}</p>
+    <dl className='two-sides'>
+      <dt>{text.app.answers.forIt}</dt>
+      <dd>{words.strength}</dd>
+      <dt>{text.app.answers.againstIt}</dt>
+      <dd>{words.weakness}</dd>
+      <dt>{text.app.answers.ask}</dt>
+      <dd>{words.ask}</dd>
+    </dl>
+  </>
+)
+
+const stepWords = (key: string): string => (Object.hasOwn(text.steps, key) ? (text.steps as Readonly<Record<string, string>>)[key] : undefined) ?? key
+
+/** The method in use: what it is, what speaks for and against it, how it is built, what goes wrong. */
+export const MethodNotes = () => {
+  const { fill, support } = useSpec()
+  const kind = fillKind(fill.kind)
+  const bracket = support.kind === 'bracket' ? bracketKind(support.bracket.kind) : null
+  const cautions = [...kind.cautions, ...(bracket?.cautions ?? [])]
+  return (
+    <>
+      <TwoSides words={text.fills[kind.id]} />
+      {bracket && (
+        <>
+          <h4>{text.brackets[bracket.id].label}</h4>
+          <TwoSides words={text.brackets[bracket.id]} />
+        </>
+      )}
+      {cautions.length > 0 && (
+        <ul className='bullets'>
+          {cautions.map((key) => (
+            <li key={key}>{cautionWords(key)}</li>
+          ))}
+        </ul>
+      )}
+      <details className='row'>
+        <summary>
+          <span className='row-name'>{text.app.answers.howBuilt}</span>
+        </summary>
+        <ol className='steps'>
+          {kind.steps.map((step) => (
+            <li key={step}>{stepWords(step)}</li>
+          ))}
+        </ol>
+      </details>
+      <SourceList ids={[...kind.sources, ...(bracket?.sources ?? [])]} />
+    </>
+  )
+}

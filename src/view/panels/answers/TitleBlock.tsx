@@ -1,0 +1,59 @@
+import { text } from '../../../text/index.ts'
+import { useResult } from '../../hooks/usePier.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { Verdict } from '../Mark.tsx'
+import { answerWords } from './words.ts'
+import { StandingMark } from './WorkedDetails.tsx'
+
+/** What holds the pier down, or that it can't be verified; and what governs. */
+const Uplift = () => {
+  const { uplift, checks } = useResult()
+  const { say } = useUnits()
+  const governing = checks.find((check) => check.id === uplift.governing)
+  const uncounted = uplift.uncounted.map((id) => answerWords(id).label)
+  return (
+    <div className='title-cell title-main'>
+      <h3 className='title-label'>{text.app.answers.uplift}</h3>
+      {uplift.allowable === null ? (
+        <>
+          <p className='title-value'>
+            <Verdict name='unverified' word={text.app.verdicts.unverified} />
+          </p>
+          {uncounted.length > 0 && (
+            <p className='title-note'>
+              {text.app.answers.because}: {uncounted.join(', ')}
+            </p>
+          )}
+        </>
+      ) : (
+        <>
+          <p className='title-value'>
+            {say(uplift.allowable, 'force')} <StandingMark standing={uplift.standing} />
+          </p>
+          {governing && (
+            <p className='title-note'>
+              <span className='governs'>{text.app.answers.governs}</span> {answerWords(governing.id).label}
+            </p>
+          )}
+        </>
+      )}
+    </div>
+  )
+}
+
+/** The main answers, as the title block of the sheet: always in view. */
+export const TitleBlock = () => {
+  const { headlines } = useResult()
+  const { say } = useUnits()
+  return (
+    <section className='title' aria-label={text.app.panels.headlines}>
+      <Uplift />
+      {headlines.map((worked) => (
+        <div key={worked.id} className='title-cell'>
+          <h3 className='title-label'>{answerWords(worked.id).label}</h3>
+          <p className='title-value'>{say(worked.value, worked.quantity)}</p>
+        </div>
+      ))}
+    </section>
+  )
+}

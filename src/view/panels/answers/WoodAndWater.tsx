@@ -1,0 +1,81 @@
+import type { Contact } from '../../../core/model/kind.ts'
+import type { ExposureLine } from '../../../core/model/result.ts'
+import { text } from '../../../text/index.ts'
+import { useResult } from '../../hooks/usePier.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { CheckRow } from './CheckRow.tsx'
+
+/** From the top down, as they mostly lie; the bar says how much, not where. */
+const order: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granular', 'flowable-fill', 'concrete', 'dry-mix', 'gravel']
+const present = (by: ExposureLine['by']) => order.flatMap((contact) => ((by[contact] ?? 0) > 1e-6 ? [[contact, by[contact] ?? 0] as const] : []))
+
+const Side = ({ line, longest }: { line: ExposureLine; longest: number }) => {
+  const { say } = useUnits()
+  const parts = present(line.by)
+  return (
+    <div className='exposure-line'>
+      <div className='exposure-head'>
+        <h5>{text.app.answers.sides[line.side]}</h5>
+        <span className='number'>{say(line.belowGrade, 'length')}</span>
+      </div>
+      <div className='exposure-bar' aria-hidden='true'>
+        {parts.map(([contact, length]) => (
+          <span key={contact} className={`contact contact-${contact}`} style={{ width: `${(100 * length) / longest}%` }} />
+        ))}
+      </div>
+      <p className='exposure-words'>
+        {parts.map(([contact, length]) => `${text.contacts[contact]} ${say(length, 'length')}`).join(', ')}
+        {line.inConcreteAboveGrade > 1e-6 && ` · ${text.app.answers.aboveGrade(say(line.inConcreteAboveGrade, 'length'))}`}
+      </p>
+    </div>
+  )
+}
+
+/** How much wood is below grade, on which side, and what touches it. */
+export const WoodAndWater = () => {
+  const { exposure } = useResult()
+  const { say } = useUnits()
+  const longest = Math.max(...exposure.lines.map((line) => line.belowGrade), 1e-9)
+  const words = text.app.answers
+  const areas = order.flatMap((contact) => ((exposure.area[contact] ?? 0) > 1e-9 ? [[contact, exposure.area[contact] ?? 0] as const] : []))
+  return (
+    <>
+      {exposure.standOff ? (
+        <>
+          <p>{words.noWoodBelow}</p>
+          <dl className='pairs'>
+            <div>
+              <dt>{words.standOffConcrete}</dt>
+              <dd>{say(exposure.standOff.aboveConcrete, 'length')}</dd>
+            </div>
+            <div>
+              <dt>{words.standOffGrade}</dt>
+              <dd>{say(exposure.standOff.aboveGrade, 'length')}</dd>
+            </div>
+          </dl>
+          {exposure.standOff.checks.map((check) => (
+            <CheckRow key={check.id} check={check} governs={false} />
+          ))}
+        </>
+      ) : (
+        <>
+          {exposure.lines.map((line) => (
+            <Side key={line.side} line={line} longest={longest} />
+          ))}
+          <dl className='pairs'>
+            <div>
+              <dt>{words.woodArea}</dt>
+              <dd>{say(exposure.areaBelowGrade, 'area')}</dd>
+            </div>
+            {areas.map(([contact, area]) => (
+              <div key={contact} className='pair-sub'>
+                <dt>{words.touching(text.contacts[contact])}</dt>
+                <dd>{say(area, 'area')}</dd>
+              </div>
+            ))}
+          </dl>
+        </>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,76 @@
+import type { SourceId } from '../../../core/engineering/sources.ts'
+import { sources } from '../../../core/engineering/sources.ts'
+import type { Standing, Worked } from '../../../core/model/worked.ts'
+import { text } from '../../../text/index.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { Formula } from './Formula.tsx'
+import { answerWords, standingWords, termWords } from './words.ts'
+
+/** A mark and a word beside every number that was not read from its source. */
+export const StandingMark = ({ standing }: { standing: Standing }) => {
+  const { mark, meaning } = standingWords(standing)
+  if (mark === null) return null
+  return (
+    <span className='standing'>
+      <span aria-hidden='true'>†</span> {mark}
+      <span className='spoken'>: {meaning}</span>
+    </span>
+  )
+}
+
+const OneSource = ({ id }: { id: SourceId }) => {
+  const source = sources[id]
+  const edition = [source.edition, source.year === null || source.edition.includes(String(source.year)) ? '' : String(source.year)]
+  return (
+    <li>
+      <cite>{source.title}</cite>
+      {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)}
+      <StandingMark standing={source.standing} />
+    </li>
+  )
+}
+
+export const SourceList = ({ ids }: { ids: readonly SourceId[] }) =>
+  ids.length === 0 ? null : (
+    <div className='source-list'>
+      <h5>{text.app.answers.sources}</h5>
+      <ul>
+        {[...new Set(ids)].map((id) => (
+          <OneSource key={id} id={id} />
+        ))}
+      </ul>
+    </div>
+  )
+
+/** How a number was worked out: in words, as a formula, with what went in, and where it comes from. */
+export const WorkedDetails = ({ worked, standing }: { worked: Worked; standing?: Standing }) => {
+  const { say } = useUnits()
+  const { label, plain } = answerWords(worked.id)
+  return (
+    <div className='worked'>
+      <h4>
+        {label}: {say(worked.value, worked.quantity)} <StandingMark standing={standing ?? worked.standing} />
+      </h4>
+      {plain !== '' && <p>{plain}</p>}
+      {worked.formula !== '' && <Formula tex={worked.formula} block />}
+      {worked.inputs.length > 0 && (
+        <table className='terms'>
+          <caption className='spoken'>{text.app.answers.inputs}</caption>
+          <tbody>
+            {worked.inputs.map((term) => (
+              <tr key={term.symbol + term.name}>
+                <td>
+                  <Formula tex={term.symbol} />
+                </td>
+                <th scope='row'>{termWords(term.name)}</th>
+                <td className='number'>{say(term.value, term.quantity)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {worked.method === 'integrated' && <p className='quiet'>{text.glossary.integrated}</p>}
+      <SourceList ids={worked.sources} />
+    </div>
+  )
+}

@@ -1,0 +1,26 @@
+import type { Check, Standing, Worked } from '../../../core/model/worked.ts'
+import { text } from '../../../text/index.ts'
+import type { MarkName } from '../Mark.tsx'
+
+const own = <T>(table: Readonly<Record<string, T>>, id: string): T | undefined => (Object.hasOwn(table, id) ? table[id] : undefined)
+
+/** What an answer is called and what it says, in one plain sentence. */
+export const answerWords = (id: string): Readonly<{ label: string; plain: string }> => own(text.answers, id) ?? { label: id, plain: '' }
+export const reasonWords = (why: string | undefined): string => (why === undefined ? '' : (own(text.reasons, why) ?? why))
+export const termWords = (name: string): string => own(text.terms, name) ?? name
+export const zoneWords = (label: string): string => own(text.zones, label) ?? label
+export const cautionWords = (key: string): string => own(text.cautions, key) ?? key
+export const standingWords = (standing: Standing) => text.standings[standing]
+
+/** How a check may be used, as a mark and a word. With a demand, whether it is met. */
+export const verdictOf = (check: Check): Readonly<{ mark: MarkName; word: string }> => {
+  const words = text.app.verdicts
+  if (check.counted === 'not counted') return { mark: 'unverified', word: words.unverified }
+  if (check.counted === 'upper bound') return { mark: 'bound', word: words.bound }
+  if (check.ratio !== undefined) return check.ratio <= 1 ? { mark: 'meets', word: words.meets } : { mark: 'short', word: words.short }
+  if (check.counted === 'counted') return { mark: 'meets', word: words.counted }
+  return { mark: 'judgement', word: words.judgement }
+}
+
+/** The number that stands for a check: what it allows, else the last thing worked out for it. */
+export const figureOf = (check: Check): Worked | null => check.allowable ?? null

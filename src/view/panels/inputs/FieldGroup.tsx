@@ -1,0 +1,127 @@
+import type { ReactNode } from 'react'
+import type { Field, FieldGroup as GroupId } from '../../../core/model/field.ts'
+import { valueAt } from '../../../core/spec/path.ts'
+import { setChoice, setPart, setValue } from '../../../state/actions/edit.ts'
+import { sliderOf } from '../../../state/slider.ts'
+import { pierStore } from '../../../state/store.ts'
+import { text } from '../../../text/index.ts'
+import { bracketKinds, fillKinds } from '../../../core/kinds/index.ts'
+import { usePier, useSpec } from '../../hooks/usePier.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { fieldLabel } from '../issueText.ts'
+import { ChoiceField } from './ChoiceField.tsx'
+import { groupSummary } from './groupSummary.ts'
+import { KindCards } from './KindCards.tsx'
+import { NumberField } from './NumberField.tsx'
+import { Pictogram } from './Pictogram.tsx'
+import { bracketPictogram, fillPictogram } from './pictogram.ts'
+import { SwitchField } from './SwitchField.tsx'
+import { useWarnings } from './useEntry.ts'
+
+const helpOf = (path: string): string => (Object.hasOwn(text.fields, path) ? text.fields[path as keyof typeof text.fields].help : '')
+
+const FillCards = ({ path }: { path: string }) => {
+  const chosen = useSpec().fill.kind
+  const errors = usePier((state) => state.entries[path]?.issues)
+  return (
+    <KindCards
+      legend={fieldLabel(path)}
+      ids={fillKinds.map((kind) => kind.id)}
+      chosen={chosen}
+      words={text.fills}
+      picture={(id) => <Pictogram drawing={fillPictogram(id)} />}
+      onPick={(id) => setChoice(pierStore, path, id)}
+      errors={errors ?? []}
+      warnings={useWarnings(path)}
+    />
+  )
+}
+
+const BracketCards = ({ path }: { path: string }) => {
+  const { support } = useSpec()
+  const errors = usePier((state) => state.entries[path]?.issues)
+  const warnings = useWarnings(path)
+  if (support.kind !== 'bracket') return null
+  return (
+    <KindCards
+      legend={fieldLabel(path)}
+      ids={bracketKinds.map((kind) => kind.id)}
+      chosen={support.bracket.kind}
+      words={text.brackets}
+      picture={(id) => <Pictogram drawing={bracketPictogram(id)} />}
+      onPick={(id) => setChoice(pierStore, path, id)}
+      errors={errors ?? []}
+      warnings={warnings}
+    />
+  )
+}
+
+/** Choices that are shown as cards with a picture of each kind. */
+const cards: Readonly<Record<string, (props: { path: string }) => ReactNode>> = {
+  'fill.kind': FillCards,
+  'support.bracket.kind': BracketCards,
+}
+
+/** One field, by what it is: a number, a number that may be left out, a choice, or a part that may be left out. */
+const OneField = ({ field, children }: { field: Field; children?: ReactNode }) => {
+  const value = valueAt(useSpec(), field.path)
+  const system = usePier((state) => state.view.units)
+  const help = helpOf(field.path)
+  const Cards = cards[field.path]
+  if (Cards) return <Cards path={field.path} />
+  if (field.type === 'choice') return <ChoiceField field={field} help={help} />
+  if (field.type === 'part')
+    return (
+      <SwitchField path={field.path} label={fieldLabel(field.path)} help={help} on={value !== null} onChange={(on) => setPart(pierStore, field.path, on)}>
+        {children}
+      </SwitchField>
+    )
+  if (!field.nullable) return <NumberField field={field} help={help} />
+  const start = () => {
+    const slider = sliderOf(field, system)
+    return slider.valueAt(Math.round((slider.first * 3 + slider.last) / 4))
+  }
+  return (
+    <SwitchField
+      path={`${field.path}.met`}
+      label={text.app.fields.present(fieldLabel(field.path))}
+      help={help}
+      on={value !== null}
+      onChange={(on) => setValue(pierStore, field.path, on ? start() : null)}
+    >
+      <NumberField field={field} help={help} />
+    </SwitchField>
+  )
+}
+
+/** Fields of one group in order; those of an optional part stand inside it. */
+const nested = (fields: readonly Field[]): ReactNode[] =>
+  fields
+    .filter((field) => !fields.some((part) => part.type === 'part' && field.path.startsWith(`${part.path}.`)))
+    .map((field) => {
+      const own = field.type === 'part' ? fields.filter((other) => other.path.startsWith(`${field.path}.`)) : []
+      return (
+        <OneField key={field.path} field={field}>
+          {own.length > 0 ? nested(own) : null}
+        </OneField>
+      )
+    })
+
+/** A step of the building order: its number, its name, what is set, and its inputs while it is open. */
+export const FieldGroup = (props: { group: GroupId; number: number; fields: readonly Field[]; open: boolean; onToggle: (open: boolean) => void }) => {
+  const spec = useSpec()
+  const { say } = useUnits()
+  const { label } = text.groups[props.group]
+  return (
+    <details className='group' open={props.open} onToggle={(event) => props.onToggle(event.currentTarget.open)}>
+      <summary>
+        <span className='bubble' aria-hidden='true'>
+          {props.number}
+        </span>
+        <h3>{label}</h3>
+        <span className='group-summary'>{groupSummary[props.group](spec, say)}</span>
+      </summary>
+      <div className='group-fields'>{nested(props.fields)}</div>
+    </details>
+  )
+}

@@ -1,0 +1,109 @@
+import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
+import { dropEntry } from '../../../state/actions/commit.ts'
+import { commitDraft, dragField } from '../../../state/actions/drag.ts'
+import { editField } from '../../../state/actions/edit.ts'
+import { type NumberField as Field, sliderOf } from '../../../state/slider.ts'
+import { pierStore } from '../../../state/store.ts'
+import { text } from '../../../text/index.ts'
+import { fieldLabel } from '../issueText.ts'
+import { FieldIssues, HelpButton } from './FieldNotes.tsx'
+import { boxText, useEntry } from './useEntry.ts'
+
+/** Steps that a key takes in the box. Shift and Page keys go ten at a time. */
+const stepsOf = (event: KeyboardEvent): number => {
+  const size = event.shiftKey || event.key.startsWith('Page') ? 10 : 1
+  if (event.key === 'ArrowUp' || event.key === 'PageUp') return size
+  if (event.key === 'ArrowDown' || event.key === 'PageDown') return -size
+  return 0
+}
+
+/**
+ * A number with a unit: a box that reads what people write, and a slider. Enter or leaving the box enters it; Escape gives it
+ * up. A refused entry stays in the box with its reason; the picture keeps the last good pier.
+ */
+export const NumberField = ({ field, help }: { field: Field; help: string }) => {
+  const id = useId()
+  const entry = useEntry(field)
+  const [helpOpen, setHelpOpen] = useState(false)
+  const range = useRef<HTMLInputElement>(null)
+  const slider = sliderOf(field, entry.system)
+  const label = fieldLabel(field.path)
+  const place = entry.value === null ? slider.first : slider.placeOf(entry.value)
+
+  // React's change event of a range is the browser's input event; letting go is the browser's change event.
+  useEffect(() => {
+    const letGo = () => commitDraft(pierStore)
+    const node = range.current
+    node?.addEventListener('change', letGo)
+    return () => node?.removeEventListener('change', letGo)
+  }, [])
+
+  const enter = () => {
+    if (entry.isTyping && entry.text !== entry.settled) editField(pierStore, field.path, entry.text)
+    else if (entry.isTyping) giveUp()
+  }
+  const giveUp = () => {
+    entry.setTyped(null)
+    dropEntry(pierStore, field.path)
+  }
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    if (event.key === 'Enter') enter()
+    if (event.key === 'Escape') giveUp()
+    const steps = stepsOf(event)
+    if (steps === 0) return
+    event.preventDefault()
+    const next = Math.min(slider.last, Math.max(slider.first, place + steps))
+    dragField(pierStore, field.path, slider.valueAt(next))
+  }
+
+  const bounds = text.app.fields.between(
+    boxText(field.min, field.quantity, entry.system),
+    boxText(field.max, field.quantity, entry.system),
+  )
+  const isBad = entry.errors.length > 0
+  return (
+    <div className='field' data-bad={isBad || undefined}>
+      <div className='field-line'>
+        <label htmlFor={id}>{label}</label>
+        <HelpButton label={label} open={helpOpen} controls={`${id}-help`} onToggle={() => setHelpOpen(!helpOpen)} />
+        <input
+          id={id}
+          className='box'
+          type='text'
+          autoComplete='off'
+          spellCheck={false}
+          value={entry.text}
+          aria-invalid={isBad}
+          aria-describedby={`${id}-issues ${id}-help`}
+          onChange={(event) => entry.setTyped(event.target.value)}
+          onKeyDown={onKeyDown}
+          onKeyUp={(event) => /^(Arrow|Page)(Up|Down)$/.test(event.key) && commitDraft(pierStore)}
+          onBlur={enter}
+        />
+      </div>
+      <input
+        ref={range}
+        className='slider'
+        type='range'
+        min={slider.first}
+        max={slider.last}
+        step={1}
+        value={place}
+        aria-label={text.app.fields.slider(label)}
+        aria-valuetext={entry.settled}
+        onChange={(event) => dragField(pierStore, field.path, slider.valueAt(Number(event.target.value)))}
+        onBlur={() => commitDraft(pierStore)}
+      />
+      <p id={`${id}-help`} className='field-help' hidden={!helpOpen}>
+        {help} {bounds}
+      </p>
+      <FieldIssues
+        id={`${id}-issues`}
+        errors={entry.errors}
+        warnings={entry.warnings}
+        kept={entry.value === null ? text.app.fields.keptNone : text.app.fields.kept(entry.settled)}
+        system={entry.system}
+      />
+    </div>
+  )
+}

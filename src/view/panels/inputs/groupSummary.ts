@@ -1,0 +1,27 @@
+import type { FieldGroup } from '../../../core/model/field.ts'
+import type { PierSpec } from '../../../core/model/spec.ts'
+import { text } from '../../../text/index.ts'
+import type { Say } from '../../hooks/useUnits.ts'
+
+const word = (path: string, choice: string | number): string => text.choices[path]?.[String(choice)] ?? String(choice)
+
+/** A group in a few words while it is closed: what an expert scans for. */
+export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say) => string>> = {
+  site: ({ site }, say) =>
+    [
+      site.soil.kind === 'presumptive' ? word('site.soil.class', site.soil.class).split(',')[0] : word('site.soil.kind', site.soil.kind),
+      `${say(site.slope, 'slope')} slope`,
+    ].join(', '),
+  hole: ({ hole }, say) => `${say(hole.diameter, 'length')} × ${say(hole.depth, 'length')}`,
+  post: ({ post }) => `${word('post.section', post.section)}, ${word('post.species', post.species).toLowerCase()}`,
+  fill: ({ fill }) => text.fills[fill.kind].label,
+  steel: ({ support, bars }, say) =>
+    support.kind === 'bracket'
+      ? text.brackets[support.bracket.kind].label
+      : bars
+        ? `${bars.count > 1 ? `${bars.count} × ` : ''}${bars.size}, ${say(bars.length, 'length')}`
+        : text.app.fields.none,
+  top: ({ top }, say) =>
+    top.shape === 'flat' ? word('top.shape', top.shape) : `${word('top.shape', top.shape)}, ${say(top.rise, 'length')}`,
+  concrete: ({ concrete, piers }, say) => `${say(concrete.strength, 'strength')}${piers > 1 ? `, ${piers} piers` : ''}`,
+}

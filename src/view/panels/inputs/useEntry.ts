@@ -1,0 +1,41 @@
+import { useEffect, useState } from 'react'
+import type { Issue } from '../../../core/model/issue.ts'
+import { valueAt } from '../../../core/spec/path.ts'
+import { editText } from '../../../core/units/editText.ts'
+import { formatText } from '../../../core/units/format.ts'
+import { parseQuantity } from '../../../core/units/parse.ts'
+import type { QuantityKind, UnitSystem } from '../../../core/units/quantity.ts'
+import type { NumberField } from '../../../state/slider.ts'
+import { useResult, usePier, useSpec } from '../../hooks/usePier.ts'
+
+/** As the trade writes it where that reads back as the value; else every digit of it. */
+export const boxText = (value: number, quantity: QuantityKind, system: UnitSystem): string => {
+  const trade = formatText(value, quantity, system)
+  const reading = parseQuantity(trade, quantity)
+  const same = reading.ok && Math.abs(reading.value - value) <= 1e-9 * Math.max(1e-9, Math.abs(value))
+  return same ? trade : editText(value, quantity, system)
+}
+
+const noIssues: readonly Issue[] = []
+
+/** What a number field shows: its value on show, what was typed and refused, and the issues that name it. */
+export const useEntry = (field: NumberField) => {
+  const spec = useSpec()
+  const system = usePier((state) => state.view.units)
+  const entry = usePier((state) => state.entries[field.path])
+  const warnings = useWarnings(field.path)
+  const raw = valueAt(spec, field.path)
+  const value = typeof raw === 'number' ? raw : null
+  const settled = value === null ? '' : boxText(value, field.quantity, system)
+  const [typed, setTyped] = useState<string | null>(null)
+  // A value that changed elsewhere (undo, slider, a file) takes the place of what stands in the box; so does a settled entry.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the text is dropped exactly when one of these changes
+  useEffect(() => setTyped(null), [settled, entry])
+  return { system, value, text: typed ?? entry?.text ?? settled, settled, isTyping: typed !== null, setTyped, errors: entry?.issues ?? noIssues, warnings }
+}
+
+/** Warnings of the result on show that belong to one input. */
+export const useWarnings = (path: string): readonly Issue[] => {
+  const result = useResult()
+  return result.issues.some((issue) => issue.path === path) ? result.issues.filter((issue) => issue.path === path) : noIssues
+}

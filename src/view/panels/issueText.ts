@@ -1,0 +1,22 @@
+import type { Issue } from '../../core/model/issue.ts'
+import { formatText } from '../../core/units/format.ts'
+import type { UnitSystem } from '../../core/units/quantity.ts'
+import { text } from '../../text/index.ts'
+
+const facts = (value: Issue['got'], issue: Issue, system: UnitSystem): string => {
+  if (value === undefined) return ''
+  if (typeof value === 'number' && issue.quantity) return formatText(value, issue.quantity, system)
+  if (typeof value === 'number') return formatText(value, 'count', system)
+  return text.choices[issue.path]?.[value] ?? value
+}
+
+/** What an input is called; a path that is no input's is said as it stands. */
+export const fieldLabel = (path: string): string =>
+  Object.hasOwn(text.fields, path) ? text.fields[path as keyof typeof text.fields].label : path
+
+/** An issue as one or two sentences in the reader's units. */
+export const issueText = (issue: Issue, system: UnitSystem): string => {
+  const sentence = Object.hasOwn(text.issues, issue.code) ? text.issues[issue.code as keyof typeof text.issues] : null
+  if (!sentence) return `${fieldLabel(issue.path)}: ${issue.code}`
+  return sentence({ field: fieldLabel(issue.path), got: facts(issue.got, issue, system), limit: facts(issue.limit, issue, system) })
+}
