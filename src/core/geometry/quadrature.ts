@@ -34,17 +34,23 @@ export function turnPieces(breaks: readonly number[]): number[] {
   return all.filter((b, i) => i === 0 || b - (all[i - 1] ?? 0) > 1e-12)
 }
 
-/** Integral over a full turn of f(cos, sin), 16 Gauss points on each smooth piece. */
-export function integrateTurn(f: (cos: number, sin: number) => number, breaks: readonly number[]): number {
+export type TurnPoint = Readonly<{ cos: number; sin: number; weight: number }>
+
+/** Points and weights [rad] of the rule over a full turn: 16 Gauss points on each smooth piece. */
+export function turnPoints(breaks: readonly number[]): TurnPoint[] {
   const pieces = turnPieces(breaks)
-  let sum = 0
+  const points: TurnPoint[] = []
   for (let i = 1; i < pieces.length; i++) {
     const from = pieces[i - 1] ?? 0
     const half = ((pieces[i] ?? 0) - from) / 2
     for (let k = 0; k < rule.nodes.length; k++) {
       const theta = from + half * (1 + (rule.nodes[k] ?? 0))
-      sum += half * (rule.weights[k] ?? 0) * f(Math.cos(theta), Math.sin(theta))
+      points.push({ cos: Math.cos(theta), sin: Math.sin(theta), weight: half * (rule.weights[k] ?? 0) })
     }
   }
-  return sum
+  return points
 }
+
+/** Integral over a full turn of f(cos, sin). */
+export const integrateTurn = (f: (cos: number, sin: number) => number, breaks: readonly number[]): number =>
+  turnPoints(breaks).reduce((sum, { cos, sin, weight }) => sum + weight * f(cos, sin), 0)

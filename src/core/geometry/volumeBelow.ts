@@ -36,7 +36,8 @@ function clipBelow(points: readonly Point[], above: (p: Point) => number): Point
   return kept
 }
 
-function crossings(corners: readonly Corner[], surface: Surface): number[] {
+/** Plan angles [rad] at which a corner passes through a surface. */
+export function crossings(corners: readonly Corner[], surface: Surface): number[] {
   const step = (2 * Math.PI) / samples
   return corners.flatMap((c) => {
     const above = (theta: number) => {

@@ -1,0 +1,38 @@
+import { weakest } from '../engineering/showing.ts'
+import type { SourceId } from '../engineering/sources.ts'
+import type { Counting } from '../model/kind.ts'
+import type { Check, Worked } from '../model/worked.ts'
+
+type Parts = Readonly<{
+  id: string
+  group: Check['group']
+  where: readonly string[]
+  worked: readonly Worked[]
+  /** The allowable, had a standard let it be counted. */
+  allowable: Worked | null
+  counting: Counting
+  demand?: Worked
+}>
+
+/**
+ * One check of a result. A link that is not counted states no allowable, whatever its worked numbers; its standing is the
+ * weakest of all that went in.
+ */
+export function makeCheck({ id, group, where, worked, allowable, counting, demand }: Parts): Check {
+  const stated = counting.counted === 'not counted' ? null : allowable
+  const all = [...worked, ...(stated ? [stated] : []), ...(demand ? [demand] : [])]
+  const sources = [...new Set<SourceId>([...counting.sources, ...all.flatMap((one) => one.sources)])]
+  return {
+    id,
+    group,
+    where,
+    worked,
+    allowable: stated,
+    why: counting.why,
+    counted: counting.counted,
+    sources,
+    standing: weakest(...all.map((one) => one.standing)),
+    ...(demand ? { demand } : {}),
+    ...(demand && stated && stated.value > 0 ? { ratio: demand.value / stated.value } : {}),
+  }
+}

@@ -1,0 +1,77 @@
+import { leastFootingDepth } from '../engineering/soil/depths.ts'
+import { standOffRules } from '../engineering/tables/standOff.ts'
+import type { Depths, ExposureLine } from '../model/result.ts'
+import type { Check, Worked } from '../model/worked.ts'
+import type { SourceId } from '../engineering/sources.ts'
+import { type Metres, metres } from '../units/quantity.ts'
+import { makeCheck } from './check.ts'
+import type { PierFrame } from './pierFrame.ts'
+
+const lengthOf = (
+  id: string,
+  value: number,
+  formula: string,
+  sources: readonly SourceId[],
+  standing: Worked['standing'] = 'definition',
+): Worked => ({
+  id,
+  value,
+  quantity: 'length',
+  formula,
+  inputs: [],
+  sources,
+  standing,
+})
+
+/** Frost and least depth, both at the downhill edge of the bearing surface. `demand` is the depth asked for. */
+export function depthChecks(frame: PierFrame, depths: Depths): Check[] {
+  const there = lengthOf('bearing-depth-downhill', depths.bearingAtDownhillEdge, 'd_{dn} = d_c - r\\,s', ['definition'])
+  const asked = (id: string, value: number, source: SourceId, standing: Worked['standing']) =>
+    lengthOf(id, value, 'd_{dn} \\ge d', [source], standing)
+  const check = (id: string, demand: Worked, why: string): Check =>
+    makeCheck({
+      id,
+      group: 'frost',
+      where: [],
+      worked: [],
+      allowable: there,
+      demand,
+      counting: { counted: 'counted', why, sources: demand.sources },
+    })
+  return [
+    check('frost-depth', asked('frost-depth', frame.spec.site.frostDepth, 'ibc-1809-5', 'read'), 'frost-at-downhill-edge'),
+    check('least-depth', asked('least-depth', leastFootingDepth.value, 'ibc-1809-4', 'secondary'), 'least-depth-at-downhill-edge'),
+  ]
+}
+
+/**
+ * Heights of a bracketed post's end: above the concrete under it, and above grade at the uphill edge of the pier. Held against
+ * the clearances under which a code lets wood go untreated: a condition for that, not a duty to stand the post off.
+ */
+export function standOff(frame: PierFrame): Readonly<{ aboveConcrete: Metres; aboveGrade: Metres; checks: readonly Check[] }> | null {
+  const { bracketSite, spec, profile, foot } = frame
+  if (!bracketSite) return null
+  const rule = standOffRules['irc-2012-2018']
+  const aboveGrade = metres(foot - spec.site.slope * profile.shaftRadius)
+  const held = (id: string, is: number, least: { value: number; source: SourceId; standing: Worked['standing'] }): Check =>
+    makeCheck({
+      id,
+      group: 'detail',
+      where: ['bracket-seat', 'post'],
+      worked: [],
+      allowable: lengthOf(id, is, '', ['definition']),
+      demand: lengthOf(`${id}-least`, least.value, '', [least.source], least.standing),
+      counting: { counted: 'counted', why: 'stand-off-is-a-condition', sources: [least.source] },
+    })
+  return {
+    aboveConcrete: bracketSite.standOff,
+    aboveGrade,
+    checks: [
+      held('stand-off-above-concrete', bracketSite.standOff, rule.aboveConcrete),
+      held('stand-off-above-earth', aboveGrade, rule.aboveEarth),
+    ],
+  }
+}
+
+/** The longest of the three lines of wood below grade. */
+export const mostBuried = (lines: readonly ExposureLine[]): number => Math.max(...lines.map((line) => line.belowGrade))

@@ -1,0 +1,103 @@
+import { bags } from '../engineering/tables/bags.ts'
+import { swellRange, swellRangeUnknown } from '../engineering/tables/swell.ts'
+import { waterUnitWeight } from '../engineering/tables/materials.ts'
+import { buoyantWeight } from '../engineering/soil/buoyantWeight.ts'
+import { weakest } from '../engineering/showing.ts'
+import type { SourceId } from '../engineering/sources.ts'
+import { holeCorners } from '../geometry/holeProfile.ts'
+import { sweptVolume } from '../geometry/measure.ts'
+import { level } from '../geometry/surface.ts'
+import { placedVolumeBelow, volumeBelow } from '../geometry/volumeBelow.ts'
+import { fillKind } from '../kinds/index.ts'
+import type { Order, PierResult, QuantityLine } from '../model/result.ts'
+import type { PierSpec } from '../model/spec.ts'
+import type { Zone } from '../model/zone.ts'
+import { cubicMetres, newtons, type UnitWeight } from '../units/quantity.ts'
+import type { PierFrame } from './pierFrame.ts'
+import { weighing } from './unitWeights.ts'
+
+const native = new Set(['topsoil', 'soil', 'soil-lower'])
+
+/** Volume, weight and order of everything placed: each zone net of the bars, bolts and plates inside it. */
+export function quantities(frame: PierFrame, zones: readonly Zone[]): QuantityLine[] {
+  const { spec } = frame
+  return zones
+    .filter((zone) => !native.has(zone.role))
+    .map((zone) => {
+      const displaced = zones.reduce((sum, other) => sum + (other.build === 'placed' ? (other.displaces[zone.id] ?? 0) : 0), 0)
+      const volume = cubicMetres(zone.volume.value - displaced)
+      const wet = volume > 0 ? (volume / zone.volume.value) * wetVolume(zone, spec) : 0
+      const weight = weighing(zone.role, spec)
+      const parts = { dry: weight.moist as UnitWeight, saturated: weight.saturated as UnitWeight, water: waterUnitWeight.value }
+      const order = orders(zone, volume, frame)
+      return {
+        id: zone.id,
+        zones: [zone.id],
+        role: zone.role,
+        volume: { value: volume, method: zone.volume.method },
+        weight: newtons(weight.moist * volume),
+        buoyantWeight: buoyantWeight({ ...parts, above: cubicMetres(volume - wet), below: cubicMetres(wet) }),
+        orders: order.list,
+        sources: [weight.source, ...order.sources],
+        standing: weakest(weight.standing),
+      }
+    })
+}
+
+function wetVolume(zone: Zone, { site }: PierSpec): number {
+  if (site.waterTable === null) return 0
+  return zone.build === 'placed'
+    ? placedVolumeBelow(zone.solids, -site.waterTable)
+    : volumeBelow(zone.corners, level(-site.waterTable), zone.breaks)
+}
+
+type Ordered = Readonly<{ list: readonly Order[]; sources: readonly SourceId[] }>
+
+/** How a zone is bought: the kind says so for its lifts; a base of gravel is bought loose, one of concrete as ready-mix. */
+function orders(zone: Zone, volume: number, { spec, lifts }: PierFrame): Ordered {
+  const isLift = lifts.some((lift) => lift.id === zone.id)
+  const supply = isLift
+    ? fillKind(spec.fill.kind).supply[zone.role]
+    : zone.id === 'base'
+      ? zone.role === 'gravel'
+        ? 'loose'
+        : 'ready-mix'
+      : 'none'
+  const each = cubicMetres(volume * (1 + spec.concrete.waste))
+  const job = cubicMetres(each * spec.piers)
+  if (supply === 'loose') return { list: [{ as: 'loose', each, job }], sources: [] }
+  if (supply === 'ready-mix' && zone.role !== 'concrete') return { list: [{ as: 'ready-mix', each, job }], sources: [] }
+  if (supply === 'ready-mix')
+    return { list: [{ as: 'ready-mix', each, job }, inBags(each, job, spec.concrete.bagSize)], sources: ['bag-yields'] }
+  if (supply === 'bags') return { list: [bagged(spec) ?? inBags(each, job, spec.concrete.bagSize)], sources: ['bag-yields'] }
+  return { list: [], sources: [] }
+}
+
+/** Bags that a fill places by number. */
+function bagged({ fill, piers }: PierSpec): Order | null {
+  return 'bags' in fill ? { as: 'bags', bagSize: fill.bagSize, each: fill.bags, job: fill.bags * piers } : null
+}
+
+/** Bags by the yield of mixed concrete on the label, rounded up; a count that is whole to nine digits is not rounded further. */
+function inBags(each: number, job: number, bagSize: PierSpec['concrete']['bagSize']): Order {
+  const perBag = bags[bagSize].yield.value
+  return { as: 'bags', bagSize, each: Math.ceil(each / perBag - 1e-9), job: Math.ceil(job / perBag - 1e-9) }
+}
+
+/** Below this share of the hole a difference of volumes is rounding, not a void. */
+const roundingShare = 1e-9
+
+/** The hole below grade, what is left empty in it, and the spoil from it: in the bank, and loose as a range for the soil class. */
+export function holeAndSpoil({ spec, profile }: PierFrame, zones: readonly Zone[]): PierResult['hole'] {
+  const volume = sweptVolume(holeCorners(profile))
+  const filled = zones.reduce((sum, zone) => sum + (zone.build === 'swept' ? zone.inHole : 0), 0)
+  const left = volume.value - filled
+  const { soil } = spec.site
+  const swell = soil.kind === 'presumptive' ? swellRange[soil.class] : swellRangeUnknown
+  return {
+    volume,
+    void: cubicMetres(Math.abs(left) < roundingShare * volume.value ? 0 : left),
+    spoilBank: volume.value,
+    spoilLoose: { low: cubicMetres(volume.value * swell.low.value), high: cubicMetres(volume.value * swell.high.value) },
+  }
+}
