@@ -1,14 +1,83 @@
-import type { Result } from '../model/issue.ts'
-import type { PierDocument } from '../model/spec.ts'
+import type { Field } from '../model/field.ts'
+import type { Issue, Result } from '../model/issue.ts'
+import type { PierDocument, PierSpec } from '../model/spec.ts'
+import { inputUnit, unitsOf } from '../units/factors.ts'
+import { parseQuantity } from '../units/parse.ts'
 import type { UnitSystem } from '../units/quantity.ts'
+import { withChoice } from './choose.ts'
+import { fieldAt } from './fields.ts'
+import type { IssueCode } from './issueCodes.ts'
+import { partInitial } from './partInitial.ts'
+import { valueAt, withValueAt } from './path.ts'
+import { settled } from './settle.ts'
+import { makeDocument } from './validate.ts'
+import { withUnit } from './written.ts'
 
-/** Signatures first; the bodies follow. A refused edit gives the issues and no document. */
+// A refused edit gives the issues and no document. Each edit is one step: all that follows from it comes with it.
 
-/** Types `text` into the number field at `path`; a bare number has the unit of `system`. '' clears a nullable field. */
-export declare function setField(document: PierDocument, path: string, text: string, system: UnitSystem): Result<PierDocument>
+type FieldOf<T extends Field['type']> = Extract<Field, { type: T }>
+
+const refuse = (code: IssueCode, path: string, facts: Partial<Issue> = {}): Result<PierDocument> => ({
+  ok: false,
+  issues: [{ code, severity: 'error', path, ...facts }],
+})
+
+/** The shown field of this type at `path`; undefined when the pier has none. */
+function shownField<T extends Field['type']>(spec: PierSpec, path: string, type: T): FieldOf<T> | undefined {
+  const field = fieldAt(spec, path)
+  return field?.type === type ? (field as FieldOf<T>) : undefined
+}
+
+const without = (written: PierDocument['written'], path: string): PierDocument['written'] => {
+  const { [path]: _, ...rest } = written
+  return rest
+}
+
+const changed = (document: PierDocument, spec: PierSpec, written = document.written): Result<PierDocument> =>
+  makeDocument(spec, written, document.name, document.note)
+
+/** Types `text` into the number field at `path`; a bare number has the unit of `system`. Empty text clears a nullable field. */
+export function setField(document: PierDocument, path: string, text: string, system: UnitSystem): Result<PierDocument> {
+  const field = shownField(document.spec, path, 'number')
+  if (field === undefined) return refuse('not-a-field', path, { got: path })
+  const { quantity } = field
+  if (field.nullable && text.trim() === '') return setNumber(document, path, null)
+  const reading = parseQuantity(text, quantity, inputUnit[system][quantity])
+  if (!reading.ok) return refuse(reading.code, path, { got: text.slice(0, 80), limit: unitsOf[quantity].join(', '), quantity })
+  const written = { ...document.written, [path]: withUnit(text, quantity, system) }
+  return changed(document, withValueAt(document.spec, path, reading.value), written)
+}
+
 /** Puts an SI number (a slider's) into the number field at `path`; null clears a nullable field. */
-export declare function setNumber(document: PierDocument, path: string, value: number | null): Result<PierDocument>
-/** Switches an optional part on (filled with its initial values) or off. */
-export declare function setPart(document: PierDocument, path: string, on: boolean): Result<PierDocument>
-/** Picks one of a choice field's choices. */
-export declare function setChoice(document: PierDocument, path: string, choice: string | number): Result<PierDocument>
+export function setNumber(document: PierDocument, path: string, value: number | null): Result<PierDocument> {
+  const field = shownField(document.spec, path, 'number')
+  if (field === undefined) return refuse('not-a-field', path, { got: path })
+  return changed(document, withValueAt(document.spec, path, value), without(document.written, path))
+}
+
+/** Switches an optional part on, with values that fit this pier, or off. On again when it is on: nothing changes. */
+export function setPart(document: PierDocument, path: string, on: boolean): Result<PierDocument> {
+  const { spec } = document
+  const field = shownField(spec, path, 'part')
+  if (field === undefined) return refuse('not-a-field', path, { got: path })
+  const there = valueAt(spec, path) !== null
+  if (on === there) return changed(document, spec)
+  if (!on) return changed(document, withValueAt(spec, path, null))
+  const next = withValueAt(spec, path, partInitial(spec, path, field.initial))
+  return changed(
+    document,
+    settled(
+      next,
+      (moved) => moved.startsWith(path) || moved === 'support.foot',
+      () => false,
+    ),
+  )
+}
+
+/** Picks one of a choice field's choices, with all that follows: another fill brings its support, another soil its values. */
+export function setChoice(document: PierDocument, path: string, choice: string | number): Result<PierDocument> {
+  const field = shownField(document.spec, path, 'choice')
+  if (field === undefined) return refuse('not-a-field', path, { got: path })
+  if (!field.choices.includes(choice)) return refuse('not-a-choice', path, { got: String(choice), limit: field.choices.join(', ') })
+  return changed(document, withChoice(document.spec, path, choice))
+}

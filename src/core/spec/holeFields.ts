@@ -1,7 +1,7 @@
 import type { Field } from '../model/field.ts'
 import { metres } from '../units/quantity.ts'
 import { toSI } from '../units/factors.ts'
-import { choiceField, inches, partField } from './fieldMakers.ts'
+import { choiceField, inches, partField } from '../model/fieldMakers.ts'
 
 const inch = (value: number) => metres(toSI(value, 'in'))
 

@@ -1,7 +1,7 @@
 import type { Field } from '../model/field.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { bracketKinds, fillKinds } from './kindsFixture.ts'
-import { choiceField, inches } from './fieldMakers.ts'
+import { bracketKinds, fillKinds } from '../kinds/index.ts'
+import { choiceField, inches } from '../model/fieldMakers.ts'
 
 /** A kind's own field, shown only while that kind is the one in use. */
 const ownedBy =

@@ -1,6 +1,6 @@
 import type { Field } from '../model/field.ts'
 import { postSections } from '../engineering/tables/postSections.ts'
-import { choiceField, inches } from './fieldMakers.ts'
+import { choiceField, inches } from '../model/fieldMakers.ts'
 
 export const species = ['southern-pine', 'douglas-fir-larch', 'hem-fir', 'spruce-pine-fir', 'cedar'] as const
 /** Weakest first: a later one may stand wherever an earlier one may. */

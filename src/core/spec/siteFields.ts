@@ -2,7 +2,7 @@ import type { Field } from '../model/field.ts'
 import type { PierSpec, Soil } from '../model/spec.ts'
 import { metres } from '../units/quantity.ts'
 import { toSI } from '../units/factors.ts'
-import { choiceField, inches, numberField, partField } from './fieldMakers.ts'
+import { choiceField, inches, numberField, partField } from '../model/fieldMakers.ts'
 
 export const presumptiveClasses = ['crystalline-rock', 'foliated-rock', 'gravel', 'sand', 'clay'] as const
 

@@ -2,8 +2,8 @@ import type { Field } from '../model/field.ts'
 import type { PierSpec, ThroughBars, VerticalBars } from '../model/spec.ts'
 import { metres } from '../units/quantity.ts'
 import { toSI } from '../units/factors.ts'
-import { choiceField, countField, inches, partField } from './fieldMakers.ts'
-import { placesConcrete } from './placesConcrete.ts'
+import { choiceField, countField, inches, partField } from '../model/fieldMakers.ts'
+import { placesMix } from './placement.ts'
 
 export const barSizes = ['#3', '#4', '#5', '#6', '#7', '#8'] as const
 export const barGrades = ['unknown', '40', '60'] as const
@@ -24,7 +24,7 @@ const firstVerticalBars: VerticalBars = { size: '#4', count: 4, cover: inch(3), 
 const embedded = { shown: (spec: PierSpec) => spec.support.kind === 'embedded' }
 const through = { shown: (spec: PierSpec) => spec.support.kind === 'embedded' && spec.bars !== null }
 const several = { shown: (spec: PierSpec) => spec.support.kind === 'embedded' && spec.bars !== null && spec.bars.count > 1 }
-const upright = { shown: (spec: PierSpec) => placesConcrete(spec) && spec.verticalBars !== null }
+const upright = { shown: (spec: PierSpec) => placesMix(spec) && spec.verticalBars !== null }
 
 /** Bars through the post, then vertical bars. */
 export const barFields: readonly Field[] = [
@@ -36,7 +36,7 @@ export const barFields: readonly Field[] = [
   inches('bars.length', 'steel', 3, 72, 1, through),
   choiceField('bars.grade', 'steel', barGrades, through),
   choiceField('bars.coating', 'steel', barCoatings, through),
-  partField('verticalBars', 'steel', firstVerticalBars, { shown: placesConcrete }),
+  partField('verticalBars', 'steel', firstVerticalBars, { shown: placesMix }),
   choiceField('verticalBars.size', 'steel', barSizes, upright),
   countField('verticalBars.count', 'steel', 3, 12, upright),
   inches('verticalBars.cover', 'steel', 1, 12, 0.5, upright),

@@ -1,7 +1,7 @@
 import type { Field } from '../model/field.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { choiceField, countField, inches, numberField } from './fieldMakers.ts'
-import { hasTop } from './placesConcrete.ts'
+import { choiceField, countField, inches, numberField } from '../model/fieldMakers.ts'
+import { hasTop, usesConcrete } from './placement.ts'
 
 const finished = { shown: hasTop }
 const shaped = { shown: (spec: PierSpec) => hasTop(spec) && spec.top.shape !== 'flat' }
@@ -13,10 +13,18 @@ export const topFields: readonly Field[] = [
   inches('top.heaped', 'top', 0, 12, 0.5, finished),
 ]
 
+const cast = { shown: usesConcrete }
+
 export const concreteFields: readonly Field[] = [
-  numberField('concrete.strength', 'concrete', 'strength', { from: 1000, to: 10_000, in: 'psi', step: 250, metric: 1, metricUnit: 'MPa' }),
-  choiceField('concrete.unitWeight', 'concrete', ['plain', 'reinforced']),
-  choiceField('concrete.bagSize', 'concrete', [50, 60, 80]),
+  numberField(
+    'concrete.strength',
+    'concrete',
+    'strength',
+    { from: 1000, to: 10_000, in: 'psi', step: 250, metric: 1, metricUnit: 'MPa' },
+    cast,
+  ),
+  choiceField('concrete.unitWeight', 'concrete', ['plain', 'reinforced'], cast),
+  choiceField('concrete.bagSize', 'concrete', [50, 60, 80], cast),
   numberField('concrete.waste', 'concrete', 'ratio', { from: 0, to: 50, in: '%', step: 1, metric: 1, metricUnit: '%' }),
   countField('piers', 'concrete', 1, 500),
 ]

@@ -1,0 +1,31 @@
+import type { Field } from '../model/field.ts'
+import type { Issue } from '../model/issue.ts'
+import type { PierSpec } from '../model/spec.ts'
+import { visibleFields } from './fields.ts'
+import type { IssueCode } from './issueCodes.ts'
+import { valueAt } from './path.ts'
+
+/** Rounding that a converted bound may carry, relative. */
+const rounding = 1e-12
+const slack = (limit: number) => Math.abs(limit) * rounding
+
+/** What is wrong with one field's value taken alone; null when nothing is. */
+export function fieldIssue(field: Field, value: unknown): Issue | null {
+  const issue = (code: IssueCode, facts: Partial<Issue> = {}): Issue => ({ code, severity: 'error', path: field.path, ...facts })
+  if (field.type === 'part') return null
+  if (field.type === 'choice') {
+    const isChoice = field.choices.some((choice) => choice === value)
+    return isChoice ? null : issue('not-a-choice', { got: String(value), limit: field.choices.join(', ') })
+  }
+  if (field.nullable && value === null) return null
+  const { min, max, quantity } = field
+  if (typeof value !== 'number' || !Number.isFinite(value)) return issue('not-finite', { got: String(value), quantity })
+  if (value < min - slack(min)) return issue('below-minimum', { got: value, limit: min, quantity })
+  if (value > max + slack(max)) return issue('above-maximum', { got: value, limit: max, quantity })
+  if (quantity === 'count' && !Number.isInteger(value)) return issue('not-whole', { got: value, quantity })
+  return null
+}
+
+/** Every field of this pier whose value is not one of its choices or not within its bounds. */
+export const outOfBounds = (spec: PierSpec): readonly Issue[] =>
+  visibleFields(spec).flatMap((field) => fieldIssue(field, valueAt(spec, field.path)) ?? [])

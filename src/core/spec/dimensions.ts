@@ -1,0 +1,102 @@
+import { postSections } from '../engineering/tables/postSections.ts'
+import { liftCorners, type LiftEnd, type Standing } from '../geometry/fillStack.ts'
+import { holeProfile, type HoleProfile, wallRadius } from '../geometry/holeProfile.ts'
+import { sweptVolume } from '../geometry/measure.ts'
+import { circle, rectangle } from '../geometry/radial.ts'
+import { plane } from '../geometry/surface.ts'
+import { bracketKind, fillKind } from '../kinds/index.ts'
+import type { BracketSite } from '../model/kind.ts'
+import type { PierSpec } from '../model/spec.ts'
+import { metres } from '../units/quantity.ts'
+
+/** What rules compare, all in metres: heights are signed, up from grade at the axis; radii and widths are not. */
+export type Dimensions = Readonly<{
+  radius: number
+  bottom: number
+  /** Top of the gravel or concrete base, or the bottom. */
+  baseTop: number
+  /** Lowest the post's foot may stand: on the base, or on the footing pad upon it. */
+  seat: number
+  /** Radius of the wall at a height; the shaft's from the downhill edge of grade up. */
+  wallAt: (y: number) => number
+  /** Grade on the downhill side at radius r. */
+  gradeAt: (r: number) => number
+  post: Readonly<{ width: number; depth: number; across: number; radius: number }>
+  /** Radius at which the top's rise is measured. */
+  inner: number
+  /** Level rim and height at `inner` of a finished top; null where the fill ends at grade. */
+  top: Readonly<{ rim: number; inner: number }> | null
+  /** Lowest height of the finished top or of grade within the hole, between the post and radius r. */
+  lowestTop: (r: number) => number
+  bracketSite: BracketSite | null
+  foot: number
+  /** The hole's wall and grade, for volumes. */
+  profile: HoleProfile
+  standing: Standing | null
+}>
+
+/** Nothing here throws on a pier that can't be built: rules say what is wrong with it. */
+export function dimensions(spec: PierSpec): Dimensions {
+  const { hole, site, support } = spec
+  const radius = hole.diameter / 2
+  const bottom = -hole.depth
+  const profile = holeProfile(hole, plane(0, -site.slope, 0))
+  const section = postSections[spec.post.section]
+  const { width, depth } = section
+  const across = section.shape === 'round' ? width : Math.hypot(width, depth)
+  const baseTop = bottom + (hole.base?.thickness ?? 0)
+  const gradeAt = (r: number) => -site.slope * r
+  const standOff = support.kind === 'bracket' ? support.standOff : metres(0)
+  const bareSite: BracketSite = { landing: metres(0), standOff, postWidth: width, postDepth: depth }
+  const inner =
+    support.kind === 'bracket' ? bracketKind(support.bracket.kind).landingRadius(support.bracket, bareSite) : Math.min(width, depth) / 2
+  const top = finishedTop(spec, radius)
+  const landing = top?.inner ?? 0
+  const foot = support.kind === 'embedded' ? bottom + support.foot : landing + standOff
+  const outline = section.shape === 'round' ? circle(width / 2) : rectangle(width, depth)
+  return {
+    radius,
+    bottom,
+    baseTop,
+    seat: baseTop + ('pad' in spec.fill ? spec.fill.pad : 0),
+    wallAt: (y) => (y >= gradeAt(radius) ? radius : wallRadius(profile, y)),
+    gradeAt,
+    post: { width, depth, across, radius: across / 2 },
+    inner,
+    top,
+    lowestTop: (r) =>
+      top === null ? gradeAt(r) : Math.min(top.inner, top.inner + ((top.rim - top.inner) * (r - inner)) / (radius - inner)),
+    bracketSite: support.kind === 'bracket' ? { ...bareSite, landing: metres(landing) } : null,
+    foot,
+    profile,
+    standing: support.kind === 'embedded' ? { outline, foot } : null,
+  }
+}
+
+function finishedTop(spec: PierSpec, radius: number): Dimensions['top'] {
+  if (!fillKind(spec.fill.kind).hasTop) return null
+  const rim = spec.site.slope * radius + spec.top.rim
+  const rise = { flat: 0, crowned: spec.top.rise, dished: -spec.top.rise }[spec.top.shape]
+  return { rim, inner: rim + rise }
+}
+
+/**
+ * Height [m] of the top of the concrete or dry mix that ends below grade (a collar, bags at the foot) and the volume there is
+ * room for [m3]; null for a fill without such a lift. Found by halving, since a bell or a post changes the room on the way up.
+ */
+export function mixLevel(volume: number, d: Dimensions): Readonly<{ y: number; room: number }> {
+  const placed = (y: number) => (y <= d.baseTop ? 0 : sweptVolume(liftCorners(d.profile, d.baseTop, level(y), d.standing)).value)
+  const highest = d.gradeAt(d.radius)
+  const room = placed(highest)
+  if (!(volume < room)) return { y: highest, room }
+  let low = d.baseTop
+  let high = highest
+  for (let step = 0; step < 60; step++) {
+    const middle = (low + high) / 2
+    if (placed(middle) < volume) low = middle
+    else high = middle
+  }
+  return { y: (low + high) / 2, room }
+}
+
+const level = (y: number): LiftEnd => ({ kind: 'level', y })

@@ -1,0 +1,58 @@
+import { bars as barTable } from '../../engineering/tables/bars.ts'
+import { cover } from '../../engineering/tables/concrete.ts'
+import type { Issue } from '../../model/issue.ts'
+import type { PierSpec, ThroughBars } from '../../model/spec.ts'
+import { toSI } from '../../units/factors.ts'
+import type { Dimensions } from '../dimensions.ts'
+import { mixTop } from './fillRules.ts'
+import { exceeds, error, fallsShort, lengths, type Rule, warning, when } from './rule.ts'
+
+/** Bar that shows beyond each face of the post, below which it holds little. Set here, no source. */
+const leastStub = toSI(2, 'in')
+
+const heights = (bars: ThroughBars) => Array.from({ length: bars.count }, (_, i) => bars.aboveFoot + i * bars.spacing)
+
+/** Bars lie level through the post's middle, across its width. Heights in the issues are above the post's foot, as typed. */
+export const barRules: Rule = (spec, d) => {
+  const { bars } = spec
+  if (bars === null) return []
+  if (spec.support.kind !== 'embedded') return [error('bars-with-bracket', 'bars')]
+  return [...length(bars, d), ...height(spec, bars, d)]
+}
+
+const length = (bars: ThroughBars, d: Dimensions): readonly Issue[] => {
+  const hole = 2 * Math.min(...heights(bars).map((up) => d.wallAt(d.foot + up)))
+  const covered = hole - 2 * cover.castAgainstEarth.value
+  const stub = d.post.width + 2 * leastStub
+  return [
+    ...when(exceeds(bars.length, hole), () => error('bar-longer-than-hole', 'bars.length', lengths(bars.length, hole))),
+    ...when(!exceeds(bars.length, hole) && exceeds(bars.length, covered), () =>
+      warning('bar-cover', 'bars.length', lengths(bars.length, covered, ['aci-318-19-20-5-1-3'])),
+    ),
+    ...when(!exceeds(bars.length, d.post.width), () => error('bar-inside-post', 'bars.length', lengths(bars.length, d.post.width))),
+    ...when(exceeds(bars.length, d.post.width) && fallsShort(bars.length, stub), () =>
+      warning('bar-stub-short', 'bars.length', lengths(bars.length, stub, ['assumption'])),
+    ),
+  ]
+}
+
+const height = (spec: PierSpec, bars: ThroughBars, d: Dimensions): readonly Issue[] => {
+  const diameter = barTable[bars.size].diameter.value
+  const all = heights(bars)
+  const lowest = Math.min(...all)
+  const highest = Math.max(...all)
+  const below = d.lowestTop(Math.min(bars.length / 2, d.radius)) - d.foot - diameter / 2
+  const top = mixTop(spec, d)
+  const inMix = top === null ? Number.POSITIVE_INFINITY : top - d.foot - diameter / 2
+  const highestPath = bars.count > 1 ? 'bars.count' : 'bars.aboveFoot'
+  return [
+    ...when(fallsShort(lowest, diameter / 2), () => error('bar-below-foot', 'bars.aboveFoot', lengths(lowest, diameter / 2))),
+    ...when(exceeds(highest, below), () => error('bar-above-top', highestPath, lengths(highest, below))),
+    ...when(!exceeds(highest, below) && exceeds(highest, inMix), () =>
+      warning('bar-outside-mix', highestPath, lengths(highest, inMix, ['nds-2018-12-3-1'])),
+    ),
+    ...when(bars.count > 1 && fallsShort(bars.spacing, diameter), () =>
+      error('bars-overlap', 'bars.spacing', lengths(bars.spacing, diameter)),
+    ),
+  ]
+}

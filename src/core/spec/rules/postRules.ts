@@ -1,0 +1,43 @@
+import { useClasses } from '../../engineering/tables/useClasses.ts'
+import type { PierSpec } from '../../model/spec.ts'
+import { toSI } from '../../units/factors.ts'
+import type { Dimensions } from '../dimensions.ts'
+import { placesMix } from '../placement.ts'
+import { exceeds, error, fallsShort, leastLeft, lengths, type Rule, warning, when } from './rule.ts'
+
+/** Room that concrete needs round a post: hole less the post's diameter or diagonal. Source: ibc-1807-3-3. */
+const clearance = toSI(4, 'in')
+/** Least use class of a post that is set in the ground. Source: ibc-1807-3-1. */
+const forGround = 'UC4B'
+
+const embedded = (spec: PierSpec, d: Dimensions) => {
+  if (spec.support.kind !== 'embedded') return []
+  const { foot } = spec.support
+  const lowest = d.seat - d.bottom
+  const highest = d.gradeAt(d.post.radius) - d.bottom - leastLeft
+  const room = spec.hole.diameter - d.post.across
+  const { treatment } = spec.post
+  return [
+    ...when(!exceeds(room, 0), () => error('post-wider-than-hole', 'post.section', lengths(d.post.across, spec.hole.diameter))),
+    ...when(placesMix(spec) && exceeds(room, 0) && fallsShort(room, clearance), () =>
+      warning('post-clearance', 'hole.diameter', lengths(room, clearance, ['ibc-1807-3-3'])),
+    ),
+    ...when(fallsShort(foot, lowest), () => error('foot-below-base', 'support.foot', lengths(foot, lowest))),
+    ...when(exceeds(foot, highest), () => error('foot-above-grade', 'support.foot', lengths(foot, highest))),
+    ...when(useClasses[treatment].rank < useClasses[forGround].rank, () =>
+      warning('post-not-treated-for-ground', 'post.treatment', { got: treatment, limit: forGround, sources: ['ibc-1807-3-1', 'awpa-u1'] }),
+    ),
+  ]
+}
+
+/** The post must come out of what is round it: top or uphill grade, heaped soil, or the steel that holds it. */
+const height = (spec: PierSpec, d: Dimensions) => {
+  const { heightAboveGrade } = spec.post
+  const ground = Math.max(-d.gradeAt(d.post.radius), d.top?.inner ?? 0, d.top?.rim ?? 0)
+  const heaped = d.top === null ? 0 : spec.top.heaped
+  const covered = d.bracketSite === null ? ground + heaped : Math.max(ground + heaped, d.foot)
+  const least = covered + leastLeft
+  return when(fallsShort(heightAboveGrade, least), () => error('post-too-short', 'post.heightAboveGrade', lengths(heightAboveGrade, least)))
+}
+
+export const postRules: Rule = (spec, d) => [...embedded(spec, d), ...height(spec, d)]

@@ -1,0 +1,24 @@
+import type { Issue, Result } from '../model/issue.ts'
+import type { PierDocument, PierSpec } from '../model/spec.ts'
+import { outOfBounds } from './bounds.ts'
+import { buildable } from './buildable.ts'
+import { deepFreeze } from './freeze.ts'
+import { stillWritten } from './written.ts'
+
+const isError = (issue: Issue): boolean => issue.severity === 'error'
+
+/** Every issue of a pier: fields outside their bounds, conflicts between fields, warnings. Errors mean that it can't be drawn. */
+export function validateSpec(spec: PierSpec): readonly Issue[] {
+  const fields = outOfBounds(spec)
+  // A value that is no number or no choice at all would make nonsense of every comparison.
+  const comparable = fields.every((issue) => issue.code === 'below-minimum' || issue.code === 'above-maximum')
+  return comparable ? [...fields, ...buildable(spec)] : fields
+}
+
+/** A frozen document of a pier that can be built, with its warnings; else every error and no document. */
+export function makeDocument(spec: PierSpec, written: PierDocument['written'], name: string, note: string): Result<PierDocument> {
+  const issues = validateSpec(spec)
+  const errors = issues.filter(isError)
+  if (errors.length > 0) return { ok: false, issues: errors }
+  return { ok: true, value: deepFreeze({ spec, written: stillWritten(spec, written), name, note }), issues }
+}

@@ -1,0 +1,28 @@
+import type { PierDocument, PierSpec } from '../model/spec.ts'
+import { inputUnit } from '../units/factors.ts'
+import { parseQuantity } from '../units/parse.ts'
+import type { QuantityKind, UnitSystem } from '../units/quantity.ts'
+import { visibleFields } from './fields.ts'
+import { valueAt } from './path.ts'
+
+const readsAs = (text: string, quantity: QuantityKind, value: unknown): boolean => {
+  const reading = parseQuantity(text, quantity)
+  return reading.ok && reading.value === value
+}
+
+/** The typed texts that still read as the values they stand for. */
+export function stillWritten(spec: PierSpec, written: PierDocument['written']): PierDocument['written'] {
+  const kept: Record<string, string> = {}
+  for (const field of visibleFields(spec)) {
+    const text = Object.hasOwn(written, field.path) ? written[field.path] : undefined
+    if (text === undefined || field.type !== 'number' || field.quantity === 'count') continue
+    if (readsAs(text, field.quantity, valueAt(spec, field.path))) kept[field.path] = text
+  }
+  return kept
+}
+
+/** A typed text as the job file keeps it: with its unit, added when a bare number was typed. */
+export function withUnit(text: string, quantity: QuantityKind, system: UnitSystem): string {
+  const trimmed = text.trim()
+  return parseQuantity(trimmed, quantity).ok ? trimmed : `${trimmed} ${inputUnit[system][quantity]}`
+}
