@@ -43,6 +43,8 @@ const own = (title: string, standing: Standing): Source => document(title, '', n
 export const sources = {
   definition: own('Definition or plain geometry', 'definition'),
   statics: own('Statics of a free body', 'definition'),
+  'phase-relations': own('Weight and volume relations of solids, water and air in soil', 'definition'),
+  'load-path-example': own('Worked load path from post to soil', 'computed here'),
   'computed-here': own('Computed for this project from stated inputs', 'computed here'),
   'plane-cut-solids': own('Solids of revolution cut by a plane, in closed form', 'computed here'),
   'common-practice': own('Common practice, no source', 'common practice'),

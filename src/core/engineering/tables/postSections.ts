@@ -1,7 +1,7 @@
 import type { PostSectionId } from '../../model/spec.ts'
 import type { Standing } from '../../model/worked.ts'
 import { type Metres, metres } from '../../units/quantity.ts'
-import { printedUnits } from '../cited.ts'
+import { fromPrinted } from '../cited.ts'
 import type { SourceId } from '../sources.ts'
 
 /**
@@ -35,8 +35,8 @@ const section = (
   plies,
   source,
   standing,
-  width: metres(width * printedUnits.in),
-  depth: metres(depth * printedUnits.in),
+  width: metres(fromPrinted(width, 'in')),
+  depth: metres(fromPrinted(depth, 'in')),
   printed: { width, depth, unit: 'in' },
 })
 const sawn = (make: 'lumber' | 'timber', width: number, depth: number, standing: Standing) =>

@@ -1,0 +1,117 @@
+import {
+  type Metres,
+  type NewtonMetres,
+  type Newtons,
+  type Pascals,
+  type Radians,
+  type UnitWeight,
+  metres,
+  radians,
+} from '../../units/quantity.ts'
+import { showing } from '../showing.ts'
+
+/** Factors of the manual: on dead and live load, and on soil strength. Source: ufc-3-220-20. */
+export const bromsFactors = { dead: 1.5, live: 2, strength: 0.75 } as const
+
+type AngleInputs = Readonly<{ frictionAngle: Radians; share: number }>
+
+/**
+ * Friction angle with its tangent reduced.
+ * @param frictionAngle of the soil [rad]
+ * @param share strength factor [1], 0.75
+ * @returns reduced angle [rad]
+ * Formula: tan phi* = 0.75 tan phi
+ * Valid: drained strength without cohesion. Outside: none.
+ * Source: ufc-3-220-20
+ * Checked by: tests/external/ufc-3-220-20/check.test.ts
+ */
+export function reducedFrictionAngle({ frictionAngle, share }: AngleInputs): Radians {
+  return radians(Math.atan(share * Math.tan(frictionAngle)))
+}
+
+type DrainedInputs = Readonly<{ force: Newtons; moment: NewtonMetres; width: Metres; unitWeight: UnitWeight; frictionAngle: Radians }>
+
+/**
+ * Least depth of a short free-headed pile in sand at factored load.
+ * @param force factored lateral force Pu [N], non-negative
+ * @param moment factored moment at grade Mu [N.m], non-negative
+ * @param width of the pile b [m], positive
+ * @param unitWeight effective unit weight of the soil [N/m3], positive
+ * @param frictionAngle reduced friction angle [rad]
+ * @returns least depth [m], depth of greatest moment [m], greatest moment [N.m]
+ * Formula: g' b Kp Z^3/2 = Pu Z + Mu; f0 = sqrt(Pu/(1.5 g' b Kp)); Mmax = Mu + Pu f0 - g' b Kp f0^3/2
+ * Valid: uniform sand, level ground, short rigid pile. Outside: an independent look, not the code's rule.
+ * Source: ufc-3-220-20
+ * Checked by: tests/external/ufc-3-220-20/check.test.ts
+ */
+export function bromsDrained({
+  force,
+  moment,
+  width,
+  unitWeight,
+  frictionAngle,
+}: DrainedInputs): Readonly<{ depth: Metres; momentDepth: Metres; moment: NewtonMetres }> {
+  const kp = Math.tan(Math.PI / 4 + frictionAngle / 2) ** 2
+  const k = unitWeight * width * kp
+  const f0 = Math.sqrt(force / (1.5 * k))
+  return {
+    depth: metres(depressedCubicRoot((2 * force) / k, (2 * moment) / k)),
+    momentDepth: metres(f0),
+    moment: (moment + force * f0 - (k * f0 ** 3) / 2) as NewtonMetres,
+  }
+}
+
+/** Positive root of z^3 - a z - b = 0 for a, b not negative. */
+const depressedCubicRoot = (a: number, b: number): number => {
+  const discriminant = (b / 2) ** 2 - (a / 3) ** 3
+  if (discriminant >= 0) {
+    const root = Math.sqrt(discriminant)
+    return Math.cbrt(b / 2 + root) + Math.cbrt(b / 2 - root)
+  }
+  return 2 * Math.sqrt(a / 3) * Math.cos(Math.acos(Math.min(1, ((3 * b) / (2 * a)) * Math.sqrt(3 / a))) / 3)
+}
+
+type UndrainedInputs = Readonly<{ force: Newtons; moment: NewtonMetres; width: Metres; strength: Pascals }>
+
+/**
+ * Least depth of a short free-headed pile in clay at factored load.
+ * @param force factored lateral force Pu [N], non-negative
+ * @param moment factored moment at grade Mu [N.m], non-negative
+ * @param width of the pile b [m], positive
+ * @param strength reduced undrained strength su* = 0.75 su [Pa], positive
+ * @returns f [m], g [m] and least depth [m]
+ * Formula: f = Pu/(9 su* b); g = sqrt{[Mu + Pu (1.5 b + 0.5 f)]/(2.25 b su*)}; Z = 1.5 b + f + g
+ * Valid: uniform clay, level ground, short rigid pile. Outside: an independent look, not the code's rule.
+ * Source: ufc-3-220-20
+ * Checked by: tests/external/ufc-3-220-20/check.test.ts
+ */
+export function bromsUndrained({ force, moment, width, strength }: UndrainedInputs): Readonly<{ f: Metres; g: Metres; depth: Metres }> {
+  const f = force / (9 * strength * width)
+  const g = Math.sqrt((moment + force * (1.5 * width + 0.5 * f)) / (2.25 * width * strength))
+  return { f: metres(f), g: metres(g), depth: metres(1.5 * width + f + g) }
+}
+
+/** Least depth in sand by Broms, with its work shown. */
+export const workedBromsDrained = showing({
+  id: 'broms-drained',
+  quantity: 'length',
+  formula: String.raw`\tfrac12\gamma' b K_p Z^3 = P_u Z + M_u`,
+  terms: {
+    force: ['P_u', 'force'],
+    width: ['b', 'length'],
+    unitWeight: [String.raw`\gamma'`, 'unitWeight'],
+    frictionAngle: [String.raw`\varphi^*`, 'angle'],
+  },
+  sources: ['ufc-3-220-20'],
+  of: (inputs: DrainedInputs) => bromsDrained(inputs).depth,
+})
+
+/** Least depth in clay by Broms, with its work shown. */
+export const workedBromsUndrained = showing({
+  id: 'broms-undrained',
+  quantity: 'length',
+  formula: 'Z = 1.5b + f + g',
+  terms: { force: ['P_u', 'force'], width: ['b', 'length'], strength: ['s_u^*', 'pressure'] },
+  sources: ['ufc-3-220-20'],
+  of: (inputs: UndrainedInputs) => bromsUndrained(inputs).depth,
+})

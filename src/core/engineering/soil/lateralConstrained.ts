@@ -1,0 +1,51 @@
+import { type Metres, type NewtonMetres, type PressureGradient, metres } from '../../units/quantity.ts'
+import { showing } from '../showing.ts'
+import { lateralDepthLimit } from './lateralNonconstrained.ts'
+
+type Load = Readonly<{ moment: NewtonMetres; gradient: PressureGradient; multiplier: number; width: Metres }>
+
+/**
+ * Required embedment with a rigid floor or pavement holding the post at grade.
+ * @param moment at grade Mg = P h [N.m], non-negative
+ * @param gradient presumptive lateral bearing per depth [Pa/m], positive
+ * @param multiplier 1; the doubling for poles contradicts a held top and is not for this form [1]
+ * @param width diameter or diagonal b [m], positive
+ * @returns embedment [m]
+ * Formula: d^2 = 4.25 Mg/(S3 b), S3 = k Lt min(d, 12 ft); for d <= 12 ft: d = [4.25 Mg/(k Lt b)]^(1/3)
+ * Valid: the floor touches the post or pier and carries the reaction. Outside: past 12 ft the pressure stays at its 12 ft value.
+ * Source: ibc-1807-3-2-2
+ * Checked by: tests/external/ibc-1807-3-2-2/check.test.ts
+ */
+export function embedmentConstrained({ moment, gradient, multiplier, width }: Load): Metres {
+  const free = Math.cbrt((4.25 * moment) / (multiplier * gradient * width))
+  const limit: number = lateralDepthLimit.value
+  return metres(free <= limit ? free : Math.sqrt((4.25 * moment) / (multiplier * gradient * limit * width)))
+}
+
+type Provided = Readonly<{ depth: Metres; gradient: PressureGradient; multiplier: number; width: Metres }>
+
+/**
+ * Allowable moment at grade for the depth that is there, post held at grade.
+ * @param depth embedment [m], non-negative
+ * @param gradient presumptive lateral bearing per depth [Pa/m]
+ * @param multiplier 1 [1]
+ * @param width diameter or diagonal b [m]
+ * @returns allowable moment [N.m]
+ * Formula: Mg = k Lt min(d, 12 ft) b d^2 / 4.25
+ * Valid: as the required depth. Outside: past 12 ft the pressure stays.
+ * Source: ibc-1807-3-2-2
+ * Checked by: tests/core/engineering/soil/lateral.test.ts
+ */
+export function allowableMomentConstrained({ depth, gradient, multiplier, width }: Provided): NewtonMetres {
+  return ((multiplier * gradient * Math.min(depth, lateralDepthLimit.value) * width * depth ** 2) / 4.25) as NewtonMetres
+}
+
+/** Required embedment with the post held at grade, with its work shown. */
+export const workedEmbedmentConstrained = showing({
+  id: 'embedment-constrained',
+  quantity: 'length',
+  formula: String.raw`d^2 = \frac{4.25\,M_g}{S_3 b},\quad S_3 = k L_t \min(d,\ 12\ \mathrm{ft})`,
+  terms: { multiplier: ['k', 'ratio'], gradient: ['L_t', 'gradient'], width: ['b', 'length'] },
+  sources: ['ibc-1807-3-2-2', 'ibc-1806-2'],
+  of: embedmentConstrained,
+})
