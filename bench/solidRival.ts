@@ -1,5 +1,5 @@
 import type { Mesh as SolidMesh } from 'manifold-3d'
-import type { Cut } from '../src/core/model/solid.ts'
+import type { Cut, Mesh } from '../src/core/model/solid.ts'
 import type { PierSpec } from '../src/core/model/spec.ts'
 import type { Zone } from '../src/core/model/zone.ts'
 import type { Kit } from '../tests/reference/bodies.ts'
@@ -19,4 +19,25 @@ export const solidMeshes = (kit: Kit, spec: PierSpec, zones: readonly Zone[], cu
   for (const [id, body] of solidPier(kit, spec, block)) mesh(id === 'post' ? body : kit.minus(body, sector))
   for (const zone of zones) if (zone.build === 'placed') for (const solid of zone.solids) mesh(solidPart(kit, solid))
   return meshes
+}
+
+/** Volume [m3] of a closed mesh of the solid library, from its triangles. */
+export const solidMeshVolume = (mesh: SolidMesh): number => {
+  const at = (vertex: number, axis: number): number => mesh.vertProperties[vertex * mesh.numProp + axis] ?? 0
+  return volumeOf(mesh.triVerts, at)
+}
+
+/** Volume [m3] of one of our meshes, from its triangles. */
+export const meshVolume = (mesh: Mesh): number => volumeOf(mesh.indices, (vertex, axis) => mesh.positions[vertex * 3 + axis] ?? 0)
+
+const volumeOf = (triangles: Uint32Array, at: (vertex: number, axis: number) => number): number => {
+  let six = 0
+  for (let i = 0; i < triangles.length; i += 3) {
+    const [a = 0, b = 0, c = 0] = triangles.subarray(i, i + 3)
+    six +=
+      at(a, 0) * (at(b, 1) * at(c, 2) - at(b, 2) * at(c, 1)) +
+      at(a, 1) * (at(b, 2) * at(c, 0) - at(b, 0) * at(c, 2)) +
+      at(a, 2) * (at(b, 0) * at(c, 1) - at(b, 1) * at(c, 0))
+  }
+  return six / 6
 }
