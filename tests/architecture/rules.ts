@@ -173,7 +173,11 @@ export const kindIds = (specModel: string): string[] => {
 
 const noKindCompared = (ids: readonly string[]): Rule => {
   const id = `'(?:${ids.join('|')})'`
-  const compared = new RegExp(`[!=]==?\\s*${id}|${id}\\s*[!=]==?|\\bcase\\s+${id}|\\bswitch\\s*\\([^)]*\\b(?:fill|bracket)\\.kind\\b`, 'g')
+  // 'flowable-fill' is a role of material as well as a kind; what something is made of may be asked anywhere.
+  const compared = new RegExp(
+    `(?<!\\brole\\s*)[!=]==?\\s*${id}|${id}\\s*[!=]==?|\\bcase\\s+${id}|\\bswitch\\s*\\([^)]*\\b(?:fill|bracket)\\.kind\\b`,
+    'g',
+  )
   return {
     name: 'a kind is compared nowhere but among the kinds',
     check: (file) => (file.path.startsWith('src/core/kinds/') ? [] : found(file, compared, file.statements)),
