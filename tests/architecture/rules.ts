@@ -175,7 +175,7 @@ const noKindCompared = (ids: readonly string[]): Rule => {
   const id = `'(?:${ids.join('|')})'`
   // 'flowable-fill' is a role of material as well as a kind; what something is made of may be asked anywhere.
   const compared = new RegExp(
-    `(?<!\\brole\\s*)[!=]==?\\s*${id}|${id}\\s*[!=]==?|\\bcase\\s+${id}|\\bswitch\\s*\\([^)]*\\b(?:fill|bracket)\\.kind\\b`,
+    `(?<![!=]|\\brole\\s*)[!=]==?\\s*${id}|${id}\\s*[!=]==?|\\bcase\\s+${id}|\\bswitch\\s*\\([^)]*\\b(?:fill|bracket)\\.kind\\b`,
     'g',
   )
   return {
