@@ -1,6 +1,7 @@
 import { derivePier } from '../core/derive/derivePier.ts'
 import type { PierResult } from '../core/model/result.ts'
 import type { PierDocument, PierSpec } from '../core/model/spec.ts'
+import { validateSpec } from '../core/spec/validate.ts'
 import type { AppState } from './appState.ts'
 
 const results = new WeakMap<PierSpec, PierResult>()
@@ -9,7 +10,7 @@ const results = new WeakMap<PierSpec, PierResult>()
 export const derived = (spec: PierSpec): PierResult => {
   const known = results.get(spec)
   if (known) return known
-  const result = derivePier(spec)
+  const result: PierResult = { ...derivePier(spec), issues: validateSpec(spec) }
   results.set(spec, result)
   return result
 }

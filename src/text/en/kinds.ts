@@ -14,7 +14,7 @@ export type KindText = Readonly<{
 export const fills: Readonly<Record<FillId, KindText>> = {
   'dry-bag-at-foot': {
     label: 'Dry bag at the foot',
-    short: 'Bagged mix round the foot, soil above',
+    short: 'Bagged mix, soil on top',
     what: 'One or more bags of dry mix are emptied round the foot of the post. Soil goes back on top.',
     strength: 'Quick and cheap. Treated posts set in soil stood for decades in long field trials.',
     weakness: 'Nobody can tell how strong the mix gets, and loose soil adds no grip that a code lets you count.',
@@ -22,7 +22,7 @@ export const fills: Readonly<Record<FillId, KindText>> = {
   },
   'dry-full-height': {
     label: 'Dry mix, wetted in the hole',
-    short: 'Hole filled with dry mix, water on top',
+    short: 'Water poured from the top',
     what: 'The hole is filled with dry bagged mix. Water is poured on top, or soil water does the rest.',
     strength: 'In a 2003 trial, dry mix buried in sand could get as strong as mixed concrete.',
     weakness: 'Water and packing differ from place to place in the hole, so its strength is not known without cores.',
@@ -30,7 +30,7 @@ export const fills: Readonly<Record<FillId, KindText>> = {
   },
   'mixed-full-height': {
     label: 'Mixed concrete, full height',
-    short: 'Wet concrete from bottom to crown',
+    short: 'From the bottom to a crown',
     what: 'Concrete is mixed first, then placed round the post from the bottom to above the ground.',
     strength: 'Strength can be specified, ticketed and tested. It grips the undisturbed sides of the hole.',
     weakness: 'The joint between wood and concrete at the top can take in water. A crown sheds most of it.',
@@ -38,7 +38,7 @@ export const fills: Readonly<Record<FillId, KindText>> = {
   },
   'mixed-collar': {
     label: 'Mixed concrete collar',
-    short: 'Wet concrete at the foot, soil above',
+    short: 'Round the foot, soil on top',
     what: 'Mixed concrete is placed round the lower part of the post. Soil goes back above it.',
     strength: 'Known concrete where the bar is, with less of it to buy.',
     weakness: 'The wood stands in soil in the zone near the ground where decay is most common.',
@@ -46,7 +46,7 @@ export const fills: Readonly<Record<FillId, KindText>> = {
   },
   'mixed-bracket-pier': {
     label: 'Concrete pier with bracket',
-    short: 'Wet concrete, all wood above ground',
+    short: 'All wood above the ground',
     what: 'The hole is filled with mixed concrete. A steel bracket on top carries the post above the ground.',
     strength: 'No wood below grade. The post can be looked at, and can be changed without digging.',
     weakness: 'The bracket is the weak point for sideways loads, and steel needs care against rust.',
@@ -54,7 +54,7 @@ export const fills: Readonly<Record<FillId, KindText>> = {
   },
   'granular-on-pad': {
     label: 'Packed gravel on a pad',
-    short: 'Concrete pad, gravel packed in lifts',
+    short: 'Stone packed in thin lifts',
     what: 'The post stands on a concrete pad. Crushed stone is packed round it in thin lifts.',
     strength: 'No concrete touches the side of the wood, and the post can be pulled and replaced.',
     weakness: 'Stone grips the post little against uplift. In tight clay the hole can hold water.',
@@ -62,7 +62,7 @@ export const fills: Readonly<Record<FillId, KindText>> = {
   },
   'flowable-fill': {
     label: 'Flowable fill',
-    short: 'Low-strength fill, poured',
+    short: 'Weak fill, poured',
     what: 'A weak, flowing mix of cement, sand and water fills the hole round the post.',
     strength: 'It runs into every gap and needs no tamping. It can be dug out later.',
     weakness: 'It is weak on purpose. A bar in it bears on little.',
@@ -73,7 +73,7 @@ export const fills: Readonly<Record<FillId, KindText>> = {
 export const brackets: Readonly<Record<BracketId, KindText>> = {
   'side-plates': {
     label: 'Side plates on a base',
-    short: 'Two plates outside the post',
+    short: 'One on each side of the post',
     what: 'Two steel plates rise from the concrete, one on each side of the post, with bolts through both.',
     strength: 'Bolts are held by steel on both sides of the wood.',
     weakness: 'Plates can hold water against the wood if they fit too tight.',
@@ -81,7 +81,7 @@ export const brackets: Readonly<Record<BracketId, KindText>> = {
   },
   'knife-plate': {
     label: 'Hidden knife plate',
-    short: 'One plate in a slot in the post',
+    short: 'In a slot in the post',
     what: 'One upright plate sits in a slot cut in the post. Bolts or pins pass through both.',
     strength: 'Steel is out of sight, and wood shields it.',
     weakness: 'The slot weakens the post end and can take in water from the top.',
@@ -89,7 +89,7 @@ export const brackets: Readonly<Record<BracketId, KindText>> = {
   },
   'base-plate': {
     label: 'Base plate, anchored later',
-    short: 'Plate bolted to cured concrete',
+    short: 'Bolted to hard concrete',
     what: 'A steel base is bolted to the concrete once that is hard.',
     strength: 'It can be placed exactly, and changed later.',
     weakness: 'Its hold depends on the anchors and on how the holes were drilled and cleaned.',

@@ -19,5 +19,17 @@ export const reasons = {
   'strength-of-mixed-concrete': 'The strength of mixed concrete can be specified and tested.',
   'strength-of-dry-mix': "It can't be verified unless cores are taken. Published evidence cuts both ways.",
   'strength-of-flowable-fill': 'It is ordered by strength, but that strength is low on purpose.',
+  'upper-bound-only': 'The code gives this friction for piers that are pushed down, not for uplift. So it is shown and never counted.',
+  'no-length-below-frost':
+    'No part of the side lies both below the frost and against ground that was not dug. Only the weight is counted.',
+  'no-friction-angle-for-rock': 'The code gives no friction angle for rock. Only the weight is counted.',
+  'no-bar': "Nothing joins post and concrete that a standard lets you count. Their bond can't be verified.",
+  'bar-outside-concrete': "A bar is not in the concrete. What it holds in other ground can't be verified.",
+  'bar-without-cover': "With 3 in of concrete kept at its ends, no length of bar is left beside the post. It can't be verified.",
+  'dowel-too-near-end': "The bar or bolt is nearer to the end of the post than the standard allows. It can't be verified.",
+  'outside-yield-range': "The sizes are outside the range of the published formulas. It can't be verified.",
+  'frost-at-downhill-edge': 'Frost is held against the depth on the downhill side, where the pier stands least deep.',
+  'least-depth-at-downhill-edge': 'The depth is taken on the downhill side, where the pier stands least deep.',
+  'stand-off-is-a-condition': 'This is a condition for wood without treatment. A treated post may stand lower.',
   'strength-of-pad': 'The pad is mixed concrete and can be specified and tested.',
 } as const satisfies Readonly<Record<string, string>>

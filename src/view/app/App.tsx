@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useLayoutEffect, useState } from 'react'
 import { text } from '../../text/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { AnswersPanel } from '../panels/answers/AnswersPanel.tsx'
@@ -28,7 +28,8 @@ export const App = () => {
   const [panel, setPanel] = useState<Panel>('inputs')
   const theme = usePier((state) => state.view.theme)
   useShortcuts()
-  useEffect(() => {
+  // Before anything that reads the page's colours.
+  useLayoutEffect(() => {
     document.documentElement.dataset.theme = theme
   }, [theme])
   return (

@@ -1,6 +1,6 @@
 import { useRef } from 'react'
-import { setName } from '../../state/actions/document.ts'
-import { reset } from '../../state/actions/document.ts'
+import { longestName } from '../../core/spec/schema.ts'
+import { reset, setName } from '../../state/actions/document.ts'
 import { redo, undo } from '../../state/actions/history.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
@@ -9,8 +9,6 @@ import { copyLink } from './copyLink.ts'
 import { openJobFile, saveJobFile } from './jobFiles.ts'
 import { PageSwitches } from './PageSwitches.tsx'
 import { Wordmark } from './Wordmark.tsx'
-
-const longestName = 120
 
 const PierName = () => {
   const name = usePier((state) => state.document.name)
@@ -104,7 +102,7 @@ export const Head = () => (
       <PageSwitches />
     </div>
     <details className='menu only-narrow'>
-      <summary className='button'>{text.app.actions.more}</summary>
+      <summary className='button plain'>{text.app.actions.more}</summary>
       <div className='menu-list'>
         <FileActions />
       </div>

@@ -1,12 +1,31 @@
 import { useMemo } from 'react'
-import { type FormatOptions, formatText } from '../../core/units/format.ts'
+import { type FormatOptions, formatQuantity, formatText } from '../../core/units/format.ts'
 import type { QuantityKind, UnitSystem } from '../../core/units/quantity.ts'
 import { usePier } from './usePier.ts'
 
 export type Say = (value: number, quantity: QuantityKind, options?: FormatOptions) => string
+export type Units = Readonly<{
+  system: UnitSystem
+  /** Number and unit. */
+  say: Say
+  /** The number alone: the first of a range. */
+  bare: Say
+  /** A number of a calculation: factors as a plain number, not as a share of a hundred. */
+  figure: Say
+}>
+
+const unitsFor = (system: UnitSystem): Units => {
+  const say: Say = (value, quantity, options) => formatText(value, quantity, system, options)
+  return {
+    system,
+    say,
+    bare: (value, quantity, options) => formatQuantity(value, quantity, system, options).text,
+    figure: (value, quantity, options) => (quantity === 'ratio' ? String(Number(value.toPrecision(3))) : say(value, quantity, options)),
+  }
+}
 
 /** How numbers are written for this reader. */
-export const useUnits = (): Readonly<{ system: UnitSystem; say: Say }> => {
+export const useUnits = (): Units => {
   const system = usePier((state) => state.view.units)
-  return useMemo(() => ({ system, say: (value, quantity, options) => formatText(value, quantity, system, options) }), [system])
+  return useMemo(() => unitsFor(system), [system])
 }

@@ -4,6 +4,7 @@ import { usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
 import { Mark } from '../Mark.tsx'
 import { DepthTable } from './DepthTable.tsx'
+import { MarkLegend } from './MarkLegend.tsx'
 import { HoldingDown, OtherChecks } from './HoldingDown.tsx'
 import { MethodNotes } from './MethodNotes.tsx'
 import { Quantities } from './Quantities.tsx'
@@ -58,6 +59,9 @@ export const AnswersPanel = () => {
       <IssueList />
       <Section {...sections.method}>
         <MethodNotes />
+      </Section>
+      <Section {...sections.marks}>
+        <MarkLegend />
       </Section>
     </section>
   )

@@ -4,7 +4,7 @@ import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Mark } from '../Mark.tsx'
 import { answerWords, reasonWords, verdictOf } from './words.ts'
-import { SourceList, StandingMark, WorkedDetails } from './WorkedDetails.tsx'
+import { SourceList, WorkedDetails } from './WorkedDetails.tsx'
 
 /** One link or check: its mark and word, its number when one may be stated, and why not when none may. More on demand. */
 export const CheckRow = ({ check, governs, used }: { check: Check; governs: boolean; used?: boolean }) => {
@@ -41,13 +41,12 @@ export const CheckRow = ({ check, governs, used }: { check: Check; governs: bool
             {check.ratio !== undefined && ` (${text.app.answers.ratio} ${check.ratio.toFixed(2)})`}
           </p>
         )}
+        {figure && <WorkedDetails worked={figure} />}
         {check.worked.map((worked) => (
           <WorkedDetails key={worked.id} worked={worked} />
         ))}
-        <p className='quiet'>
-          <StandingMark standing={check.standing} />
-        </p>
-        <SourceList ids={check.sources} />
+        {check.demand && <WorkedDetails worked={check.demand} />}
+        {check.worked.length === 0 && <SourceList ids={check.sources} />}
       </div>
     </details>
   )

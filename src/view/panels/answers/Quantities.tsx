@@ -1,6 +1,7 @@
-import type { QuantityLine } from '../../../core/model/result.ts'
+import type { Order, QuantityLine } from '../../../core/model/result.ts'
+import type { UnitSystem } from '../../../core/units/quantity.ts'
 import { text } from '../../../text/index.ts'
-import { usePier, useResult, useSpec } from '../../hooks/usePier.ts'
+import { useResult, useSpec } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { type Say, useUnits } from '../../hooks/useUnits.ts'
 import { answerWords, zoneWords } from './words.ts'
@@ -8,7 +9,8 @@ import { StandingMark } from './WorkedDetails.tsx'
 
 const nameOf = (line: QuantityLine): string => zoneWords(line.id) === line.id ? text.roles[line.role].label : zoneWords(line.id)
 
-const Line = ({ line, say }: { line: QuantityLine; say: Say }) => {
+const Line = ({ line, wet }: { line: QuantityLine; wet: boolean }) => {
+  const { say, system } = useUnits()
   const pointing = usePointing(line.zones)
   return (
     <tr className='row' tabIndex={0} {...pointing}>
@@ -16,28 +18,42 @@ const Line = ({ line, say }: { line: QuantityLine; say: Say }) => {
         <span className={`swatch role-${line.role}`} aria-hidden='true' />
         {nameOf(line)} <StandingMark standing={line.standing} />
       </th>
-      <td className='number'>{say(line.volume.value, 'volume')}</td>
+      <td className='number'>{sayVolume(line.volume.value, system, say)}</td>
       <td className='number'>{say(line.weight, 'weight')}</td>
-      <td className='number'>{say(line.buoyantWeight, 'weight')}</td>
+      {wet && <td className='number'>{say(line.buoyantWeight, 'weight')}</td>}
     </tr>
   )
 }
 
-const orderWords = (line: QuantityLine, system: 'us' | 'metric', say: Say, all: boolean): string => {
-  const { order } = line
-  if (order === null) return ''
-  const amount = all ? order.job : order.each
-  if (order.as === 'bags') return text.app.answers.bags(say(amount, 'count'), order.bagSize)
-  return say(amount, 'volume', system === 'us' ? { unit: 'yd3' } : { unit: 'm3' })
+/** Steel is too little to be said in the units of concrete. */
+const littleVolume = 0.001
+const sayVolume = (volume: number, system: UnitSystem, say: Say): string =>
+  volume < littleVolume ? say(volume, 'volume', { unit: system === 'us' ? 'in3' : 'L' }) : say(volume, 'volume')
+
+/** One way to buy it, for one pier or for the job. */
+export const orderWords = (order: Order, system: UnitSystem, say: Say, scope: 'each' | 'job', length: 'long' | 'short' = 'long'): string =>
+  order.as === 'bags'
+    ? text.app.answers[length === 'long' ? 'bags' : 'bagsShort'](say(order[scope], 'count'), order.bagSize)
+    : say(order[scope], 'volume', { unit: system === 'us' ? 'yd3' : 'm3' })
+
+/** Ways to buy it: any one of them will do. */
+const Ways = ({ orders, scope }: { orders: readonly Order[]; scope: 'each' | 'job' }) => {
+  const { say, system } = useUnits()
+  return orders.map((order, i) => (
+    <span key={order.as} className='way'>
+      {i > 0 && `${text.app.answers.or} `}
+      {orderWords(order, system, say, scope)}
+    </span>
+  ))
 }
 
 /** What lies in the hole, and what to buy for it. */
 export const Quantities = () => {
   const { quantities, hole } = useResult()
-  const { say, system } = useUnits()
-  const water = usePier((state) => (state.draft ?? state.document).spec.site.waterTable !== null)
-  const { piers } = useSpec()
-  const ordered = quantities.filter((line) => line.order !== null)
+  const { say, bare } = useUnits()
+  const { piers, site } = useSpec()
+  const wet = site.waterTable !== null
+  const ordered = quantities.filter((line) => line.orders.length > 0)
   const words = text.app.answers
   return (
     <>
@@ -47,16 +63,16 @@ export const Quantities = () => {
             <th scope='col'>{words.part}</th>
             <th scope='col'>{words.volume}</th>
             <th scope='col'>{words.weight}</th>
-            <th scope='col'>{words.inWater}</th>
+            {wet && <th scope='col'>{words.inWater}</th>}
           </tr>
         </thead>
         <tbody>
           {quantities.map((line) => (
-            <Line key={line.id} line={line} say={say} />
+            <Line key={line.id} line={line} wet={wet} />
           ))}
         </tbody>
       </table>
-      {!water && <p className='quiet'>{words.noWater}</p>}
+      {!wet && <p className='quiet'>{words.noWater}</p>}
       <h4>{words.order}</h4>
       <table className='grid'>
         <thead>
@@ -70,8 +86,14 @@ export const Quantities = () => {
           {ordered.map((line) => (
             <tr key={line.id}>
               <th scope='row'>{nameOf(line)}</th>
-              <td className='number'>{orderWords(line, system, say, false)}</td>
-              {piers > 1 && <td className='number'>{orderWords(line, system, say, true)}</td>}
+              <td className='number'>
+                <Ways orders={line.orders} scope='each' />
+              </td>
+              {piers > 1 && (
+                <td className='number'>
+                  <Ways orders={line.orders} scope='job' />
+                </td>
+              )}
             </tr>
           ))}
         </tbody>
@@ -89,7 +111,7 @@ export const Quantities = () => {
         <div>
           <dt>{words.spoilLoose}</dt>
           <dd>
-            {say(hole.spoilLoose.low, 'volume')} – {say(hole.spoilLoose.high, 'volume')}
+            {bare(hole.spoilLoose.low, 'volume')}–{say(hole.spoilLoose.high, 'volume')}
           </dd>
         </div>
         {hole.void > 1e-6 && (

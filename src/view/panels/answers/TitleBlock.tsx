@@ -1,7 +1,9 @@
+import type { ExposureLine } from '../../../core/model/result.ts'
 import { text } from '../../../text/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Verdict } from '../Mark.tsx'
+import { orderWords } from './Quantities.tsx'
 import { answerWords } from './words.ts'
 import { StandingMark } from './WorkedDetails.tsx'
 
@@ -41,10 +43,25 @@ const Uplift = () => {
   )
 }
 
+/** A few words under a main number: what to order, what comes out, where it was measured. */
+const useNotes = (): Readonly<Record<string, string>> => {
+  const { hole, quantities, exposure } = useResult()
+  const { say, bare, system } = useUnits()
+  const orders = quantities.find((line) => line.orders.length > 0)?.orders ?? []
+  const longest = exposure.lines.reduce<ExposureLine | null>((best, line) => (line.belowGrade > (best?.belowGrade ?? 0) ? line : best), null)
+  return {
+    'hole-volume': text.app.answers.looseNote(bare(hole.spoilLoose.low, 'volume'), say(hole.spoilLoose.high, 'volume')),
+    'mix-volume': orders.map((order) => orderWords(order, system, say, 'each', 'short')).join(` ${text.app.answers.or} `),
+    'pier-weight': text.app.answers.weightNote,
+    'wood-below-grade': longest ? text.app.answers.sides[longest.side] : text.app.answers.allAbove,
+  }
+}
+
 /** The main answers, as the title block of the sheet: always in view. */
 export const TitleBlock = () => {
   const { headlines } = useResult()
   const { say } = useUnits()
+  const notes = useNotes()
   return (
     <section className='title' aria-label={text.app.panels.headlines}>
       <Uplift />
@@ -52,6 +69,7 @@ export const TitleBlock = () => {
         <div key={worked.id} className='title-cell'>
           <h3 className='title-label'>{answerWords(worked.id).label}</h3>
           <p className='title-value'>{say(worked.value, worked.quantity)}</p>
+          <p className='title-note'>{notes[worked.id]}</p>
         </div>
       ))}
     </section>

@@ -1,5 +1,5 @@
-import type { SourceId } from '../../../core/engineering/sources.ts'
-import { sources } from '../../../core/engineering/sources.ts'
+import { useState } from 'react'
+import { type SourceId, sources } from '../../../core/engineering/sources.ts'
 import type { Standing, Worked } from '../../../core/model/worked.ts'
 import { text } from '../../../text/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
@@ -42,35 +42,43 @@ export const SourceList = ({ ids }: { ids: readonly SourceId[] }) =>
     </div>
   )
 
-/** How a number was worked out: in words, as a formula, with what went in, and where it comes from. */
-export const WorkedDetails = ({ worked, standing }: { worked: Worked; standing?: Standing }) => {
-  const { say } = useUnits()
+/** One number: its name and figure, and on demand how it was worked out: in words, as a formula, with what went in, and its sources. */
+export const WorkedDetails = ({ worked }: { worked: Worked }) => {
+  const { figure } = useUnits()
+  const [open, setOpen] = useState(false)
   const { label, plain } = answerWords(worked.id)
   return (
-    <div className='worked'>
-      <h4>
-        {label}: {say(worked.value, worked.quantity)} <StandingMark standing={standing ?? worked.standing} />
-      </h4>
-      {plain !== '' && <p>{plain}</p>}
-      {worked.formula !== '' && <Formula tex={worked.formula} block />}
-      {worked.inputs.length > 0 && (
-        <table className='terms'>
-          <caption className='spoken'>{text.app.answers.inputs}</caption>
-          <tbody>
-            {worked.inputs.map((term) => (
-              <tr key={term.symbol + term.name}>
-                <td>
-                  <Formula tex={term.symbol} />
-                </td>
-                <th scope='row'>{termWords(term.name)}</th>
-                <td className='number'>{say(term.value, term.quantity)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+    <details className='worked' onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        <span className='worked-name'>
+          {label} <StandingMark standing={worked.standing} />
+        </span>
+        <span className='number'>{figure(worked.value, worked.quantity)}</span>
+      </summary>
+      {open && (
+        <div className='worked-body'>
+          {plain !== '' && <p>{plain}</p>}
+          {worked.formula !== '' && <Formula tex={worked.formula} block />}
+          {worked.inputs.length > 0 && (
+            <table className='terms'>
+              <caption className='spoken'>{text.app.answers.inputs}</caption>
+              <tbody>
+                {worked.inputs.map((term) => (
+                  <tr key={term.symbol + term.name}>
+                    <td>
+                      <Formula tex={term.symbol} />
+                    </td>
+                    <th scope='row'>{termWords(term.name)}</th>
+                    <td className='number'>{figure(term.value, term.quantity)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          )}
+          {worked.method === 'integrated' && <p className='quiet'>{text.glossary.integrated}</p>}
+          <SourceList ids={worked.sources} />
+        </div>
       )}
-      {worked.method === 'integrated' && <p className='quiet'>{text.glossary.integrated}</p>}
-      <SourceList ids={worked.sources} />
-    </div>
+    </details>
   )
 }

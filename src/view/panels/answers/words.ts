@@ -1,4 +1,4 @@
-import type { Check, Standing, Worked } from '../../../core/model/worked.ts'
+import type { Check, Standing } from '../../../core/model/worked.ts'
 import { text } from '../../../text/index.ts'
 import type { MarkName } from '../Mark.tsx'
 
@@ -7,7 +7,9 @@ const own = <T>(table: Readonly<Record<string, T>>, id: string): T | undefined =
 /** What an answer is called and what it says, in one plain sentence. */
 export const answerWords = (id: string): Readonly<{ label: string; plain: string }> => own(text.answers, id) ?? { label: id, plain: '' }
 export const reasonWords = (why: string | undefined): string => (why === undefined ? '' : (own(text.reasons, why) ?? why))
-export const termWords = (name: string): string => own(text.terms, name) ?? name
+/** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
+export const termWords = (name: string): string =>
+  own(text.terms, name) ?? own(text.zones, name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
 export const zoneWords = (label: string): string => own(text.zones, label) ?? label
 export const cautionWords = (key: string): string => own(text.cautions, key) ?? key
 export const standingWords = (standing: Standing) => text.standings[standing]
@@ -21,6 +23,3 @@ export const verdictOf = (check: Check): Readonly<{ mark: MarkName; word: string
   if (check.counted === 'counted') return { mark: 'meets', word: words.counted }
   return { mark: 'judgement', word: words.judgement }
 }
-
-/** The number that stands for a check: what it allows, else the last thing worked out for it. */
-export const figureOf = (check: Check): Worked | null => check.allowable ?? null

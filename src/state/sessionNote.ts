@@ -1,0 +1,89 @@
+import type { Issue } from '../core/model/issue.ts'
+import type { PierDocument } from '../core/model/spec.ts'
+import { parseJob, writeJob } from '../core/spec/jobFile.ts'
+import { dismiss, notify } from './actions/notices.ts'
+import type { PierStore } from './store.ts'
+
+/**
+ * The note of the open pier: written at once on every commit, in the browser's own synchronous storage, so that a crash, a
+ * closed tab or a reload loses nothing. It holds a job file and a revision that rises with each writing.
+ */
+export type NoteStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>
+
+const key = 'pierglass.note'
+/** Where the last pier waits while one from a link is open. */
+const keyBefore = 'pierglass.note.before'
+
+export type Note =
+  | Readonly<{ kind: 'none' }>
+  | Readonly<{ kind: 'document'; document: PierDocument; revision: number }>
+  /** Never opened on the quiet: `raw` is what was found, for the person to keep. */
+  | Readonly<{ kind: 'damaged'; raw: string; issues: readonly Issue[] }>
+  | Readonly<{ kind: 'blocked' }>
+
+type Written = Readonly<{ revision: number; job: string }>
+
+const isWritten = (value: unknown): value is Written =>
+  typeof value === 'object' &&
+  value !== null &&
+  'revision' in value &&
+  Number.isSafeInteger(value.revision) &&
+  'job' in value &&
+  typeof value.job === 'string'
+
+const unwrap = (raw: string): Written | null => {
+  try {
+    const value: unknown = JSON.parse(raw)
+    return isWritten(value) ? value : null
+  } catch {
+    return null
+  }
+}
+
+const readAt = (storage: NoteStorage | null, at: string): Note => {
+  if (!storage) return { kind: 'blocked' }
+  let raw: string | null
+  try {
+    raw = storage.getItem(at)
+  } catch {
+    return { kind: 'blocked' }
+  }
+  if (raw === null) return { kind: 'none' }
+  const note = unwrap(raw)
+  if (!note) return { kind: 'damaged', raw, issues: [] }
+  const read = parseJob(note.job)
+  return read.ok ? { kind: 'document', document: read.value, revision: note.revision } : { kind: 'damaged', raw, issues: read.issues }
+}
+
+export const readNote = (storage: NoteStorage | null): Note => readAt(storage, key)
+export const readNoteBefore = (storage: NoteStorage | null): Note => readAt(storage, keyBefore)
+
+/** Puts the last pier aside, so that the pier of a link can take its place without writing over it. */
+export const setNoteAside = (storage: NoteStorage | null): void => {
+  try {
+    const raw = storage?.getItem(key) ?? null
+    if (raw !== null) storage?.setItem(keyBefore, raw)
+  } catch {
+    // The note itself stays where it is; nothing is lost until the next commit, which tells of the trouble.
+  }
+}
+
+const isFull = (error: unknown): boolean =>
+  error instanceof Error && /quota/i.test(`${error.name} ${error.message}`)
+
+/** Writes every committed document from now on. Trouble is told once and told as over when it is. */
+export const keepNote = (store: PierStore, storage: NoteStorage | null, firstRevision: number): (() => void) => {
+  let revision = firstRevision
+  return store.subscribe((state, before) => {
+    if (state.document === before.document) return
+    revision++
+    try {
+      if (!storage) throw new Error('no storage')
+      storage.setItem(key, JSON.stringify({ revision, job: writeJob(state.document) } satisfies Written))
+      dismiss(store, 'storage-full')
+      dismiss(store, 'storage-blocked')
+    } catch (error) {
+      notify(store, { code: isFull(error) ? 'storage-full' : 'storage-blocked' })
+    }
+  })
+}

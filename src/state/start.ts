@@ -1,0 +1,71 @@
+import type { PierDocument } from '../core/model/spec.ts'
+import { openDocument } from './actions/document.ts'
+import { dismiss, notify } from './actions/notices.ts'
+import { type AddressPage, isSamePier, keepAddress, linkIn } from './addressBar.ts'
+import { keepPreferences } from './preferences.ts'
+import { keepNote, type Note, type NoteStorage, readNote, readNoteBefore, setNoteAside } from './sessionNote.ts'
+import type { PierStore } from './store.ts'
+
+export type SessionPage = AddressPage & Pick<Window, 'addEventListener'>
+
+/** The browser's storage, or null where it keeps none; asking for it can throw. */
+const storageOf = (): NoteStorage | null => {
+  try {
+    return globalThis.localStorage ?? null
+  } catch {
+    return null
+  }
+}
+
+/** The first document of a session is no undo step. */
+const begin = (store: PierStore, document: PierDocument): void => {
+  store.setState({ document })
+  store.temporal.getState().clear()
+}
+
+/** What the note says, told where it needs telling. */
+const noted = (store: PierStore, note: Note): PierDocument | null => {
+  if (note.kind === 'blocked') notify(store, { code: 'storage-blocked' })
+  if (note.kind === 'damaged') notify(store, { code: 'note-damaged', issues: note.issues, detail: note.raw })
+  return note.kind === 'document' ? note.document : null
+}
+
+/**
+ * Opens what the address holds, else what was open last, else the pier that everybody starts from; then keeps note and address
+ * at every commit. A link never takes the place of another last pier for good: that one waits, and is offered.
+ */
+export const startSession = (store: PierStore, page: SessionPage, storage: NoteStorage | null = storageOf()): void => {
+  const note = readNote(storage)
+  const last = noted(store, note)
+  const link = linkIn(page.location.hash)
+  if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
+  if (link.kind === 'pier') {
+    const isLast = last !== null && isSamePier(last.spec, link.document.spec)
+    begin(store, isLast ? last : link.document)
+    if (last && !isLast) {
+      setNoteAside(storage)
+      notify(store, { code: 'link-opened-beside-last' })
+    }
+  } else if (last) begin(store, last)
+
+  keepNote(store, storage, note.kind === 'document' ? note.revision : 0)
+  keepAddress(store, page)
+  keepPreferences(store, storage)
+  page.addEventListener('hashchange', () => followLink(store, page))
+}
+
+/** A link pasted into the address of the open page: its pier opens as one undo step. */
+const followLink = (store: PierStore, page: SessionPage): void => {
+  const link = linkIn(page.location.hash)
+  if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
+  if (link.kind !== 'pier' || isSamePier(link.document.spec, store.getState().document.spec)) return
+  dismiss(store, 'link-damaged')
+  openDocument(store, link.document)
+}
+
+/** The pier that was open before a link was: back in place, as one undo step. */
+export const goBackToLast = (store: PierStore, storage: NoteStorage | null = storageOf()): void => {
+  dismiss(store, 'link-opened-beside-last')
+  const document = noted(store, readNoteBefore(storage))
+  if (document) openDocument(store, document)
+}

@@ -1,0 +1,68 @@
+/** Every number and every check by its id: a name, and one plain sentence. */
+export const answers = {
+  // Main answers.
+  'hole-volume': { label: 'Hole', plain: 'Room in the hole below the ground.' },
+  'mix-volume': { label: 'Mix in the hole', plain: 'Concrete or mix in one pier, less the post and the steel.' },
+  'pier-weight': {
+    label: 'Weight on the post',
+    plain: 'What hangs on the post and may be counted: concrete, post and steel, lighter where they stand in water.',
+  },
+  'wood-below-grade': { label: 'Wood below grade', plain: 'The longest line of wood that is below the ground.' },
+
+  // Pier to ground.
+  'friction-and-weight': {
+    label: 'Side friction and weight',
+    plain: 'The ground grips the side of the pier, and the pier is heavy. A low value is used for the grip.',
+  },
+  'user-friction-and-weight': { label: 'Your side friction and weight', plain: 'The friction that you entered, plus 0.6 of the weight.' },
+  'presumptive-bound': {
+    label: 'Code friction',
+    plain: 'The code gives a friction for piers that are pushed down. It is shown for scale and is never counted against uplift.',
+  },
+  'allowable-soil-uplift': { label: 'Allowable, pier to ground', plain: 'Side friction with its factor taken off, plus 0.6 of the weight.' },
+  'side-friction-lower-bound': {
+    label: 'Side friction',
+    plain: 'Grip of ground that was not dug, along the length that counts, before its factor.',
+  },
+  'allowable-side-friction': { label: 'Side friction, factor taken off', plain: 'With wind, the code takes half of the friction that was worked out.' },
+  'beta-lower-bound': { label: 'Beta', plain: 'A low value of friction for each unit of soil pressure, from the friction angle.' },
+  'user-friction': { label: 'Your side friction', plain: 'The friction that you entered, over the area that counts.' },
+  'presumptive-friction': { label: 'Code friction on each unit of area', plain: 'A sixth of the bearing value, and no more than 500 psf.' },
+  'presumptive-friction-bound': { label: 'Code friction over the side', plain: 'That friction over the whole length. No more than this.' },
+  'factored-dead-load': { label: 'Weight that counts', plain: 'Codes let you count 0.6 of a weight against wind uplift.' },
+
+  // Post to concrete.
+  'bar-through-post': {
+    label: 'Bar through the post',
+    plain: 'The bar holds by pressing on the wood and on the concrete. The weakest way in which it could give is used.',
+  },
+  'bracket-bolts': { label: 'Bolts in the bracket', plain: 'The bolts hold by pressing on the wood and on the steel.' },
+  'connection-allowable': {
+    label: 'Allowable, post to concrete',
+    plain: 'The value of one bar or bolt times their number, with factors for wind, wet wood and spacing.',
+  },
+  'yield-value': { label: 'One bar or bolt', plain: 'The least of all the ways below in which the bar can bend or the wood can crush.' },
+  'yield-mode-Im': { label: 'Mode Im', plain: 'The wood of the post crushes along the whole bar.' },
+  'yield-mode-Is': { label: 'Mode Is', plain: 'What the bar bears on at the sides of the post crushes.' },
+  'yield-mode-IIIs': { label: 'Mode IIIs', plain: 'The bar bends in the post and crushes what it bears on at the sides.' },
+  'yield-mode-IV': { label: 'Mode IV', plain: 'The bar bends in the post and at both sides.' },
+  'bar-bearing-length': { label: 'Bar in concrete on each side', plain: 'Length of bar outside the post, less the cover to the soil.' },
+  'end-distance-factor': { label: 'End distance factor', plain: 'Near the end of the post the wood can split, so the bar holds less.' },
+  'spacing-factor': { label: 'Spacing factor', plain: 'Bars or bolts close to each other hold less.' },
+  'group-action': { label: 'Group factor', plain: 'Bars or bolts in a row do not share a load evenly.' },
+
+  // Depth and stand-off.
+  'bearing-depth-downhill': { label: 'Depth on the downhill side', plain: 'From the ground at the downhill edge down to what bears.' },
+  'frost-depth': { label: 'Frost depth', plain: 'The pier should bear at or below the depth to which the ground freezes.' },
+  'least-depth': { label: 'Least depth of a footing', plain: 'Codes ask that a footing bears at least this deep.' },
+  'stand-off-above-concrete': {
+    label: 'Wood above the concrete',
+    plain: 'With this gap the code lets some posts go without treatment. It is no duty to stand the post off.',
+  },
+  'stand-off-above-concrete-least': { label: 'least gap for wood without treatment', plain: 'From the code named below.' },
+  'stand-off-above-earth': {
+    label: 'Wood above the ground',
+    plain: 'With this height the code lets some posts go without treatment. It is no duty to stand the post off.',
+  },
+  'stand-off-above-earth-least': { label: 'least height for wood without treatment', plain: 'From the code named below.' },
+} as const satisfies Readonly<Record<string, Readonly<{ label: string; plain: string }>>>

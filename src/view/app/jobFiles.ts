@@ -1,0 +1,50 @@
+import type { PierDocument } from '../../core/model/spec.ts'
+import { parseJob, writeJob } from '../../core/spec/jobFile.ts'
+import { largestText } from '../../core/spec/jobText.ts'
+import { openDocument } from '../../state/actions/document.ts'
+import { dismiss, notify } from '../../state/actions/notices.ts'
+import type { PierStore } from '../../state/store.ts'
+
+/** Hands the browser a text to save under a name. */
+export const saveTextFile = (name: string, text: string, type = 'text/plain'): void => {
+  const url = URL.createObjectURL(new Blob([text], { type }))
+  const anchor = document.createElement('a')
+  anchor.href = url
+  anchor.download = name
+  anchor.click()
+  setTimeout(() => URL.revokeObjectURL(url), 10_000)
+}
+
+const fileName = (name: string): string => {
+  const plain = name
+    .normalize('NFKD')
+    .replace(/[^\w -]+/g, '')
+    .trim()
+    .replace(/\s+/g, '-')
+    .toLowerCase()
+    .slice(0, 60)
+  return `${plain === '' ? 'pier' : plain}.pier.json`
+}
+
+export const saveJobFile = (pier: PierDocument): void => saveTextFile(fileName(pier.name), writeJob(pier), 'application/json')
+
+/** A file that must hold more characters than are read at all is not even opened [bytes]. */
+const largest = 4 * largestText
+
+/** Opens a job file as one undo step. A file that is no job file, or whose pier can't be built, changes nothing and says all that is wrong. */
+export const openJobFile = async (store: PierStore, file: File): Promise<void> => {
+  dismiss(store, 'file-refused')
+  dismiss(store, 'file-opened')
+  if (file.size > largest) {
+    const tooLarge = { code: 'file-too-large', severity: 'error', path: '', got: file.size, limit: largest } as const
+    notify(store, { code: 'file-refused', detail: file.name, issues: [tooLarge] })
+    return
+  }
+  const read = parseJob(await file.text())
+  if (!read.ok) {
+    notify(store, { code: 'file-refused', detail: file.name, issues: read.issues })
+    return
+  }
+  openDocument(store, read.value)
+  notify(store, { code: 'file-opened', detail: file.name })
+}

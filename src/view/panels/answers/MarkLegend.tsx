@@ -1,0 +1,37 @@
+import { standings } from '../../../core/model/worked.ts'
+import { text } from '../../../text/index.ts'
+import { type MarkName, Verdict } from '../Mark.tsx'
+
+const verdicts: readonly (readonly [MarkName, keyof typeof text.app.verdicts])[] = [
+  ['meets', 'meets'],
+  ['short', 'short'],
+  ['meets', 'counted'],
+  ['judgement', 'judgement'],
+  ['bound', 'bound'],
+  ['unverified', 'unverified'],
+]
+
+/** Every mark with its meaning, so that no fact hides behind a mark. */
+export const MarkLegend = () => (
+  <dl className='marks'>
+    {verdicts.map(([mark, word]) => (
+      <div key={word}>
+        <dt>
+          <Verdict name={mark} word={text.app.verdicts[word]} />
+        </dt>
+        <dd>{text.app.verdictMeanings[word]}</dd>
+      </div>
+    ))}
+    {standings.map((standing) => {
+      const { mark, meaning } = text.standings[standing]
+      return mark === null ? null : (
+        <div key={standing}>
+          <dt>
+            <span aria-hidden='true'>†</span> {mark}
+          </dt>
+          <dd>{meaning}</dd>
+        </div>
+      )
+    })}
+  </dl>
+)
