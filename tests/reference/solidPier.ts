@@ -155,7 +155,7 @@ export const solidPier = (kit: Kit, spec: PierSpec, block: Block): Bodies => {
 
   if (hasTop && spec.top.heaped > 0) {
     const crest = top.apex + top.m * top.inner + spec.top.heaped
-    const cone = kit.underCone(crest + heapFall * top.inner, -heapFall, 0, reach, bottom - 1)
+    const cone = kit.underCone(crest + heapFall * top.inner, -heapFall, top.inner, reach, bottom - 1)
     const overBlock = kit.and(cone, kit.box(2 * block.half, 2 * block.half, block.bottom, high))
     // A heap that ends on the top itself does not begin again on lower ground outside the rim.
     const heightAtRim = crest - heapFall * (shaft - top.inner)

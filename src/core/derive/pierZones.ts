@@ -1,9 +1,11 @@
 import { volumeBelow } from '../geometry/volumeBelow.ts'
 import { type Corner, corner } from '../geometry/corner.ts'
-import { heapCorners, liftCorners, type LiftEnd } from '../geometry/fillStack.ts'
+import { liftCorners, type LiftEnd } from '../geometry/fillStack.ts'
+import { heapCorners } from '../geometry/heap.ts'
 import { sweptSurface, sweptVolume } from '../geometry/measure.ts'
 import { axis } from '../geometry/radial.ts'
-import { layerBreaks, layerCorners, type NativeLayer, sheetCorners, soilBlock } from '../geometry/soilBlock.ts'
+import { nativeBodies, type NativeLayer } from '../geometry/nativeGround.ts'
+import { sheetCorners, soilBlock } from '../geometry/soilBlock.ts'
 import { heightAt, level, raised } from '../geometry/surface.ts'
 import type { Role } from '../model/solid.ts'
 import type { Sheet, SweptZone, Zone } from '../model/zone.ts'
@@ -57,17 +59,10 @@ const blockOf = (frame: PierFrame) => {
 }
 
 function nativeGround(frame: PierFrame): SweptZone[] {
-  const block = blockOf(frame)
-  return nativeLayers(frame).map((layer) =>
-    swept({
-      id: layer.id,
-      role: layer.role,
-      label: layer.label,
-      corners: layerCorners(frame.profile, block, layer),
-      breaks: layerBreaks(frame.profile, layer),
-      inHole: 0,
-    }),
-  )
+  return nativeBodies(frame.profile, blockOf(frame), nativeLayers(frame)).map(({ id, layer, corners, breaks, partOf }) => ({
+    ...swept({ id, role: layer.role, label: layer.label, corners, breaks, inHole: 0 }),
+    ...(partOf ? { partOf } : {}),
+  }))
 }
 
 function base({ spec, profile, fillBottom, standing }: PierFrame): SweptZone[] {
@@ -108,11 +103,20 @@ function belowGrade(frame: PierFrame, corners: readonly Corner[], from: number, 
 }
 
 function heap(frame: PierFrame): SweptZone[] {
-  const { spec, end, profile, innerRadius, postOutline, grade, standing } = frame
+  const { spec, end, profile, innerRadius: inner, postOutline: post, grade, standing } = frame
   if (spec.top.heaped <= 0 || end.kind !== 'top') return []
-  const corners = heapCorners(profile, end, standing ? postOutline : axis, innerRadius, spec.top.heaped)
-  const inHole = spec.top.rim >= 0 && spec.top.shape !== 'dished' ? 0 : volumeBelow(corners, grade)
-  return [swept({ id: 'heap', role: 'mulch', label: 'heap', corners, inHole })]
+  const { corners, breaks } = heapCorners({
+    top: end.surface,
+    rim: profile.shaftRadius,
+    grade,
+    inner,
+    height: spec.top.heaped,
+    post,
+    block: blockOf(frame).outline,
+    bracketFoot: standing ? null : frame.foot,
+  })
+  const inHole = spec.top.rim >= 0 && spec.top.shape !== 'dished' ? 0 : volumeBelow(corners, grade, breaks)
+  return [swept({ id: 'heap', role: 'mulch', label: 'heap', corners, breaks, inHole })]
 }
 
 function post(frame: PierFrame): SweptZone {

@@ -1,6 +1,6 @@
 import { type Corner, corner } from './corner.ts'
 import { type HoleProfile, mouth, wallBetween } from './holeProfile.ts'
-import { axis, circle, meeting, type Radial } from './radial.ts'
+import { axis, circle, type Radial } from './radial.ts'
 import { heightAt, level, type Surface } from './surface.ts'
 
 /** What stands in the hole: the post's outline and the signed height of its foot [m]; null when nothing does. */
@@ -55,31 +55,4 @@ function wallTop(profile: HoleProfile, from: number, end: LiftEnd): Corner[] {
 
 function runInward(corners: readonly Corner[], along: Surface): Corner[] {
   return corners.map((c, i) => (i === corners.length - 1 ? { ...c, next: along } : c))
-}
-
-/** Steepness of a loose heap of soil or mulch, rise over run (1 up in 1.5 out). Source: common practice, no source. */
-export const heapSlope = 2 / 3
-
-/**
- * Soil or mulch heaped round the post: `height` [m] above the finished top at radius `inner`, falling off at `heapSlope` until
- * it meets the top itself or, beyond the rim, the ground.
- */
-export function heapCorners(profile: HoleProfile, end: LiftEnd, inner: Radial, innerRadius: number, height: number): Corner[] {
-  const top = bare(surfaceOf(profile, end))
-  const crest = top.a + top.m * innerRadius + height
-  const heap: Surface = { a: crest + heapSlope * innerRadius, m: -heapSlope, gx: 0, gz: 0 }
-  const rim = profile.shaftRadius
-  const reachesRim = end.kind !== 'top' || heightAt(heap, rim, 0) > heightAt(top, rim, 0)
-  if (end.kind === 'top' && !reachesRim) {
-    return [corner(inner, top, top), corner(meeting(top, heap), top, heap), corner(inner, heap, 'upright')]
-  }
-  const toe = corner(meeting(profile.grade, heap), profile.grade, heap)
-  if (end.kind !== 'top') return [corner(inner, profile.grade, profile.grade), toe, corner(inner, heap, 'upright')]
-  return [
-    corner(inner, top, top),
-    corner(circle(rim), top, 'upright'),
-    corner(circle(rim), profile.grade, profile.grade),
-    toe,
-    corner(inner, heap, 'upright'),
-  ]
 }

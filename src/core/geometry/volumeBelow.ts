@@ -37,24 +37,26 @@ function clipBelow(points: readonly Point[], above: (p: Point) => number): Point
 }
 
 /** Plan angles [rad] at which a corner passes through a surface. */
-export function crossings(corners: readonly Corner[], surface: Surface): number[] {
-  const step = (2 * Math.PI) / samples
-  return corners.flatMap((c) => {
-    const above = (theta: number) => {
-      const cos = Math.cos(theta)
-      const sin = Math.sin(theta)
+export const crossings = (corners: readonly Corner[], surface: Surface): number[] =>
+  corners.flatMap((c) =>
+    signChanges((cos, sin) => {
       const [r, y] = cornerPoint(c, cos, sin)
       return y - heightAlong(surface, r, cos, sin)
-    }
-    const found: number[] = []
-    let last = above(0)
-    for (let k = 1; k <= samples; k++) {
-      const next = above(k * step)
-      if (last < 0 !== next < 0 && last !== next) found.push(bisect(above, (k - 1) * step, k * step))
-      last = next
-    }
-    return found
-  })
+    }),
+  )
+
+/** Plan angles [rad] at which f changes sign, found by sampling and narrowed to the last bit. */
+export function signChanges(f: (cos: number, sin: number) => number): number[] {
+  const step = (2 * Math.PI) / samples
+  const at = (theta: number) => f(Math.cos(theta), Math.sin(theta))
+  const found: number[] = []
+  let last = at(0)
+  for (let k = 1; k <= samples; k++) {
+    const next = at(k * step)
+    if (last < 0 !== next < 0 && last !== next) found.push(bisect(at, (k - 1) * step, k * step))
+    last = next
+  }
+  return found
 }
 
 /** Root of f between a and b, where f changes sign, to the last bit. */

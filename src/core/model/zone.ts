@@ -13,6 +13,8 @@ export type SweptZone = Readonly<{
   corners: readonly Corner[]
   /** Plan angles [rad] at which followed corners change their stretch, besides the corners of rectangles. */
   breaks: readonly number[]
+  /** Zone of which this is a piece: shown and named as that one. */
+  partOf?: string
   /** Volume of record, bars not taken off. */
   volume: Measure<CubicMetres>
   /** The share of `volume` below grade and inside the hole. 0 for native soil. */
