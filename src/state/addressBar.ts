@@ -14,7 +14,10 @@ const mark = '#p='
 /** Browsers refuse an address that changes too often [ms]. */
 const atMostEvery = 400
 
-export type LinkFound = Readonly<{ kind: 'none' }> | Readonly<{ kind: 'pier'; document: PierDocument }> | Readonly<{ kind: 'damaged'; issues: readonly Issue[] }>
+export type LinkFound =
+  | Readonly<{ kind: 'none' }>
+  | Readonly<{ kind: 'pier'; document: PierDocument }>
+  | Readonly<{ kind: 'damaged'; issues: readonly Issue[] }>
 
 /** The pier that the address holds. Another kind of anchor is no link. */
 export const linkIn = (hash: string): LinkFound => {

@@ -68,8 +68,7 @@ export const setNoteAside = (storage: NoteStorage | null): void => {
   }
 }
 
-const isFull = (error: unknown): boolean =>
-  error instanceof Error && /quota/i.test(`${error.name} ${error.message}`)
+const isFull = (error: unknown): boolean => error instanceof Error && /quota/i.test(`${error.name} ${error.message}`)
 
 /** Writes every committed document from now on. Trouble is told once and told as over when it is. */
 export const keepNote = (store: PierStore, storage: NoteStorage | null, firstRevision: number): (() => void) => {

@@ -19,12 +19,18 @@ export const answers = {
     label: 'Code friction',
     plain: 'The code gives a friction for piers that are pushed down. It is shown for scale and is never counted against uplift.',
   },
-  'allowable-soil-uplift': { label: 'Allowable, pier to ground', plain: 'Side friction with its factor taken off, plus 0.6 of the weight.' },
+  'allowable-soil-uplift': {
+    label: 'Allowable, pier to ground',
+    plain: 'Side friction with its factor taken off, plus 0.6 of the weight.',
+  },
   'side-friction-lower-bound': {
     label: 'Side friction',
     plain: 'Grip of ground that was not dug, along the length that counts, before its factor.',
   },
-  'allowable-side-friction': { label: 'Side friction, factor taken off', plain: 'With wind, the code takes half of the friction that was worked out.' },
+  'allowable-side-friction': {
+    label: 'Side friction, factor taken off',
+    plain: 'With wind, the code takes half of the friction that was worked out.',
+  },
   'beta-lower-bound': { label: 'Beta', plain: 'A low value of friction for each unit of soil pressure, from the friction angle.' },
   'user-friction': { label: 'Your side friction', plain: 'The friction that you entered, over the area that counts.' },
   'presumptive-friction': { label: 'Code friction on each unit of area', plain: 'A sixth of the bearing value, and no more than 500 psf.' },

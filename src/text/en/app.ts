@@ -52,6 +52,9 @@ export const app = {
     keptNone: 'The picture stays as it was.',
     present: (label: string): string => `${label} is known`,
     none: 'None',
+    extra: (share: string): string => `${share} extra`,
+    piers: (count: number): string => `${count} piers`,
+    slope: (share: string): string => `${share} slope`,
   },
   verdicts: {
     meets: 'Meets',
@@ -60,6 +63,10 @@ export const app = {
     judgement: "Engineer's judgement",
     bound: 'Upper bound, not counted',
     unverified: "Can't be verified",
+  },
+  /** A check that is a condition for something, not a duty. */
+  conditions: {
+    'stand-off-is-a-condition': { met: 'Condition met', unmet: 'Condition not met, so treat the wood' },
   },
   verdictMeanings: {
     meets: 'Not below the figure that it is held against.',
@@ -82,8 +89,7 @@ export const app = {
     used: 'used',
     whyNot: 'Why not:',
     whyCounted: 'Why:',
-    against: 'Held against',
-    ratio: 'ratio',
+    needs: (least: string): string => `needs ${least}`,
     sources: 'Sources',
     inputs: 'What went in',
     part: 'Part',
@@ -95,7 +101,7 @@ export const app = {
     material: 'Material',
     onePier: 'One pier',
     allPiers: (count: number): string => `All ${count}`,
-    bags: (count: string, size: number): string => `${count} bags of ${size} lb`,
+    bags: (count: string, size: number): string => `${count} ${count === '1' ? 'bag' : 'bags'} of ${size} lb`,
     or: 'or',
     bagsShort: (count: string, size: number): string => `${count} × ${size} lb`,
     digging: 'Digging',
@@ -105,8 +111,6 @@ export const app = {
     sides: { uphill: 'Uphill side', axis: 'At the middle', downhill: 'Downhill side' },
     aboveGrade: (length: string): string => `and ${length} more in concrete above the ground`,
     noWoodBelow: 'All wood stands above the concrete.',
-    standOffConcrete: 'Wood above the concrete',
-    standOffGrade: 'Wood above the ground',
     looseNote: (low: string, high: string): string => `${low}–${high} loose`,
     weightNote: '0.6 of it counts',
     allAbove: 'All wood is above',

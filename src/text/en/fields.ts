@@ -5,7 +5,10 @@ import type { FieldPath } from '../specPath.ts'
 export type FieldText = Readonly<{ label: string; help: string; none?: string }>
 
 const soilFields = {
-  kind: { label: 'Soil values', help: 'Use the values that the building code presumes for a class of soil, or your own from a soil report.' },
+  kind: {
+    label: 'Soil values',
+    help: 'Use the values that the building code presumes for a class of soil, or your own from a soil report.',
+  },
   class: { label: 'Soil class', help: 'The five classes of the building code table. Pick the weakest soil that the hole meets.' },
   unitWeight: { label: 'Unit weight', help: 'Weight of the moist soil as it lies in the ground.' },
   frictionAngle: { label: 'Friction angle', help: 'How steeply grains hold on to each other. Sand is near 30 to 36 degrees.' },
@@ -56,7 +59,10 @@ export const fields: Readonly<Record<FieldPath, FieldText>> = {
   'hole.base.thickness': { label: 'Layer thickness', help: 'Thickness of the stone or pad, after tamping.' },
   'post.section': { label: 'Post', help: 'Nominal size. The dressed size that you can measure is smaller.' },
   'post.species': { label: 'Wood species', help: 'The kind of wood sets how hard a bar or bolt can press on it.' },
-  'post.treatment': { label: 'Treatment', help: 'Use class on the end tag of treated wood. UC4B is for posts of buildings set in the ground.' },
+  'post.treatment': {
+    label: 'Treatment',
+    help: 'Use class on the end tag of treated wood. UC4B is for posts of buildings set in the ground.',
+  },
   'post.heightAboveGrade': { label: 'Post above grade', help: 'Height of the post over the ground, at the middle of the hole.' },
   'support.kind': { label: 'Where the post stands', help: 'Set in the hole, or on a steel bracket above the concrete.' },
   'support.foot': { label: 'Post foot above bottom', help: 'From the cleaned bottom of the hole up to the end of the post.' },
@@ -87,7 +93,10 @@ export const fields: Readonly<Record<FieldPath, FieldText>> = {
   'verticalBars.coating': { label: 'Bar coating', help: 'Plain bar is common inside sound concrete.' },
   'top.shape': { label: 'Shape of the top', help: 'A crown sheds water from the post. A dish holds it there.' },
   'top.rise': { label: 'Rise at the post', help: 'How much higher (crown) or lower (dish) the top is at the post than at its rim.' },
-  'top.rim': { label: 'Rim above uphill grade', help: 'Height of the rim over the ground on the uphill side. Below zero when it ends in the ground.' },
+  'top.rim': {
+    label: 'Rim above uphill grade',
+    help: 'Height of the rim over the ground on the uphill side. Below zero when it ends in the ground.',
+  },
   'top.heaped': { label: 'Soil heaped on top', help: 'Soil or mulch piled over the finished top, measured at the post.' },
   'concrete.strength': { label: 'Strength at 28 days', help: 'The strength on the drawing or on the ticket.' },
   'concrete.unitWeight': { label: 'Concrete weight', help: 'Plain concrete, or concrete with steel in it.' },
@@ -115,7 +124,14 @@ const soilClass = {
   sand: 'Sand, silty or clayey sand or gravel',
   clay: 'Clay, sandy or silty clay, silt',
 }
-const barSize = { '#3': '#3 (3/8 in)', '#4': '#4 (1/2 in)', '#5': '#5 (5/8 in)', '#6': '#6 (3/4 in)', '#7': '#7 (7/8 in)', '#8': '#8 (1 in)' }
+const barSize = {
+  '#3': '#3 (3/8 in)',
+  '#4': '#4 (1/2 in)',
+  '#5': '#5 (5/8 in)',
+  '#6': '#6 (3/4 in)',
+  '#7': '#7 (7/8 in)',
+  '#8': '#8 (1 in)',
+}
 const barGrade = { unknown: 'Unknown', '40': 'Grade 40', '60': 'Grade 60' }
 const barCoating = { plain: 'Plain', galvanised: 'Galvanised', epoxy: 'Epoxy coated', stainless: 'Stainless' }
 const bag = { '50': '50 lb bag', '60': '60 lb bag', '80': '80 lb bag' }

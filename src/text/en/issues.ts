@@ -41,7 +41,8 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
   'link-checksum': () => 'The link was changed on its way: its check does not agree.',
   'link-content': () => 'The link is whole, but it does not hold a pier.',
 
-  'layers-out-of-order': ({ field, got, limit }) => `${field}: the second layer must start below the topsoil (${limit}). You entered ${got}.`,
+  'layers-out-of-order': ({ field, got, limit }) =>
+    `${field}: the second layer must start below the topsoil (${limit}). You entered ${got}.`,
   'slope-uses-downhill-depth': ({ got, limit }) =>
     `The ground slopes ${got}, more than ${limit}. Depths are checked at the downhill edge, where the hole is least deep.`,
   'slope-needs-engineer': ({ got, limit }) => `The ground slopes ${got}, more than ${limit}. Ask an engineer about this slope.`,
@@ -52,10 +53,12 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
   'flare-not-wider': ({ field, got, limit }) => `${field}: a mouth of ${got} is not wider than the hole (${limit}).`,
   'flare-too-deep': ({ field, got, limit }) => `${field}: ${got} reaches the bell or the bottom. Keep it under ${limit}.`,
   'base-too-thick': ({ field, got, limit }) => `${field}: a layer of ${got} fills the whole hole (${limit} deep).`,
-  'grade-meets-bell': ({ field, got, limit }) => `${field}: on the downhill side the ground comes down to the bell. Bell ${got}, ${limit} at most.`,
+  'grade-meets-bell': ({ field, got, limit }) =>
+    `${field}: on the downhill side the ground comes down to the bell. Bell ${got}, ${limit} at most.`,
   'grade-meets-flare': ({ field, got, limit }) =>
     `${field}: on the downhill side the ground comes down below the mouth. Mouth ${got} deep, ${limit} at least.`,
-  'grade-meets-base': ({ field, got, limit }) => `${field}: on the downhill side the ground comes down to the bottom. Depth ${got}, ${limit} at least.`,
+  'grade-meets-base': ({ field, got, limit }) =>
+    `${field}: on the downhill side the ground comes down to the bottom. Depth ${got}, ${limit} at least.`,
   'frost-below-bearing': ({ got, limit }) => `The pier bears ${got} below the downhill edge. Frost reaches ${limit}.`,
 
   'post-wider-than-hole': ({ got, limit }) => `The post is ${got} across its corners. The hole is only ${limit} wide.`,
@@ -91,7 +94,8 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
   'vertical-bars-too-short': ({ got, limit }) => `Only ${got} is left for the upright bars. They need ${limit}.`,
 
   'bracket-too-deep': ({ got, limit }) => `Bracket steel ${got} deep reaches the bottom of the concrete (${limit}).`,
-  'bracket-cover': ({ got, limit }) => `Bracket steel ${got} deep leaves less than 3 in of concrete below it. ${limit} is the most that does.`,
+  'bracket-cover': ({ got, limit }) =>
+    `Bracket steel ${got} deep leaves less than 3 in of concrete below it. ${limit} is the most that does.`,
   'bracket-wider-than-pier': ({ got, limit }) => `The bracket needs a level landing of ${got} from the middle. The pier gives ${limit}.`,
 
   'rim-too-low': ({ got, limit }) => `With its rim at ${got} the top would end too low. ${limit} is the least.`,

@@ -9,8 +9,10 @@ export const cautions = {
   'post-not-tied-to-pad': 'The post only stands on the pad. Nothing ties it down to the pad when wind lifts.',
   'bracket-rating': 'A bracket needs its own tested rating for uplift and for sideways load. The numbers here do not stand in for it.',
   'brace-frame-sideways': 'A post on a bracket has a hinge at its foot. The frame above needs bracing against sideways loads.',
-  'top-joint-takes-water': 'Wood shrinks as it dries, and a thin gap opens between wood and concrete. Water that stands on the top runs into it.',
-  'shrinkage-gap': 'No field study shows that concrete rots posts, and none shows that it keeps them sound. The gap at the top is the place to watch.',
+  'top-joint-takes-water':
+    'Wood shrinks as it dries, and a thin gap opens between wood and concrete. Water that stands on the top runs into it.',
+  'shrinkage-gap':
+    'No field study shows that concrete rots posts, and none shows that it keeps them sound. The gap at the top is the place to watch.',
   'wood-in-soil-at-groundline': 'Wood and soil meet near the ground, where there is both air and water. Decay is most common there.',
   'anchors-need-evaluation': 'Anchors set after the pour need their own evaluated rating, and clean holes of the right depth.',
   'gap-under-post': 'Keep the gap under the post open, so that the end of the wood can dry.',

@@ -20,8 +20,7 @@ export const reasons = {
   'strength-of-dry-mix': "It can't be verified unless cores are taken. Published evidence cuts both ways.",
   'strength-of-flowable-fill': 'It is ordered by strength, but that strength is low on purpose.',
   'upper-bound-only': 'The code gives this friction for piers that are pushed down, not for uplift. So it is shown and never counted.',
-  'no-length-below-frost':
-    'No part of the side lies both below the frost and against ground that was not dug. Only the weight is counted.',
+  'no-length-below-frost': 'No part of the side lies both below the frost and against ground that was not dug. Only the weight is counted.',
   'no-friction-angle-for-rock': 'The code gives no friction angle for rock. Only the weight is counted.',
   'no-bar': "Nothing joins post and concrete that a standard lets you count. Their bond can't be verified.",
   'bar-outside-concrete': "A bar is not in the concrete. What it holds in other ground can't be verified.",

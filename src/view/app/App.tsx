@@ -15,13 +15,13 @@ type Panel = 'inputs' | 'answers'
 
 /** Where there is no room for both panels, one of them stands beside or under the picture. */
 const PanelTabs = ({ panel, onPick }: { panel: Panel; onPick: (panel: Panel) => void }) => (
-  <div className='tabs' role='group' aria-label={text.app.panels.which}>
+  <nav className='tabs' aria-label={text.app.panels.which}>
     {(['inputs', 'answers'] as const).map((one) => (
       <button key={one} type='button' className='tab' aria-pressed={panel === one} onClick={() => onPick(one)}>
         {text.app.panels[`${one}Short`]}
       </button>
     ))}
-  </div>
+  </nav>
 )
 
 export const App = () => {

@@ -88,9 +88,9 @@ const Undo = () => {
 /** The head of the sheet: whose pier it is, and what can be done with it as a whole. */
 export const Head = () => (
   <header className='head'>
-    <a className='skip' href='#inputs' onClick={toPanel('inputs')}>
+    <button type='button' className='skip' onClick={() => document.getElementById('inputs')?.focus()}>
       {text.app.skipToInputs}
-    </a>
+    </button>
     <Wordmark />
     <PierName />
     <span className='spring' />
@@ -109,9 +109,3 @@ export const Head = () => (
     </details>
   </header>
 )
-
-/** The address bar holds the pier, so a jump inside the page moves the focus instead of the address. */
-const toPanel = (id: string) => (event: { preventDefault(): void }) => {
-  event.preventDefault()
-  document.getElementById(id)?.focus()
-}

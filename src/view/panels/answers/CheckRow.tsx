@@ -22,6 +22,7 @@ export const CheckRow = ({ check, governs, used }: { check: Check; governs: bool
           <span>{label}</span>
           <span className='row-word'>
             <span className={`mark-${mark}`}>{word}</span>
+            {check.demand && <span> · {text.app.answers.needs(say(check.demand.value, check.demand.quantity))}</span>}
             {used && <span> · {text.app.answers.used}</span>}
             {governs && <span className='governs'> · {text.app.answers.governs}</span>}
           </span>
@@ -33,12 +34,6 @@ export const CheckRow = ({ check, governs, used }: { check: Check; governs: bool
         {why !== '' && (
           <p>
             <strong>{check.counted === 'not counted' ? text.app.answers.whyNot : text.app.answers.whyCounted}</strong> {why}
-          </p>
-        )}
-        {check.demand && (
-          <p>
-            {text.app.answers.against} {answerWords(check.demand.id).label}: {say(check.demand.value, check.demand.quantity)}
-            {check.ratio !== undefined && ` (${text.app.answers.ratio} ${check.ratio.toFixed(2)})`}
           </p>
         )}
         {figure && <WorkedDetails worked={figure} />}

@@ -18,7 +18,12 @@ export const HoldingDown = () => {
           <div key={group} className='check-group'>
             <h4>{text.app.answers.groups[group]}</h4>
             {own.map((check) => (
-              <CheckRow key={check.id} check={check} governs={check.id === uplift.governing} used={own.length > 1 && check.id === uplift.soil} />
+              <CheckRow
+                key={check.id}
+                check={check}
+                governs={check.id === uplift.governing}
+                used={own.length > 1 && check.id === uplift.soil}
+              />
             ))}
           </div>
         )
@@ -30,11 +35,12 @@ export const HoldingDown = () => {
 
 const others: readonly Check['group'][] = ['frost', 'bearing', 'lateral', 'detail']
 
-/** Checks that are not about uplift. */
+/** Checks that are not about uplift, but for those that stand beside the wood they are about. */
 export const OtherChecks = () => {
-  const { checks } = useResult()
+  const { checks, exposure } = useResult()
+  const shownAbove = exposure.standOff?.checks ?? []
   return others.map((group) => {
-    const own = checks.filter((check) => check.group === group)
+    const own = checks.filter((check) => check.group === group && !shownAbove.includes(check))
     if (own.length === 0) return null
     return (
       <div key={group} className='check-group'>

@@ -19,14 +19,15 @@ const TwoSides = ({ words }: { words: KindText }) => (
   </>
 )
 
-const stepWords = (key: string): string => (Object.hasOwn(text.steps, key) ? (text.steps as Readonly<Record<string, string>>)[key] : undefined) ?? key
+const stepWords = (key: string): string =>
+  (Object.hasOwn(text.steps, key) ? (text.steps as Readonly<Record<string, string>>)[key] : undefined) ?? key
 
 /** The method in use: what it is, what speaks for and against it, how it is built, what goes wrong. */
 export const MethodNotes = () => {
   const { fill, support } = useSpec()
   const kind = fillKind(fill.kind)
   const bracket = support.kind === 'bracket' ? bracketKind(support.bracket.kind) : null
-  const cautions = [...kind.cautions, ...(bracket?.cautions ?? [])]
+  const cautions = [...new Set([...kind.cautions, ...(bracket?.cautions ?? [])])]
   return (
     <>
       <TwoSides words={text.fills[kind.id]} />

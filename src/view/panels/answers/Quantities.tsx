@@ -7,7 +7,7 @@ import { type Say, useUnits } from '../../hooks/useUnits.ts'
 import { answerWords, zoneWords } from './words.ts'
 import { StandingMark } from './WorkedDetails.tsx'
 
-const nameOf = (line: QuantityLine): string => zoneWords(line.id) === line.id ? text.roles[line.role].label : zoneWords(line.id)
+const nameOf = (line: QuantityLine): string => (zoneWords(line.id) === line.id ? text.roles[line.role].label : zoneWords(line.id))
 
 const Line = ({ line, wet }: { line: QuantityLine; wet: boolean }) => {
   const { say, system } = useUnits()

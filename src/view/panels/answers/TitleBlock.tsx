@@ -48,7 +48,10 @@ const useNotes = (): Readonly<Record<string, string>> => {
   const { hole, quantities, exposure } = useResult()
   const { say, bare, system } = useUnits()
   const orders = quantities.find((line) => line.orders.length > 0)?.orders ?? []
-  const longest = exposure.lines.reduce<ExposureLine | null>((best, line) => (line.belowGrade > (best?.belowGrade ?? 0) ? line : best), null)
+  const longest = exposure.lines.reduce<ExposureLine | null>(
+    (best, line) => (line.belowGrade > (best?.belowGrade ?? 0) ? line : best),
+    null,
+  )
   return {
     'hole-volume': text.app.answers.looseNote(bare(hole.spoilLoose.low, 'volume'), say(hole.spoilLoose.high, 'volume')),
     'mix-volume': orders.map((order) => orderWords(order, system, say, 'each', 'short')).join(` ${text.app.answers.or} `),

@@ -7,7 +7,8 @@ import { CheckRow } from './CheckRow.tsx'
 
 /** From the top down, as they mostly lie; the bar says how much, not where. */
 const order: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granular', 'flowable-fill', 'concrete', 'dry-mix', 'gravel']
-const present = (by: ExposureLine['by']) => order.flatMap((contact) => ((by[contact] ?? 0) > 1e-6 ? [[contact, by[contact] ?? 0] as const] : []))
+const present = (by: ExposureLine['by']) =>
+  order.flatMap((contact) => ((by[contact] ?? 0) > 1e-6 ? [[contact, by[contact] ?? 0] as const] : []))
 
 const Side = ({ line, longest }: { line: ExposureLine; longest: number }) => {
   const { say } = useUnits()
@@ -43,16 +44,6 @@ export const WoodAndWater = () => {
       {exposure.standOff ? (
         <>
           <p>{words.noWoodBelow}</p>
-          <dl className='pairs'>
-            <div>
-              <dt>{words.standOffConcrete}</dt>
-              <dd>{say(exposure.standOff.aboveConcrete, 'length')}</dd>
-            </div>
-            <div>
-              <dt>{words.standOffGrade}</dt>
-              <dd>{say(exposure.standOff.aboveGrade, 'length')}</dd>
-            </div>
-          </dl>
           {exposure.standOff.checks.map((check) => (
             <CheckRow key={check.id} check={check} governs={false} />
           ))}

@@ -28,9 +28,19 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
   const isShort = field.choices.length <= 3 && names.join('').length <= 26
   const described = `${id}-issues ${id}-help`
   return (
-    <div className='field' data-bad={errors !== undefined || undefined} data-wide={(!isShort && names.some((name) => name.length > 18)) || undefined}>
+    <div
+      className='field'
+      data-bad={errors !== undefined || undefined}
+      data-wide={(!isShort && names.some((name) => name.length > 18)) || undefined}
+    >
       <div className='field-line'>
-        {isShort ? <span id={`${id}-label`} className='label'>{label}</span> : <label htmlFor={id}>{label}</label>}
+        {isShort ? (
+          <span id={`${id}-label`} className='label'>
+            {label}
+          </span>
+        ) : (
+          <label htmlFor={id}>{label}</label>
+        )}
         <HelpButton label={label} open={helpOpen} controls={`${id}-help`} onToggle={() => setHelpOpen(!helpOpen)} />
         {isShort ? (
           <div className='either' role='radiogroup' aria-labelledby={`${id}-label`} aria-describedby={described}>
@@ -42,19 +52,20 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
             ))}
           </div>
         ) : (
-          <select
-            id={id}
-            className='list'
-            value={String(value)}
-            aria-describedby={described}
-            onChange={(event) => pick(field.choices.find((choice) => String(choice) === event.target.value) ?? event.target.value)}
-          >
-            {field.choices.map((choice, i) => (
-              <option key={choice} value={String(choice)}>
-                {names[i]}
-              </option>
-            ))}
-          </select>
+          <span className='list'>
+            <select
+              id={id}
+              value={String(value)}
+              aria-describedby={described}
+              onChange={(event) => pick(field.choices.find((choice) => String(choice) === event.target.value) ?? event.target.value)}
+            >
+              {field.choices.map((choice, i) => (
+                <option key={choice} value={String(choice)}>
+                  {names[i]}
+                </option>
+              ))}
+            </select>
+          </span>
         )}
       </div>
       <p id={`${id}-help`} className='field-help' hidden={!helpOpen}>

@@ -72,7 +72,13 @@ const OneField = ({ field, children }: { field: Field; children?: ReactNode }) =
   if (field.type === 'choice') return <ChoiceField field={field} help={help} />
   if (field.type === 'part')
     return (
-      <SwitchField path={field.path} label={fieldLabel(field.path)} help={help} on={value !== null} onChange={(on) => setPart(pierStore, field.path, on)}>
+      <SwitchField
+        path={field.path}
+        label={fieldLabel(field.path)}
+        help={help}
+        on={value !== null}
+        onChange={(on) => setPart(pierStore, field.path, on)}
+      >
         {children}
       </SwitchField>
     )
@@ -108,7 +114,13 @@ const nested = (fields: readonly Field[]): ReactNode[] =>
     })
 
 /** A step of the building order: its number, its name, what is set, and its inputs while it is open. */
-export const FieldGroup = (props: { group: GroupId; number: number; fields: readonly Field[]; open: boolean; onToggle: (open: boolean) => void }) => {
+export const FieldGroup = (props: {
+  group: GroupId
+  number: number
+  fields: readonly Field[]
+  open: boolean
+  onToggle: (open: boolean) => void
+}) => {
   const spec = useSpec()
   const { say } = useUnits()
   const { label } = text.groups[props.group]
@@ -119,7 +131,9 @@ export const FieldGroup = (props: { group: GroupId; number: number; fields: read
           {props.number}
         </span>
         <h3>{label}</h3>
-        <span className='group-summary'>{groupSummary[props.group](spec, say)}</span>
+        <span className='group-summary'>
+          {groupSummary[props.group](spec, say, (path) => props.fields.some((field) => field.path === path))}
+        </span>
       </summary>
       <div className='group-fields'>{nested(props.fields)}</div>
     </details>

@@ -5,7 +5,17 @@ import { issueText } from '../issueText.ts'
 import { Mark } from '../Mark.tsx'
 
 /** The one line that explains an input, opened by the button beside its label. */
-export const HelpButton = ({ label, open, controls, onToggle }: { label: string; open: boolean; controls: string; onToggle: () => void }) => (
+export const HelpButton = ({
+  label,
+  open,
+  controls,
+  onToggle,
+}: {
+  label: string
+  open: boolean
+  controls: string
+  onToggle: () => void
+}) => (
   <button type='button' className='help-button' aria-expanded={open} aria-controls={controls} onClick={onToggle}>
     <span aria-hidden='true'>?</span>
     <span className='spoken'>{text.app.fields.about(label)}</span>

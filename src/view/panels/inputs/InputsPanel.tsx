@@ -18,14 +18,16 @@ export const InputsPanel = () => {
   return (
     <section className='inputs' id='inputs' aria-label={text.app.panels.inputs} tabIndex={-1}>
       <h2 className='spoken'>{text.app.panels.inputs}</h2>
-      {shown.map((group) => (
+      {shown.map((group, i) => (
         <FieldGroup
           key={group}
           group={group}
-          number={order.indexOf(group) + 1}
+          number={i + 1}
           fields={fields.filter((field) => field.group === group)}
           open={open.includes(group)}
-          onToggle={(isOpen) => setOpen((was) => (isOpen ? [...was.filter((one) => one !== group), group] : was.filter((one) => one !== group)))}
+          onToggle={(isOpen) =>
+            setOpen((was) => (isOpen ? [...was.filter((one) => one !== group), group] : was.filter((one) => one !== group)))
+          }
         />
       ))}
       <div className='only-narrow inputs-foot'>

@@ -56,10 +56,7 @@ export const NumberField = ({ field, help }: { field: Field; help: string }) => 
     dragField(pierStore, field.path, slider.valueAt(next))
   }
 
-  const bounds = text.app.fields.between(
-    boxText(field.min, field.quantity, entry.system),
-    boxText(field.max, field.quantity, entry.system),
-  )
+  const bounds = text.app.fields.between(boxText(field.min, field.quantity, entry.system), boxText(field.max, field.quantity, entry.system))
   const isBad = entry.errors.length > 0
   return (
     <div className='field' data-bad={isBad || undefined}>

@@ -4,7 +4,13 @@ import type { Pictogram as Drawing } from './pictogram.ts'
 export const Pictogram = ({ drawing }: { drawing: Drawing }) => {
   const { x, y, width, height } = drawing.box
   return (
-    <svg className='pictogram' viewBox={`${x} ${y} ${width} ${height}`} preserveAspectRatio='xMidYMid slice' aria-hidden='true' focusable='false'>
+    <svg
+      className='pictogram'
+      viewBox={`${x} ${y} ${width} ${height}`}
+      preserveAspectRatio='xMidYMid slice'
+      aria-hidden='true'
+      focusable='false'
+    >
       {drawing.polygons.map((polygon, i) => (
         <polygon
           // biome-ignore lint/suspicious/noArrayIndexKey: a drawing is made once and never reordered

@@ -6,11 +6,11 @@ import type { Say } from '../../hooks/useUnits.ts'
 const word = (path: string, choice: string | number): string => text.choices[path]?.[String(choice)] ?? String(choice)
 
 /** A group in a few words while it is closed: what an expert scans for. */
-export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say) => string>> = {
+export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say, shows: (path: string) => boolean) => string>> = {
   site: ({ site }, say) =>
     [
       site.soil.kind === 'presumptive' ? word('site.soil.class', site.soil.class).split(',')[0] : word('site.soil.kind', site.soil.kind),
-      `${say(site.slope, 'slope')} slope`,
+      text.app.fields.slope(say(site.slope, 'slope')),
     ].join(', '),
   hole: ({ hole }, say) => `${say(hole.diameter, 'length')} × ${say(hole.depth, 'length')}`,
   post: ({ post }) => `${word('post.section', post.section)}, ${word('post.species', post.species).toLowerCase()}`,
@@ -23,5 +23,9 @@ export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say
         : text.app.fields.none,
   top: ({ top }, say) =>
     top.shape === 'flat' ? word('top.shape', top.shape) : `${word('top.shape', top.shape)}, ${say(top.rise, 'length')}`,
-  concrete: ({ concrete, piers }, say) => `${say(concrete.strength, 'strength')}${piers > 1 ? `, ${piers} piers` : ''}`,
+  concrete: ({ concrete, piers }, say, shows) =>
+    [
+      shows('concrete.strength') ? say(concrete.strength, 'strength') : text.app.fields.extra(say(concrete.waste, 'ratio')),
+      ...(piers > 1 ? [text.app.fields.piers(piers)] : []),
+    ].join(', '),
 }

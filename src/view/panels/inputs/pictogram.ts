@@ -7,7 +7,10 @@ import { setChoice } from '../../../core/spec/edit.ts'
 import { derived } from '../../../state/derived.ts'
 
 /** A small section to draw: polygons in metres, and the window to draw them in. */
-export type Pictogram = Readonly<{ polygons: readonly SectionPolygon[]; box: Readonly<{ x: number; y: number; width: number; height: number }> }>
+export type Pictogram = Readonly<{
+  polygons: readonly SectionPolygon[]
+  box: Readonly<{ x: number; y: number; width: number; height: number }>
+}>
 
 const picked = (document: PierDocument, path: string, choice: string): PierDocument => {
   const result = setChoice(document, path, choice)

@@ -31,7 +31,16 @@ export const useEntry = (field: NumberField) => {
   // A value that changed elsewhere (undo, slider, a file) takes the place of what stands in the box; so does a settled entry.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the text is dropped exactly when one of these changes
   useEffect(() => setTyped(null), [settled, entry])
-  return { system, value, text: typed ?? entry?.text ?? settled, settled, isTyping: typed !== null, setTyped, errors: entry?.issues ?? noIssues, warnings }
+  return {
+    system,
+    value,
+    text: typed ?? entry?.text ?? settled,
+    settled,
+    isTyping: typed !== null,
+    setTyped,
+    errors: entry?.issues ?? noIssues,
+    warnings,
+  }
 }
 
 /** Warnings of the result on show that belong to one input. */
