@@ -1,7 +1,7 @@
 import type { Field } from '../model/field.ts'
 import type { Issue } from '../model/issue.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { visibleFields } from './fields.ts'
+import { fields, visibleFields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 import { valueAt } from './path.ts'
 
@@ -26,6 +26,27 @@ export function fieldIssue(field: Field, value: unknown): Issue | null {
   return null
 }
 
-/** Every field of this pier whose value is not one of its choices or not within its bounds. */
-export const outOfBounds = (spec: PierSpec): readonly Issue[] =>
-  visibleFields(spec).flatMap((field) => fieldIssue(field, valueAt(spec, field.path)) ?? [])
+/**
+ * Every field of this pier whose value is not one of its choices or not within its bounds. A value that is kept while its field is
+ * not shown (the rise of a top that is flat for now) is looked at too.
+ */
+export function outOfBounds(spec: PierSpec): readonly Issue[] {
+  const shown = new Set(visibleFields(spec).map((field) => field.path))
+  return fields.flatMap((field) => {
+    const isShown = field.visibleIf?.(spec) ?? true
+    const value = valueAt(spec, field.path)
+    const isKept = !shown.has(field.path) && value !== undefined && value !== null
+    return isShown || isKept ? (fieldIssue(field, value) ?? []) : []
+  })
+}
+
+/** The same for a job whose shape is not right yet: whatever can be looked at alone. `read` gives a path's value, undefined for none. */
+export const outOfBoundsAlone = (read: (field: Field) => unknown): readonly Issue[] => {
+  const paths = new Set<string>()
+  return fields.flatMap((field) => {
+    if (field.type !== 'number' || paths.has(field.path)) return []
+    paths.add(field.path)
+    const value = read(field)
+    return value === undefined ? [] : (fieldIssue(field, value) ?? [])
+  })
+}

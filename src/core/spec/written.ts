@@ -2,7 +2,7 @@ import type { PierDocument, PierSpec } from '../model/spec.ts'
 import { inputUnit } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
 import type { QuantityKind, UnitSystem } from '../units/quantity.ts'
-import { visibleFields } from './fields.ts'
+import { fields } from './fields.ts'
 import { valueAt } from './path.ts'
 
 const readsAs = (text: string, quantity: QuantityKind, value: unknown): boolean => {
@@ -10,10 +10,10 @@ const readsAs = (text: string, quantity: QuantityKind, value: unknown): boolean 
   return reading.ok && reading.value === value
 }
 
-/** The typed texts that still read as the values they stand for. */
+/** The typed texts that still read as the values they stand for, those of fields not shown at the moment included. */
 export function stillWritten(spec: PierSpec, written: PierDocument['written']): PierDocument['written'] {
   const kept: Record<string, string> = {}
-  for (const field of visibleFields(spec)) {
+  for (const field of fields) {
     const text = Object.hasOwn(written, field.path) ? written[field.path] : undefined
     if (text === undefined || field.type !== 'number' || field.quantity === 'count') continue
     if (readsAs(text, field.quantity, valueAt(spec, field.path))) kept[field.path] = text

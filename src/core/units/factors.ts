@@ -99,6 +99,29 @@ export const factors: Readonly<Record<UnitId, Factor>> = {
   '1': of(1),
 }
 
+/** Units that are a power of ten of the SI unit: a decimal in one of them is only shifted. */
+export const powerOfTen: Partial<Readonly<Record<UnitId, number>>> = {
+  mm: -3,
+  cm: -2,
+  m: 0,
+  cm2: -4,
+  m2: 0,
+  L: -3,
+  m3: 0,
+  N: 0,
+  kN: 3,
+  Pa: 0,
+  kPa: 3,
+  MPa: 6,
+  'N/m3': 0,
+  'kN/m3': 3,
+  'Pa/m': 0,
+  'kPa/m': 3,
+  rad: 0,
+  '%': -2,
+  '1': 0,
+}
+
 /** The mass that the pound names [kg]; a weight in lb and a mass in lb are the same number at standard gravity. */
 export const poundMass = pound
 

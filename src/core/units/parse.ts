@@ -1,4 +1,4 @@
-import { toSI, type UnitId, unitsOf } from './factors.ts'
+import { powerOfTen, toSI, type UnitId, unitsOf } from './factors.ts'
 import type { QuantityKind } from './quantity.ts'
 import { plainText, readNumber } from './readNumber.ts'
 import { unitNamed } from './spellings.ts'
@@ -45,15 +45,18 @@ export function parseQuantity(text: string, kind: QuantityKind, bareUnit?: UnitI
 
   const parts = numberThenUnit.exec(plain)
   if (!parts) return refuse('not-a-number')
-  const magnitude = readNumber(parts[2] ?? '')
+  const [, sign, digits = '', word] = parts
+  const magnitude = readNumber(digits)
   if (magnitude === undefined) return refuse('not-a-number')
   if (!Number.isFinite(magnitude)) return refuse('not-finite')
-  const unit = parts[3] === undefined ? (bareUnit ?? (kind === 'count' ? '1' : undefined)) : unitNamed(parts[3])
-  if (unit === undefined) return refuse(parts[3] === undefined ? 'missing-unit' : isTwoUnits(parts[3]) ? 'two-units' : 'unknown-unit')
+  const unit = word === undefined ? (bareUnit ?? (kind === 'count' ? '1' : undefined)) : unitNamed(word)
+  if (unit === undefined) return refuse(word === undefined ? 'missing-unit' : isTwoUnits(word) ? 'two-units' : 'unknown-unit')
   if (!unitsOf[kind].includes(unit)) return refuse('wrong-unit')
-  const value = parts[1] === '-' ? -magnitude : magnitude
-  if (kind === 'count' && !Number.isInteger(value)) return refuse('not-whole')
-  return kind === 'slope' && unit === 'deg' ? fromDegrees(value) : read(toSI(value, unit))
+  if (kind === 'count' && !Number.isInteger(magnitude)) return refuse('not-whole')
+  const way = sign === '-' ? -1 : 1
+  if (kind === 'slope' && unit === 'deg') return fromDegrees(way * magnitude)
+  const shift = powerOfTen[unit]
+  return read(way * (shift === undefined ? toSI(magnitude, unit) : (readNumber(digits, shift) ?? Number.NaN)))
 }
 
 /** Feet and inches in one length; undefined when the text is not of that form. */

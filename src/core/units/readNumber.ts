@@ -40,16 +40,23 @@ const fraction = /^(\d+)\/(\d+)$/
  * A comma parts thousands when it stands before groups of exactly three digits and the first group does not begin with 0
  * ("1,500" is fifteen hundred). One comma in any other place, with no full stop, is a decimal comma ("0,457", "1,5", "45,72").
  * A full stop is always a decimal point. Thin and no-break spaces part thousands.
+ *
+ * @param shift power of ten to multiply by; a decimal is shifted before it is rounded, so that 2.05 % is 0.0205 to the last bit
  */
-export function readNumber(text: string): number | undefined {
+export function readNumber(text: string, shift = 0): number | undefined {
   const whole = mixed.exec(text)
-  if (whole) return divided(Number(whole[2]), Number(whole[3]), Number(whole[1]))
+  if (whole) return divided(Number(whole[2]), Number(whole[3]), Number(whole[1]), shift)
   const part = fraction.exec(text)
-  if (part) return divided(Number(part[1]), Number(part[2]), 0)
-  if (grouped.test(text)) return Number(text.replaceAll(',', ''))
-  if (parted.test(text)) return Number(text.replaceAll('\u202f', ''))
-  if (decimalComma.test(text)) return Number(text.replace(',', '.'))
-  return decimal.test(text) ? Number(text) : undefined
+  if (part) return divided(Number(part[1]), Number(part[2]), 0, shift)
+  if (grouped.test(text)) return shifted(text.replaceAll(',', ''), shift)
+  if (parted.test(text)) return shifted(text.replaceAll('\u202f', ''), shift)
+  if (decimalComma.test(text)) return shifted(text.replace(',', '.'), shift)
+  return decimal.test(text) ? shifted(text, shift) : undefined
 }
 
-const divided = (top: number, bottom: number, whole: number) => (bottom === 0 ? undefined : whole + top / bottom)
+const shifted = (text: string, shift: number) => {
+  const [digits = '', power = '0'] = text.toLowerCase().split('e')
+  return Number(`${digits}e${Number(power) + shift}`)
+}
+const divided = (top: number, bottom: number, whole: number, shift: number) =>
+  bottom === 0 ? undefined : shift < 0 ? (whole + top / bottom) / 10 ** -shift : (whole + top / bottom) * 10 ** shift

@@ -1,0 +1,122 @@
+import type { Field } from '../model/field.ts'
+import type { Issue, Result } from '../model/issue.ts'
+import type { PierDocument, PierSpec } from '../model/spec.ts'
+import { editText } from '../units/editText.ts'
+import { parseQuantity } from '../units/parse.ts'
+import type { QuantityKind } from '../units/quantity.ts'
+import { outOfBoundsAlone } from './bounds.ts'
+import { defaultSpec } from './defaults.ts'
+import { fields, visibleFields } from './fields.ts'
+import { jobIssues } from './jobIssues.ts'
+import { textIssues, withoutForbidden } from './jobText.ts'
+import { migrated, schemaVersion } from './migrate.ts'
+import { valueAt, withValueAt } from './path.ts'
+import { jobSchema } from './schema.ts'
+import { firstBars } from './steelFields.ts'
+import { makeDocument } from './validate.ts'
+
+const refused = (issues: readonly Issue[]): Result<PierDocument> => ({ ok: false, issues })
+
+/**
+ * Reads a job file. Size, nesting and doubled keys are looked at before any parser sees the text; every issue of one stage is
+ * collected; the document comes out frozen, with each quantity's text kept as it was typed.
+ */
+export function parseJob(text: string): Result<PierDocument> {
+  const before = textIssues(text)
+  if (before.some((issue) => issue.path === '')) return refused(before)
+  const parsed = parsedJson(text)
+  if (!parsed.ok) return refused([...before, parsed.issue])
+  const clean = withoutForbidden(parsed.data)
+  return readJob(clean.data, [...before, ...clean.issues])
+}
+
+/**
+ * Reads a job that is data already.
+ *
+ * @param data anything without keys that reach into prototypes
+ * @param early issues found before; with any of them the job is refused
+ */
+export function readJob(data: unknown, early: readonly Issue[] = []): Result<PierDocument> {
+  const current = migrated(data)
+  if (!current.ok) return refused([...early, current.issue])
+  const read = jobSchema.safeParse(current.data, { reportInput: true })
+  if (!read.success) return refused([...early, ...jobIssues(read.error.issues), ...outOfBoundsAlone(reader(current.data))])
+  // The schema has the shape of a document but for the fields that a pier may not show.
+  const { spec, missing } = completed(read.data.pier as unknown as PierSpec)
+  const made = makeDocument(spec, typedTexts(current.data), read.data.name, read.data.note)
+  const issues = [...early, ...missing]
+  if (issues.length === 0) return made
+  return refused(made.ok ? issues : [...issues, ...made.issues])
+}
+
+/** Value of a number field of a job that may have any shape; undefined where it can't be read, which is another issue's matter. */
+const reader = (job: unknown) => (field: Field) => {
+  const written = valueAt(valueAt(job, 'pier'), field.path)
+  if (field.type !== 'number' || (field.quantity === 'count' && typeof written === 'number')) return written
+  const reading = typeof written === 'string' ? parseQuantity(written, field.quantity) : undefined
+  return reading?.ok ? reading.value : undefined
+}
+
+type Parsed = Readonly<{ ok: true; data: unknown }> | Readonly<{ ok: false; issue: Issue }>
+function parsedJson(text: string): Parsed {
+  try {
+    return { ok: true, data: JSON.parse(text.replace(/^\ufeff/, '')) }
+  } catch (error) {
+    const where = /line \d+ column \d+|position \d+/.exec(String(error))?.[0]
+    return { ok: false, issue: { code: 'not-json', severity: 'error', path: '', ...(where === undefined ? {} : { got: where }) } }
+  }
+}
+
+/** Values of fields that this pier does not show and the file may leave out. */
+const unseen: Readonly<Record<string, unknown>> = {
+  'bars.spacing': firstBars.spacing,
+  'top.shape': defaultSpec.top.shape,
+  'top.rise': defaultSpec.top.rise,
+  'top.rim': defaultSpec.top.rim,
+  'top.heaped': defaultSpec.top.heaped,
+  'concrete.strength': defaultSpec.concrete.strength,
+  'concrete.unitWeight': defaultSpec.concrete.unitWeight,
+  'concrete.bagSize': defaultSpec.concrete.bagSize,
+}
+
+/** The spec with nothing left out; a field that this pier shows and the file does not have is an issue. */
+function completed(partial: PierSpec): Readonly<{ spec: PierSpec; missing: readonly Issue[] }> {
+  const left = Object.keys(unseen).filter((path) => {
+    const holder = path.slice(0, path.lastIndexOf('.'))
+    return valueAt(partial, path) === undefined && valueAt(partial, holder) !== null
+  })
+  const spec = left.reduce((whole, path) => withValueAt(whole, path, unseen[path]), partial)
+  const shown = new Set(visibleFields(spec).map((field) => field.path))
+  const missing = left.filter((path) => shown.has(path)).map((path): Issue => ({ code: 'missing', severity: 'error', path }))
+  return { spec, missing }
+}
+
+const isText = (field: Field) => field.type === 'number' && field.quantity !== 'count'
+
+function typedTexts(job: unknown): Record<string, string> {
+  const pier = valueAt(job, 'pier')
+  return Object.fromEntries(
+    fields.filter(isText).flatMap((field) => {
+      const text = valueAt(pier, field.path)
+      return typeof text === 'string' ? [[field.path, text] as const] : []
+    }),
+  )
+}
+
+/** The shorter of the two systems' texts; US when they tie. */
+export function shortText(value: number, quantity: QuantityKind): string {
+  const us = editText(value, quantity, 'us')
+  const metric = editText(value, quantity, 'metric')
+  return metric.length < us.length ? metric : us
+}
+
+/** Writes a job file: quantities as they were typed, else as short texts that read back as the same values. */
+export function writeJob(document: PierDocument): string {
+  const { spec, written, name, note } = document
+  const pier = fields.filter(isText).reduce<PierSpec>((job, field) => {
+    const value = valueAt(spec, field.path)
+    if (field.type !== 'number' || typeof value !== 'number') return job
+    return withValueAt(job, field.path, written[field.path] ?? shortText(value, field.quantity))
+  }, spec)
+  return `${JSON.stringify({ pierglass: schemaVersion, name, note, pier }, null, 2)}\n`
+}

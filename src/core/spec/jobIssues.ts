@@ -1,0 +1,58 @@
+import type { z } from 'zod'
+import type { Issue } from '../model/issue.ts'
+import { unitsOf } from '../units/factors.ts'
+import { fields } from './fields.ts'
+import type { IssueCode } from './issueCodes.ts'
+
+/** What the library found, as issues of ours: one for each key, with the path into the spec. */
+export const jobIssues = (found: readonly z.core.$ZodIssue[]): readonly Issue[] => found.flatMap(translate)
+
+const pathOf = (path: readonly PropertyKey[]): string =>
+  path
+    .map(String)
+    .filter((key, i) => i > 0 || key !== 'pier')
+    .join('.')
+const error = (code: IssueCode, path: string, facts: Partial<Issue> = {}): Issue => ({ code, severity: 'error', path, ...facts })
+const shown = (value: unknown): string => (typeof value === 'string' ? value : (JSON.stringify(value) ?? 'undefined')).slice(0, 80)
+const typeName = (value: unknown): string => (value === null ? 'null' : Array.isArray(value) ? 'array' : typeof value)
+
+function translate(issue: z.core.$ZodIssue): readonly Issue[] {
+  const path = pathOf(issue.path)
+  switch (issue.code) {
+    case 'custom':
+      return [(issue.params as Readonly<{ issue: Issue }>).issue]
+    case 'unrecognized_keys':
+      return issue.keys.map((key) => error('unknown-key', path === '' ? key : `${path}.${key}`, { got: key.slice(0, 80) }))
+    case 'too_big':
+      return [error('text-too-long', path, { got: typeof issue.input === 'string' ? issue.input.length : 0, limit: Number(issue.maximum) })]
+    case 'invalid_value':
+      if (issue.input === undefined) return [error('missing', path)]
+      return [error('not-a-choice', path, { got: shown(issue.input), limit: issue.values.map(String).join(', ') })]
+    case 'invalid_union':
+      return [unmatched(issue.input, path)]
+    case 'invalid_type':
+      return [wrongType(issue.input, issue.expected, path)]
+    default:
+      return [error('wrong-type', path, { got: typeName(issue.input), limit: issue.code })]
+  }
+}
+
+const choicesAt = (path: string): string =>
+  fields.flatMap((field) => (field.path === path && field.type === 'choice' ? [field.choices.join(', ')] : []))[0] ?? 'embedded, bracket'
+
+/** A tagged object whose tag is missing or unknown; the path names the tag. */
+function unmatched(input: unknown, path: string): Issue {
+  const tag =
+    typeof input === 'object' && input !== null && Object.hasOwn(input, 'kind') ? (input as Readonly<{ kind: unknown }>).kind : input
+  if (tag === undefined || (typeof tag === 'object' && tag !== null)) return error('missing', path)
+  return error('not-a-choice', path, { got: shown(tag), limit: choicesAt(path) })
+}
+
+function wrongType(input: unknown, expected: string, path: string): Issue {
+  if (input === undefined) return error('missing', path)
+  const field = fields.find((one) => one.path === path)
+  if (field?.type === 'number' && field.quantity !== 'count' && typeof input === 'number') {
+    return error('missing-unit', path, { got: String(input), limit: unitsOf[field.quantity].join(', '), quantity: field.quantity })
+  }
+  return error('wrong-type', path, { got: typeName(input), limit: expected })
+}

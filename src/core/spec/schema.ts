@@ -1,0 +1,150 @@
+import { z } from 'zod'
+import type { Field } from '../model/field.ts'
+import type { Issue } from '../model/issue.ts'
+import { bracketKinds, fillKinds } from '../kinds/index.ts'
+import { unitsOf } from '../units/factors.ts'
+import { formatText } from '../units/format.ts'
+import { parseQuantity } from '../units/parse.ts'
+import { fields } from './fields.ts'
+import { schemaVersion } from './migrate.ts'
+
+// Without this the library would probe for `new Function`, which the page's content policy forbids.
+z.config({ jitless: true })
+
+/** Longest name and note of a job [characters]. */
+export const longestName = 120
+export const longestNote = 4000
+
+type NumberField = Extract<Field, { type: 'number' }>
+
+/** "8 in to 48 in (203 mm to 1.22 m)": what may be entered, for the reader of the schema. */
+const range = ({ min, max, quantity }: NumberField): string => {
+  const both = (system: 'us' | 'metric') => `${formatText(min, quantity, system)} to ${formatText(max, quantity, system)}`
+  return both('us') === both('metric') ? both('us') : `${both('us')} (${both('metric')})`
+}
+
+const quantity = (field: NumberField) =>
+  z
+    .string()
+    .meta({ description: `${field.quantity} with its unit (${unitsOf[field.quantity].join(', ')}), ${range(field)}` })
+    .transform((text, context) => {
+      const reading = parseQuantity(text, field.quantity)
+      if (reading.ok) return reading.value
+      const facts = { got: text.slice(0, 80), limit: unitsOf[field.quantity].join(', '), quantity: field.quantity }
+      const issue: Issue = { code: reading.code, severity: 'error', path: field.path, ...facts }
+      context.issues.push({ code: 'custom', input: text, params: { issue }, message: issue.code })
+      return z.NEVER
+    })
+
+const count = (field: NumberField) => z.number().meta({ description: `whole number, ${range(field)}` })
+
+/** One field as the job file holds it: a quantity as text with its unit, a count or a choice as it is. */
+const entry = (field: Field) => {
+  if (field.type === 'part') throw new Error(`entry: ${field.path} is a part`)
+  if (field.type === 'choice') return z.literal([...field.choices])
+  const plain = field.quantity === 'count' ? count(field) : quantity(field)
+  return field.nullable ? plain.nullable().default(null) : plain
+}
+
+const byPath: ReadonlyMap<string, Field> = new Map([...fields].reverse().map((field) => [field.path, field]))
+const at = (path: string) => {
+  const field = byPath.get(path)
+  if (field === undefined) throw new Error(`at: no field '${path}'`)
+  return entry(field)
+}
+const lastKey = (path: string) => path.slice(path.lastIndexOf('.') + 1)
+const entries = (own: readonly Field[]) => Object.fromEntries(own.map((field) => [lastKey(field.path), entry(field)]))
+
+/** Keys of one object whose fields a pier may not show; left out, they take the values of the pier that everybody starts from. */
+const maybe = (path: string) => at(path).optional()
+
+const soil = (path: string) =>
+  z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('presumptive'), class: at(`${path}.class`) }),
+    z.strictObject({
+      kind: z.literal('user'),
+      unitWeight: at(`${path}.unitWeight`),
+      frictionAngle: at(`${path}.frictionAngle`),
+      cohesion: at(`${path}.cohesion`),
+      allowableBearing: at(`${path}.allowableBearing`),
+      lateral: at(`${path}.lateral`),
+      sideFriction: at(`${path}.sideFriction`),
+    }),
+  ])
+
+const part = (shape: z.core.$ZodLooseShape) => z.strictObject(shape).nullable().default(null)
+
+const [firstFill, ...otherFills] = fillKinds.map((kind) => z.strictObject({ kind: z.literal(kind.id), ...entries(kind.fields) }))
+const [firstBracket, ...otherBrackets] = bracketKinds.map((kind) => z.strictObject({ kind: z.literal(kind.id), ...entries(kind.fields) }))
+if (firstFill === undefined || firstBracket === undefined) throw new Error('schema: no kinds')
+
+const pier = z.strictObject({
+  site: z.strictObject({
+    soil: soil('site.soil'),
+    lower: part({ from: at('site.lower.from'), soil: soil('site.lower.soil') }),
+    topsoil: at('site.topsoil'),
+    slope: at('site.slope'),
+    downhill: at('site.downhill'),
+    waterTable: at('site.waterTable'),
+    frostDepth: at('site.frostDepth'),
+  }),
+  hole: z.strictObject({
+    diameter: at('hole.diameter'),
+    depth: at('hole.depth'),
+    bell: part({ diameter: at('hole.bell.diameter'), height: at('hole.bell.height') }),
+    flare: part({ diameter: at('hole.flare.diameter'), depth: at('hole.flare.depth') }),
+    base: part({ material: at('hole.base.material'), thickness: at('hole.base.thickness') }),
+  }),
+  post: z.strictObject({
+    section: at('post.section'),
+    species: at('post.species'),
+    treatment: at('post.treatment'),
+    heightAboveGrade: at('post.heightAboveGrade'),
+  }),
+  support: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('embedded'), foot: at('support.foot') }),
+    z.strictObject({
+      kind: z.literal('bracket'),
+      bracket: z.discriminatedUnion('kind', [firstBracket, ...otherBrackets]),
+      standOff: at('support.standOff'),
+    }),
+  ]),
+  fill: z.discriminatedUnion('kind', [firstFill, ...otherFills]),
+  bars: part({
+    size: at('bars.size'),
+    count: at('bars.count'),
+    aboveFoot: at('bars.aboveFoot'),
+    spacing: maybe('bars.spacing'),
+    length: at('bars.length'),
+    grade: at('bars.grade'),
+    coating: at('bars.coating'),
+  }),
+  verticalBars: part({
+    size: at('verticalBars.size'),
+    count: at('verticalBars.count'),
+    cover: at('verticalBars.cover'),
+    grade: at('verticalBars.grade'),
+    coating: at('verticalBars.coating'),
+  }),
+  top: z
+    .strictObject({ shape: maybe('top.shape'), rise: maybe('top.rise'), rim: maybe('top.rim'), heaped: maybe('top.heaped') })
+    .prefault({}),
+  concrete: z.strictObject({
+    strength: maybe('concrete.strength'),
+    unitWeight: maybe('concrete.unitWeight'),
+    bagSize: maybe('concrete.bagSize'),
+    waste: at('concrete.waste'),
+  }),
+  piers: at('piers').default(1),
+})
+
+/** The job file, newest version. Reading gives SI numbers; written texts are kept beside them by jobFile.ts. */
+export const jobSchema = z.strictObject({
+  pierglass: z.literal(schemaVersion).meta({ description: 'version of the job file' }),
+  name: z.string().max(longestName).default(''),
+  note: z.string().max(longestNote).default(''),
+  pier,
+})
+
+/** JSON Schema of the job file as it is written. */
+export const jobJsonSchema = (): unknown => z.toJSONSchema(jobSchema, { io: 'input' })
