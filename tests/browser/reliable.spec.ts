@@ -92,10 +92,12 @@ test('[R6] what was on the page comes back after the browser died', async ({ app
   await app.enter(parts(app.page).field('hole.depth'), '61 in')
   await expect.poll(async () => (await app.spec()).hole.depth).toBeCloseTo(61 * 0.0254, 12)
   const spec = await app.spec()
-  const next = await context.newPage()
   // The old page gets no chance to say goodbye; the new one opens without the link.
-  const died = await context.newCDPSession(app.page)
-  await died.send('Page.crash').catch(() => undefined)
+  const death = app.page.waitForEvent('crash')
+  const session = await context.newCDPSession(app.page)
+  session.send('Page.crash').catch(() => undefined)
+  await death
+  const next = await context.newPage()
   await next.goto('./?quality=light')
   await next.waitForFunction(() => window.pierglass?.ready() === true)
   expect(await next.evaluate(() => window.pierglass?.document().spec)).toEqual(spec)
