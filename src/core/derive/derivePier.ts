@@ -8,11 +8,14 @@ import { depths as depthsOf } from './depths.ts'
 import { exposureArea, exposureLines } from './exposure.ts'
 import { pierFrame, type PierFrame } from './pierFrame.ts'
 import { pierSheets, pierZones } from './pierZones.ts'
-import { workedPierWeight } from './pierWeight.ts'
+import { workedPierWeight } from './uplift/pierWeight.ts'
 import { holeAndSpoil, quantities } from './quantities.ts'
-import { governingUplift } from './uplift.ts'
-import { upliftByConnection } from './upliftConnection.ts'
-import { upliftBySoil } from './upliftSoil.ts'
+import { governingUplift } from './uplift/governing.ts'
+import { barShearCheck } from './uplift/barShear.ts'
+import { upliftByConnection } from './uplift/connection.ts'
+import { upliftByConcrete } from './uplift/concrete.ts'
+import { upliftByPost } from './uplift/post.ts'
+import { upliftBySoil } from './uplift/soil.ts'
 
 /**
  * Everything that is shown of a pier, from its document alone. Pure: the same spec gives the same result everywhere.
@@ -25,7 +28,15 @@ export function derivePier(spec: PierSpec): PierResult {
   const lines = quantities(frame, zones)
   const depths = depthsOf(frame)
   const stand = standOff(frame)
-  const checks = [...upliftBySoil(frame, lines), upliftByConnection(frame), ...depthChecks(frame, depths), ...(stand?.checks ?? [])]
+  const checks = [
+    ...upliftByPost(frame),
+    upliftByConnection(frame),
+    ...[barShearCheck(frame)].filter((check) => check !== null),
+    ...upliftByConcrete(frame, zones),
+    ...upliftBySoil(frame, lines),
+    ...depthChecks(frame, depths),
+    ...(stand?.checks ?? []),
+  ]
   const exposed = exposureLines(frame)
   const area = exposureArea(frame)
   const headlines = headlineNumbers(frame, lines, hole, mostBuried(exposed))

@@ -1,14 +1,14 @@
-import { waterUnitWeight } from '../engineering/tables/materials.ts'
-import { presumptiveSoils } from '../engineering/tables/soils.ts'
-import type { SoilLayer } from '../engineering/soil/verticalStress.ts'
-import { effectiveStress } from '../engineering/soil/verticalStress.ts'
-import type { Soil } from '../model/spec.ts'
-import type { Standing } from '../model/worked.ts'
-import type { SourceId } from '../engineering/sources.ts'
-import { type Metres, metres, type Pascals, type PressureGradient, pascals, type Radians, type UnitWeight } from '../units/quantity.ts'
-import type { PierFrame } from './pierFrame.ts'
-import { nativeLayers } from './pierZones.ts'
-import { weighing } from './unitWeights.ts'
+import { waterUnitWeight } from '../../engineering/tables/materials.ts'
+import { presumptiveSoils } from '../../engineering/tables/soils.ts'
+import type { SoilLayer } from '../../engineering/soil/verticalStress.ts'
+import { effectiveStress } from '../../engineering/soil/verticalStress.ts'
+import type { Soil } from '../../model/spec.ts'
+import type { Standing } from '../../model/worked.ts'
+import type { SourceId } from '../../engineering/sources.ts'
+import { type Metres, metres, type Pascals, type PressureGradient, pascals, type Radians, type UnitWeight } from '../../units/quantity.ts'
+import type { PierFrame } from '../pierFrame.ts'
+import { nativeLayers } from '../pierZones.ts'
+import { weighing } from '../unitWeights.ts'
 
 /** What a check may ask of one native soil. Null where there is no value to be had. */
 export type SoilValues = Readonly<{
@@ -91,3 +91,17 @@ export function soilColumn(frame: PierFrame): SoilColumn {
     stress: (depth) => pascals(effectiveStress(layers, waterTable, waterUnitWeight.value, metres(depth))),
   }
 }
+
+/** Depths at which one soil gives way to the next [m]. */
+export function layerDepths(column: SoilColumn): Metres[] {
+  let bottom = 0
+  return column.layers.slice(0, -1).map((layer) => {
+    bottom += layer.thickness
+    return metres(bottom)
+  })
+}
+
+/** The different soils between two depths [m], from the top down. */
+export const soilsBetween = (column: SoilColumn, { from, to }: Readonly<{ from: number; to: number }>): readonly SoilValues[] => [
+  ...new Set([from, ...layerDepths(column).filter((depth) => depth > from && depth < to)].map((depth) => column.at(depth))),
+]

@@ -1,10 +1,10 @@
-import { newtons } from '../units/quantity.ts'
-import type { QuantityLine } from '../model/result.ts'
-import type { Worked } from '../model/worked.ts'
-import { weakest } from '../engineering/showing.ts'
-import { workedFactoredDeadLoad, deadLoadShare } from '../engineering/soil/factoredDeadLoad.ts'
-import { fillKind } from '../kinds/index.ts'
-import type { PierFrame } from './pierFrame.ts'
+import { newtons } from '../../units/quantity.ts'
+import type { QuantityLine } from '../../model/result.ts'
+import type { Worked } from '../../model/worked.ts'
+import { weakest } from '../../engineering/showing.ts'
+import { workedFactoredDeadLoad, deadLoadShare } from '../../engineering/soil/factoredDeadLoad.ts'
+import { fillKind } from '../../kinds/index.ts'
+import type { PierFrame } from '../pierFrame.ts'
 
 /** Zones whose weight hangs on the post or bracket: its concrete, the post, and the steel. Soil and a separate base do not. */
 export function hangingLines(frame: PierFrame, lines: readonly QuantityLine[]): readonly QuantityLine[] {

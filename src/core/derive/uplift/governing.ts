@@ -1,7 +1,7 @@
-import { weakest } from '../engineering/showing.ts'
-import type { PierResult } from '../model/result.ts'
-import type { Check } from '../model/worked.ts'
-import { newtons } from '../units/quantity.ts'
+import { weakest } from '../../engineering/showing.ts'
+import type { PierResult } from '../../model/result.ts'
+import type { Check } from '../../model/worked.ts'
+import { newtons } from '../../units/quantity.ts'
 
 /**
  * Which link governs. Of the ways in which the ground may hold, the smallest that may be counted is used; the chain then holds as

@@ -1,0 +1,43 @@
+import { sideFrictionByBeta, workedSideFrictionByBeta } from '../../engineering/soil/sideFriction.ts'
+import { upliftFactors, workedAllowableUplift } from '../../engineering/soil/upliftFactor.ts'
+import { waterUnitWeight } from '../../engineering/tables/materials.ts'
+import type { SourceId } from '../../engineering/sources.ts'
+import type { Standing, Worked } from '../../model/worked.ts'
+import { type Metres, metres, newtons, pascals } from '../../units/quantity.ts'
+import type { CountedLength } from './countedLength.ts'
+import { layerDepths, type SoilColumn } from './soilColumn.ts'
+
+type Method = Readonly<{
+  id: string
+  beta: (depth: number) => number
+  standings: readonly Standing[]
+  sources: readonly SourceId[]
+  breaks?: readonly Metres[]
+}>
+
+/** Side friction by a beta of depth over the counted length: ultimate, and allowable under wind. The beta shown is the mean over the length. */
+export function betaFriction(column: SoilColumn, length: CountedLength, method: Method): Readonly<{ ultimate: Worked; allowable: Worked }> {
+  const over = (beta: (depth: number) => number) =>
+    sideFrictionByBeta({
+      beta,
+      layers: column.layers,
+      waterTable: column.waterTable,
+      water: waterUnitWeight.value,
+      perimeter: length.perimeter,
+      from: length.from,
+      to: length.to,
+      breaks: [...layerDepths(column), ...(method.breaks ?? [])],
+    })
+  const span = metres(length.to - length.from)
+  const meanStress = pascals(over(() => 1) / (length.perimeter * span))
+  const friction = over(method.beta)
+  const ultimate = workedSideFrictionByBeta(
+    { beta: friction / (meanStress * length.perimeter * span), meanStress, perimeter: length.perimeter, length: span },
+    { id: `${method.id}-ultimate`, standings: method.standings, sources: method.sources },
+  )
+  const allowable = workedAllowableUplift(
+    { ultimate: newtons(ultimate.value), factor: upliftFactors.analysis.wind.value },
+    { id: `${method.id}-allowable`, standings: [ultimate.standing], sources: ultimate.sources },
+  )
+  return { ultimate, allowable }
+}
