@@ -7,20 +7,22 @@ const poundForce = factors.lb.num
 export const printedUnits = {
   ...factors,
   in4: { num: 127 ** 4, den: 5000 ** 4 },
-  /** US quart and gallon, 57.75 and 231 cubic inches by definition. */
-  qt: { num: 57.75 * factors.in3.num, den: factors.in3.den },
-  gal: { num: 231 * factors.in3.num, den: factors.in3.den },
   'lb/ft': { num: poundForce * 1250, den: 381 },
   'lb-ft': { num: poundForce * 381, den: 1250 },
   /** Statute mile per hour [m/s]. */
   mph: { num: 1397, den: 3125 },
+  'cm/h': { num: 1, den: 360e3 },
 } as const satisfies Readonly<Record<string, Factor>>
 export type PrintedUnit = keyof typeof printedUnits
 
 /** SI value of `printed` units. */
-export const fromPrinted = (printed: number, unit: PrintedUnit): number => (printed * printedUnits[unit].num) / printedUnits[unit].den
+export const fromPrinted = (printed: number, unit: PrintedUnit): number =>
+  ((printed - zeroOf(unit)) * printedUnits[unit].num) / printedUnits[unit].den
 /** How many printed units an SI value is: formulas that fix their units take their inputs through this. */
-export const toPrinted = (value: number, unit: PrintedUnit): number => (value * printedUnits[unit].den) / printedUnits[unit].num
+export const toPrinted = (value: number, unit: PrintedUnit): number =>
+  (value * printedUnits[unit].den) / printedUnits[unit].num + zeroOf(unit)
+/** The unit's reading at the SI zero: 32 for degrees Fahrenheit. */
+const zeroOf = (unit: PrintedUnit): number => (printedUnits as Readonly<Record<PrintedUnit, Factor>>)[unit].zero ?? 0
 
 /** A printed figure, converted once: SI `value` for the formulas, `printed` digits and `unit` for the record, and where it stands. */
 export type Cited<T extends number = number> = Readonly<{

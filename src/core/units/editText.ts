@@ -1,10 +1,11 @@
-import { fromSI, inputUnit } from './factors.ts'
+import { fromSI, inputUnit, toSI } from './factors.ts'
 import { parseQuantity } from './parse.ts'
 import type { QuantityKind, UnitSystem } from './quantity.ts'
 
-const readsAs = (text: string, kind: QuantityKind, value: number): boolean => {
+/** `zero`: the SI value of nought units, which a temperature is told from. */
+const readsAs = (text: string, kind: QuantityKind, value: number, zero: number): boolean => {
   const reading = parseQuantity(text, kind)
-  return reading.ok && Math.abs(reading.value - value) <= 1e-12 * Math.abs(value)
+  return reading.ok && Math.abs(reading.value - value) <= 1e-12 * (Math.abs(value) + Math.abs(zero))
 }
 
 /**
@@ -20,7 +21,7 @@ export function editText(value: number, kind: QuantityKind, system: UnitSystem):
   const amount = fromSI(value, unit)
   for (let digits = 1; digits < 17; digits++) {
     const text = `${Number(amount.toPrecision(digits))}${suffix}`
-    if (readsAs(text, kind, value)) return text
+    if (readsAs(text, kind, value, toSI(0, unit))) return text
   }
   return `${amount + 0}${suffix}`
 }

@@ -41,12 +41,28 @@ export type UnitId =
   | 'rad'
   | '%'
   | '1'
+  | 's'
+  | 'min'
+  | 'h'
+  | 'd'
+  | 'yr'
+  | 'degC'
+  | 'degF'
+  | 'in/h'
+  | 'mm/h'
+  | 'm/s'
+  | 'qt'
+  | 'gal'
+  | 'gal/min'
+  | 'L/s'
+  | 'm3/s'
 
 /**
  * SI value of one unit as a quotient of two doubles. A quotient keeps the last digit where a single factor would not:
  * 18 in is 18 x 127 / 5000 = 0.4572 to the nearest double, while 18 x 0.0254 is one step beside it.
+ * `zero` is the unit's reading at the SI zero, where the two do not begin together (32 for degrees Fahrenheit).
  */
-export type Factor = Readonly<{ num: number; den: number }>
+export type Factor = Readonly<{ num: number; den: number; zero?: number }>
 
 /** Standard gravity [m/s2] and the avoirdupois pound [kg]: both exact by definition. Source: nist-sp-811, Appendix B. */
 const gravity = 9.80665
@@ -97,6 +113,21 @@ export const factors: Readonly<Record<UnitId, Factor>> = {
   rad: of(1),
   '%': of(1, 100),
   '1': of(1),
+  s: of(1),
+  min: of(60),
+  h: of(3600),
+  d: of(86400),
+  yr: of(31557600),
+  degC: of(1),
+  degF: { num: 5, den: 9, zero: 32 },
+  'in/h': of(127, 5000 * 3600),
+  'mm/h': of(1, 3600e3),
+  'm/s': of(1),
+  qt: of(57.75 * 2048383, 125e9),
+  gal: of(231 * 2048383, 125e9),
+  'gal/min': of(231 * 2048383, 125e9 * 60),
+  'L/s': of(1, 1000),
+  'm3/s': of(1),
 }
 
 /** Units that are a power of ten of the SI unit: a decimal in one of them is only shifted. */
@@ -120,21 +151,26 @@ export const powerOfTen: Partial<Readonly<Record<UnitId, number>>> = {
   rad: 0,
   '%': -2,
   '1': 0,
+  s: 0,
+  degC: 0,
+  'm/s': 0,
+  'L/s': -3,
+  'm3/s': 0,
 }
 
 /** The mass that the pound names [kg]; a weight in lb and a mass in lb are the same number at standard gravity. */
 export const poundMass = pound
 
 /** SI value of `value` units. */
-export const toSI = (value: number, unit: UnitId): number => (value * factors[unit].num) / factors[unit].den
+export const toSI = (value: number, unit: UnitId): number => ((value - (factors[unit].zero ?? 0)) * factors[unit].num) / factors[unit].den
 /** How many units an SI value is. */
-export const fromSI = (value: number, unit: UnitId): number => (value * factors[unit].den) / factors[unit].num
+export const fromSI = (value: number, unit: UnitId): number => (value * factors[unit].den) / factors[unit].num + (factors[unit].zero ?? 0)
 
 /** Units in which each kind of quantity may be written. A slope also takes H:V; see slopeText.ts. */
 export const unitsOf: Readonly<Record<QuantityKind, readonly UnitId[]>> = {
   length: ['in', 'ft', 'yd', 'mm', 'cm', 'm'],
   area: ['in2', 'ft2', 'yd2', 'cm2', 'm2'],
-  volume: ['in3', 'ft3', 'yd3', 'L', 'm3'],
+  volume: ['in3', 'ft3', 'yd3', 'qt', 'gal', 'L', 'm3'],
   weight: ['lb', 'kip', 'kg', 'N', 'kN'],
   force: ['lb', 'kip', 'N', 'kN'],
   strength: ['psi', 'ksi', 'psf', 'ksf', 'Pa', 'kPa', 'MPa'],
@@ -145,6 +181,14 @@ export const unitsOf: Readonly<Record<QuantityKind, readonly UnitId[]>> = {
   slope: ['%', 'deg'],
   ratio: ['%', '1'],
   count: ['1'],
+  duration: ['s', 'min', 'h', 'd'],
+  age: ['h', 'd'],
+  life: ['d', 'yr'],
+  temperature: ['degF', 'degC'],
+  rain: ['in/h', 'mm/h', 'm/s'],
+  conductivity: ['in/h', 'mm/h', 'm/s'],
+  flow: ['gal/min', 'L/s', 'm3/s'],
+  money: ['1'],
 }
 
 /** The unit that a bare number has in an input field, and that `editText` writes. */
@@ -163,6 +207,14 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     slope: '%',
     ratio: '%',
     count: '1',
+    duration: 'h',
+    age: 'd',
+    life: 'yr',
+    temperature: 'degF',
+    rain: 'in/h',
+    conductivity: 'm/s',
+    flow: 'gal/min',
+    money: '1',
   },
   metric: {
     length: 'mm',
@@ -178,5 +230,13 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     slope: '%',
     ratio: '%',
     count: '1',
+    duration: 'h',
+    age: 'd',
+    life: 'yr',
+    temperature: 'degC',
+    rain: 'mm/h',
+    conductivity: 'm/s',
+    flow: 'L/s',
+    money: '1',
   },
 }

@@ -20,6 +20,25 @@ export type Formatted = Readonly<{ text: string; unit: string }>
 type Digits = (amount: number, system: UnitSystem) => string
 const three: Digits = (amount, system) => significant(amount, 3, system)
 const fourFromThousand: Digits = (amount, system) => significant(amount, Math.abs(amount) >= 1000 ? 4 : 3, system)
+const whole: Digits = (amount, system) => decimals(amount, 0, system)
+/** Conductivities lie twelve powers of ten apart: no more digits than one, and the power. */
+const power: Digits = (amount) => {
+  const [digit = '0', exponent = '0'] = (amount + 0).toExponential(0).split('e')
+  return digit === '0' ? '0' : `${digit} × 10${[...String(Number(exponent))].map((sign) => raised[sign] ?? '').join('')}`
+}
+const raised: Readonly<Record<string, string>> = {
+  '-': '⁻',
+  '0': '⁰',
+  '1': '¹',
+  '2': '²',
+  '3': '³',
+  '4': '⁴',
+  '5': '⁵',
+  '6': '⁶',
+  '7': '⁷',
+  '8': '⁸',
+  '9': '⁹',
+}
 const tenth: Digits = (amount, system) => decimals(amount, 1, system, 'trim')
 
 /** Digits that mean something, per kind: no more than the inputs carry. */
@@ -36,11 +55,19 @@ const digits: Readonly<Record<QuantityKind, Digits>> = {
   angle: tenth,
   slope: tenth,
   ratio: tenth,
-  count: (amount, system) => decimals(amount, 0, system),
+  count: whole,
+  duration: three,
+  age: tenth,
+  life: tenth,
+  temperature: whole,
+  rain: three,
+  conductivity: power,
+  flow: three,
+  money: whole,
 }
 
-const printed = (unit: UnitId): string =>
-  unit === 'deg' ? '°' : unit === '1' ? '' : unit.replace(/2$/, '²').replace(/3$/, '³').replace(/2\//, '²/')
+const signs: Partial<Readonly<Record<UnitId, string>>> = { deg: '°', degC: '°C', degF: '°F', '1': '' }
+const printed = (unit: UnitId): string => signs[unit] ?? unit.replace(/2$/, '²').replace(/3$/, '³').replace(/2\//, '²/')
 
 /** Units set close to their number. */
 const close = new Set(['', '°', '%', '"', "'"])

@@ -49,15 +49,18 @@ export function parseQuantity(text: string, kind: QuantityKind, bareUnit?: UnitI
   const magnitude = readNumber(digits)
   if (magnitude === undefined) return refuse('not-a-number')
   if (!Number.isFinite(magnitude)) return refuse('not-finite')
-  const unit = word === undefined ? (bareUnit ?? (kind === 'count' ? '1' : undefined)) : unitNamed(word)
+  const unit = word === undefined ? (bareUnit ?? (hasNoUnit(kind) ? '1' : undefined)) : unitNamed(word)
   if (unit === undefined) return refuse(word === undefined ? 'missing-unit' : isTwoUnits(word) ? 'two-units' : 'unknown-unit')
   if (!unitsOf[kind].includes(unit)) return refuse('wrong-unit')
   if (kind === 'count' && !Number.isInteger(magnitude)) return refuse('not-whole')
   const way = sign === '-' ? -1 : 1
   if (kind === 'slope' && unit === 'deg') return fromDegrees(way * magnitude)
   const shift = powerOfTen[unit]
-  return read(way * (shift === undefined ? toSI(magnitude, unit) : (readNumber(digits, shift) ?? Number.NaN)))
+  return read(shift === undefined ? toSI(way * magnitude, unit) : way * (readNumber(digits, shift) ?? Number.NaN))
 }
+
+/** Counts and sums of money are bare numbers everywhere. */
+const hasNoUnit = (kind: QuantityKind): boolean => unitsOf[kind].every((unit) => unit === '1')
 
 /** Feet and inches in one length; undefined when the text is not of that form. */
 function fromFeetInches(plain: string): Reading | undefined {

@@ -16,6 +16,15 @@ export type Radians = Quantity<'rad'>
 /** Rise over run, non-negative. */
 export type Slope = Quantity<'rise/run'>
 
+/** Time [s]. A year is 365.25 days. */
+export type Seconds = Quantity<'s'>
+/** Celsius temperature [degC], the SI's own name for kelvin less 273.15. */
+export type Celsius = Quantity<'degC'>
+/** Depth of rain per time, or hydraulic conductivity [m/s]. */
+export type MetresPerSecond = Quantity<'m/s'>
+/** Volume of water per time [m3/s]. */
+export type CubicMetresPerSecond = Quantity<'m3/s'>
+
 /** What a number is, so that it can be parsed, bounded and printed. */
 export type QuantityKind =
   | 'length' // m      in, ft, ft-in | m, cm, mm
@@ -31,6 +40,14 @@ export type QuantityKind =
   | 'slope' // rise/run   %, deg, H:1V
   | 'ratio' // 1       plain or %
   | 'count' // 1       whole number
+  | 'duration' // s  h, min
+  | 'age' // s       d
+  | 'life' // s      yr
+  | 'temperature' // degC  degF | degC
+  | 'rain' // m/s    in/h | mm/h
+  | 'conductivity' // m/s
+  | 'flow' // m3/s   gal/min | L/s
+  | 'money' // 1     in the currency that the user thinks in
 
 export type UnitSystem = 'us' | 'metric'
 
@@ -42,3 +59,7 @@ export const pascals = (value: number): Pascals => value as Pascals
 export const unitWeight = (value: number): UnitWeight => value as UnitWeight
 export const radians = (value: number): Radians => value as Radians
 export const slope = (value: number): Slope => value as Slope
+export const seconds = (value: number): Seconds => value as Seconds
+export const celsius = (value: number): Celsius => value as Celsius
+export const metresPerSecond = (value: number): MetresPerSecond => value as MetresPerSecond
+export const cubicMetresPerSecond = (value: number): CubicMetresPerSecond => value as CubicMetresPerSecond

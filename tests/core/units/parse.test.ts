@@ -241,7 +241,7 @@ describe('reading a quantity', () => {
         const unit = unitsOf[kind][pick % unitsOf[kind].length] ?? inputUnit.us[kind]
         const reading = parseQuantity(unit === '1' ? `${amount}` : `${amount} ${unit}`, kind, unit)
         if (!reading.ok) expect.fail(`${amount} ${unit}: ${reading.code}`)
-        close(fromSI(reading.value, unit), amount, { abs: 1e-300, rel: 1e-14 })
+        close(fromSI(reading.value, unit), amount, { abs: 1e-300 + 1e-14 * Math.abs(fromSI(0, unit)), rel: 1e-14 })
       }),
       { numRuns: 2000 },
     )

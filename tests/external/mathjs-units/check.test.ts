@@ -45,6 +45,21 @@ const cases: Readonly<Record<UnitId, readonly [string, string]>> = {
   rad: ['1 rad', 'rad'],
   '%': ['0.01 m/m', 'm/m'],
   '1': ['1 m/m', 'm/m'],
+  s: ['1 s', 's'],
+  min: ['1 minute', 's'],
+  h: ['1 hour', 's'],
+  d: ['1 day', 's'],
+  yr: ['365.25 day', 's'],
+  degC: ['1 degC', 'degC'],
+  degF: ['1 degF', 'degC'],
+  'in/h': ['1 in/hour', 'm/s'],
+  'mm/h': ['1 mm/hour', 'm/s'],
+  'm/s': ['1 m/s', 'm/s'],
+  qt: ['1 quart', 'm^3'],
+  gal: ['1 gallon', 'm^3'],
+  'gal/min': ['1 gallon/minute', 'm^3/s'],
+  'L/s': ['1 L/s', 'm^3/s'],
+  'm3/s': ['1 m^3/s', 'm^3/s'],
 }
 
 const asMathjs = (text: string, si: string) => unit(text).toNumber(si)
