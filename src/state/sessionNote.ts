@@ -21,7 +21,8 @@ export type Note =
   | Readonly<{ kind: 'damaged'; raw: string; issues: readonly Issue[] }>
   | Readonly<{ kind: 'blocked' }>
 
-type Written = Readonly<{ revision: number; job: string }>
+/** `typed`: paths whose text a person typed. The job file spells out every value, so they are told apart here. */
+type Written = Readonly<{ revision: number; job: string; typed: readonly string[] }>
 
 const isWritten = (value: unknown): value is Written =>
   typeof value === 'object' &&
@@ -29,7 +30,9 @@ const isWritten = (value: unknown): value is Written =>
   'revision' in value &&
   Number.isSafeInteger(value.revision) &&
   'job' in value &&
-  typeof value.job === 'string'
+  typeof value.job === 'string' &&
+  'typed' in value &&
+  Array.isArray(value.typed)
 
 const unwrap = (raw: string): Written | null => {
   try {
@@ -39,6 +42,12 @@ const unwrap = (raw: string): Written | null => {
     return null
   }
 }
+
+const onlyTyped = (document: PierDocument, typed: readonly string[]): PierDocument =>
+  Object.freeze({
+    ...document,
+    written: Object.freeze(Object.fromEntries(Object.entries(document.written).filter(([path]) => typed.includes(path)))),
+  })
 
 const readAt = (storage: NoteStorage | null, at: string): Note => {
   if (!storage) return { kind: 'blocked' }
@@ -52,7 +61,8 @@ const readAt = (storage: NoteStorage | null, at: string): Note => {
   const note = unwrap(raw)
   if (!note) return { kind: 'damaged', raw, issues: [] }
   const read = parseJob(note.job)
-  return read.ok ? { kind: 'document', document: read.value, revision: note.revision } : { kind: 'damaged', raw, issues: read.issues }
+  if (!read.ok) return { kind: 'damaged', raw, issues: read.issues }
+  return { kind: 'document', document: onlyTyped(read.value, note.typed), revision: note.revision }
 }
 
 export const readNote = (storage: NoteStorage | null): Note => readAt(storage, key)
@@ -78,7 +88,9 @@ export const keepNote = (store: PierStore, storage: NoteStorage | null, firstRev
     revision++
     try {
       if (!storage) throw new Error('no storage')
-      storage.setItem(key, JSON.stringify({ revision, job: writeJob(state.document) } satisfies Written))
+      const { document } = state
+      const note: Written = { revision, job: writeJob(document), typed: Object.keys(document.written) }
+      storage.setItem(key, JSON.stringify(note))
       dismiss(store, 'storage-full')
       dismiss(store, 'storage-blocked')
     } catch (error) {

@@ -15,16 +15,17 @@ export type Slider = Readonly<{
 }>
 
 const slack = 1e-9
+// Adding 0 below turns a negative zero into zero.
 
 export const sliderOf = (field: NumberField, system: UnitSystem): Slider => {
   const unit = inputUnit[system][field.quantity]
   const step = Number(fromSI(field.step[system], unit).toPrecision(9))
   const inSteps = (value: number): number => fromSI(value, unit) / step
-  const within = (value: number): number => Math.min(field.max, Math.max(field.min, value))
+  const within = (value: number): number => Math.min(field.max, Math.max(field.min, value)) + 0
   return {
-    first: Math.ceil(inSteps(field.min) - slack),
-    last: Math.floor(inSteps(field.max) + slack),
-    placeOf: (value) => Math.round(inSteps(within(value))),
+    first: Math.ceil(inSteps(field.min) - slack) + 0,
+    last: Math.floor(inSteps(field.max) + slack) + 0,
+    placeOf: (value) => Math.round(inSteps(within(value))) + 0,
     valueAt: (place) => within(toSI(Number((place * step).toPrecision(9)), unit)),
   }
 }

@@ -8,6 +8,7 @@ import { brackets, fills } from './en/kinds.ts'
 import { cautions, steps } from './en/practice.ts'
 import { reasons } from './en/reasons.ts'
 import { contacts, roles } from './en/roles.ts'
+import { scene } from './en/scene.ts'
 import { standings } from './en/standings.ts'
 import { terms } from './en/terms.ts'
 import { zones } from './en/zones.ts'
@@ -27,6 +28,7 @@ export const en = {
   issues,
   reasons,
   roles,
+  scene,
   standings,
   standingCautions,
   steps,

@@ -23,11 +23,29 @@ export const answers = {
     label: 'Allowable, pier to ground',
     plain: 'Side friction with its factor taken off, plus 0.6 of the weight.',
   },
-  'side-friction-lower-bound': {
+  'clay-adhesion-and-weight': { label: 'Clay adhesion and weight', plain: 'Clay sticks to the side of the pier, and the pier is heavy.' },
+  'cone-over-ledge': {
+    label: 'Soil cone and weight',
+    plain: 'A wide foot lifts a cone of soil with it. The soil and the pier are counted once, at 0.6 of their weight.',
+  },
+  'breakout-of-ledge': {
+    label: 'Breakout of the wide foot',
+    plain: 'The ground over a wide foot breaks out with it. Soil and pier are inside this number, so no weight is added.',
+  },
+  'soil-cone': { label: 'Volume of the cone', plain: 'Soil over the wide foot, out to a slope of the rule.' },
+  'cone-soil-weight': { label: 'Weight of the soil cone', plain: 'The cone less the pier inside it, times the weight of the soil.' },
+  'cone-and-pier-weight': { label: 'Cone and pier', plain: 'Soil in the cone and the pier, each counted once.' },
+  'breakout-factor-sand': { label: 'Breakout factor, sand', plain: 'Grows with depth and with the friction angle, up to a limit.' },
+  'breakout-sand': { label: 'Breakout in sand', plain: 'Load at which a wide foot breaks out of sand.' },
+  'breakout-clay': { label: 'Breakout in clay', plain: 'Load at which a wide foot breaks out of clay.' },
+  'clay-adhesion': { label: 'Clay adhesion', plain: 'Grip of clay on the side, along the length that counts.' },
+  'clay-adhesion-ultimate': { label: 'Clay adhesion', plain: 'Grip of clay on the side, before its factor.' },
+  'clay-adhesion-allowable': { label: 'Clay adhesion, factor taken off', plain: 'With wind, the code takes half of what was worked out.' },
+  'side-friction-lower-bound-ultimate': {
     label: 'Side friction',
     plain: 'Grip of ground that was not dug, along the length that counts, before its factor.',
   },
-  'allowable-side-friction': {
+  'side-friction-lower-bound-allowable': {
     label: 'Side friction, factor taken off',
     plain: 'With wind, the code takes half of the friction that was worked out.',
   },
@@ -56,6 +74,43 @@ export const answers = {
   'end-distance-factor': { label: 'End distance factor', plain: 'Near the end of the post the wood can split, so the bar holds less.' },
   'spacing-factor': { label: 'Spacing factor', plain: 'Bars or bolts close to each other hold less.' },
   'group-action': { label: 'Group factor', plain: 'Bars or bolts in a row do not share a load evenly.' },
+
+  'bar-shear': { label: 'Bar sheared off', plain: 'The steel of the bar itself, cut at both faces of the post.' },
+  'bar-shear-allowable': { label: 'Allowable, bar sheared off', plain: 'The shear strength of the steel, less its factor.' },
+
+  // Post.
+  'post-net-tension': { label: 'Post pulled apart', plain: 'Wood that is left beside the hole, in tension along the grain.' },
+  'net-tension': {
+    label: 'Allowable, post pulled apart',
+    plain: 'Tension value of the wood, times the wood that is left beside the hole.',
+  },
+  'post-tear-out': { label: 'Bar torn out of the post end', plain: 'The wood below the bar could shear out along the grain.' },
+  'row-tear-out': { label: 'Allowable, torn out of the end', plain: 'Shear value of the wood, times the two planes below the bar.' },
+
+  // Concrete.
+  'concrete-breakout': {
+    label: 'Cone out of the concrete',
+    plain: 'The pull could lift a cone out of the top of the pier. A narrow pier has less room for that cone.',
+  },
+  'round-pier-breakout': { label: 'Breakout of a round pier', plain: 'Nominal strength of the cone that fits in the pier.' },
+  'breakout-allowable': { label: 'Allowable, cone of concrete', plain: 'Nominal strength less its factors.' },
+  'concrete-tension': {
+    label: 'Pier parting below the bar',
+    plain: 'All that hangs below the bar must be carried through the concrete at that level.',
+  },
+  'parting-level': { label: 'Level where it could part', plain: 'Depth below the ground of the plane just under the bar or bracket.' },
+  'weight-below-plane': {
+    label: 'Weight below that level',
+    plain: 'This weight and the friction below it are lost if the pier parts there.',
+  },
+  'plain-tension': { label: 'Plain concrete in tension', plain: 'A screening number. Codes give plain concrete no tension value.' },
+  'plain-tension-allowable': { label: 'Allowable, plain concrete', plain: 'The screening number, brought to the level of the wind load.' },
+  'development-straight': {
+    label: 'Development length',
+    plain: 'Length of straight bar that must be in the concrete to reach its full strength.',
+  },
+  'bar-tension': { label: 'Upright bars in tension', plain: 'Steel area times the working stress.' },
+  'vertical-bar-tension': { label: 'Allowable, upright bars', plain: 'Less where the bars are too short to reach their full strength.' },
 
   // Depth and stand-off.
   'bearing-depth-downhill': { label: 'Depth on the downhill side', plain: 'From the ground at the downhill edge down to what bears.' },

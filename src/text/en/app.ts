@@ -139,6 +139,7 @@ export const app = {
       depths: { title: 'Depths and other checks', help: 'How deep the pier bears below the ground.' },
       issues: { title: 'Notes on this pier', help: 'Things to look at before anyone digs.' },
       marks: { title: 'What the marks mean', help: 'How a number may be used, and how well it was checked.' },
+      words: { title: 'Words', help: 'What the words of the trade mean.' },
       method: { title: 'This method', help: 'What speaks for it, what speaks against it, and what to ask.' },
     },
   },

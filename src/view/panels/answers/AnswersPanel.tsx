@@ -5,6 +5,7 @@ import { issueText } from '../issueText.ts'
 import { Mark } from '../Mark.tsx'
 import { DepthTable } from './DepthTable.tsx'
 import { MarkLegend } from './MarkLegend.tsx'
+import { Glossary } from './Glossary.tsx'
 import { HoldingDown, OtherChecks } from './HoldingDown.tsx'
 import { MethodNotes } from './MethodNotes.tsx'
 import { Quantities } from './Quantities.tsx'
@@ -16,6 +17,17 @@ const Section = ({ title, help, children }: { title: string; help: string; child
     <p className='answer-help'>{help}</p>
     {children}
   </section>
+)
+
+/** To look things up in: closed until it is wanted. */
+const Folded = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
+  <details className='answer answer-folded'>
+    <summary className='fold'>
+      <h3>{title}</h3>
+      <p className='answer-help'>{help}</p>
+    </summary>
+    {children}
+  </details>
 )
 
 /** What this pier should be asked about, first of all answers. */
@@ -60,9 +72,12 @@ export const AnswersPanel = () => {
       <Section {...sections.method}>
         <MethodNotes />
       </Section>
-      <Section {...sections.marks}>
+      <Folded {...sections.marks}>
         <MarkLegend />
-      </Section>
+      </Folded>
+      <Folded {...sections.words}>
+        <Glossary />
+      </Folded>
     </section>
   )
 }

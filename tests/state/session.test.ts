@@ -1,0 +1,204 @@
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { defaultDocument } from '../../src/core/spec/defaults.ts'
+import { setName } from '../../src/state/actions/document.ts'
+import { dragField } from '../../src/state/actions/drag.ts'
+import { editField } from '../../src/state/actions/edit.ts'
+import { canUndo, undo } from '../../src/state/actions/history.ts'
+import { setTheme, setUnits } from '../../src/state/actions/view.ts'
+import { linkIn, linkTo } from '../../src/state/addressBar.ts'
+import { readNote } from '../../src/state/sessionNote.ts'
+import { goBackToLast, startSession } from '../../src/state/start.ts'
+import { fakePage, freshStore, memoryStorage } from './freshStore.ts'
+
+const codes = (store: ReturnType<typeof freshStore>): string[] => store.getState().notices.map((notice) => notice.code)
+const hashOf = (text: string): string => new URL(text).hash
+
+/** A session in which one value was set, and what it left behind. */
+const session = (depth: string, name = '') => {
+  const storage = memoryStorage()
+  const page = fakePage()
+  const store = freshStore()
+  startSession(store, page, storage)
+  editField(store, 'hole.depth', depth)
+  if (name) setName(store, name)
+  return { storage, page, document: store.getState().document, hash: hashOf(linkTo(store.getState().document, page.location.href)) }
+}
+
+beforeEach(() => void vi.useFakeTimers())
+afterEach(() => void vi.useRealTimers())
+
+describe('[J6] the note of the open pier', () => {
+  it('is written at once and brings everything back, words and name too', () => {
+    const { storage, document } = session(`4'-6"`, 'Gate <b>post</b>')
+    const store = freshStore()
+    startSession(store, fakePage(), storage)
+    expect(store.getState().document).toEqual(document)
+    expect(store.getState().document.written['hole.depth']).toBe(`4'-6"`)
+    expect(canUndo(store)).toBe(false)
+    expect(codes(store)).toEqual([])
+  })
+
+  it('is not touched by a drag that was not let go, nor by looking round', () => {
+    const { storage } = session('50 in')
+    const store = freshStore()
+    startSession(store, fakePage(), storage)
+    const before = new Map(storage.kept)
+    dragField(store, 'hole.depth', 1.5)
+    expect([...storage.kept].filter(([key]) => key !== 'pierglass.page')).toEqual([...before])
+  })
+
+  it('raises its revision at every commit', () => {
+    const storage = memoryStorage()
+    const store = freshStore()
+    startSession(store, fakePage(), storage)
+    editField(store, 'hole.depth', '50 in')
+    editField(store, 'hole.depth', '51 in')
+    undo(store)
+    const note = readNote(storage)
+    expect(note.kind === 'document' ? note.revision : 0).toBe(3)
+  })
+
+  it.each([
+    '{',
+    '"text"',
+    '{"revision":1}',
+    '{"revision":1,"job":"{}"}',
+    '{"revision":1,"job":"{}","typed":[]}',
+    '{"revision":1.5,"job":"x","typed":[]}',
+  ])('is never opened when it is damaged: %s', (raw) => {
+    const storage = memoryStorage()
+    storage.setItem('pierglass.note', raw)
+    const store = freshStore()
+    startSession(store, fakePage(), storage)
+    expect(store.getState().document).toBe(defaultDocument)
+    expect(store.getState().notices).toMatchObject([{ code: 'note-damaged', detail: raw }])
+  })
+
+  it('says when there is no room, and takes it back when there is', () => {
+    const refuse: { error: Error | null } = { error: null }
+    const storage = memoryStorage(refuse)
+    const store = freshStore()
+    startSession(store, fakePage(), storage)
+    refuse.error = Object.assign(new Error('full'), { name: 'QuotaExceededError' })
+    editField(store, 'hole.depth', '50 in')
+    expect(codes(store)).toEqual(['storage-full'])
+    refuse.error = null
+    editField(store, 'hole.depth', '51 in')
+    expect(codes(store)).toEqual([])
+  })
+
+  it('works without any storage, and says so', () => {
+    const store = freshStore()
+    startSession(store, fakePage(), memoryStorage({ error: new Error('denied') }))
+    expect(codes(store)).toEqual(['storage-blocked'])
+    const none = freshStore()
+    startSession(none, fakePage(), null)
+    editField(none, 'hole.depth', '50 in')
+    expect(codes(none)).toEqual(['storage-blocked'])
+  })
+
+  it('keeps units and page colours with the machine', () => {
+    const storage = memoryStorage()
+    const store = freshStore()
+    startSession(store, fakePage(), storage)
+    setUnits(store, 'metric')
+    setTheme(store, 'dark')
+    const next = freshStore()
+    startSession(next, fakePage(), storage)
+    expect(next.getState().view).toMatchObject({ units: 'metric', theme: 'dark' })
+  })
+})
+
+describe('[J7] the address', () => {
+  it('follows the pier within half a second and reopens the same one', () => {
+    const page = fakePage()
+    const store = freshStore()
+    startSession(store, page, memoryStorage())
+    expect(page.location.hash).toBe('')
+    editField(store, 'hole.depth', '50 in')
+    editField(store, 'hole.depth', '52 in')
+    vi.advanceTimersByTime(500)
+    const found = linkIn(page.location.hash)
+    expect(found.kind === 'pier' && found.document.spec).toEqual(store.getState().document.spec)
+  })
+
+  it('changes at most a few times a second', () => {
+    const page = fakePage()
+    const store = freshStore()
+    let writes = 0
+    const { replaceState } = page.history
+    page.history.replaceState = (...args) => {
+      writes++
+      replaceState(...args)
+    }
+    startSession(store, page, memoryStorage())
+    for (let i = 0; i < 100; i++) {
+      editField(store, 'hole.depth', `${40 + (i % 30)} in`)
+      vi.advanceTimersByTime(10)
+    }
+    vi.advanceTimersByTime(1000)
+    expect(writes).toBeLessThanOrEqual(4)
+    const found = linkIn(page.location.hash)
+    expect(found.kind === 'pier' && found.document.spec).toEqual(store.getState().document.spec)
+  })
+
+  it('wins over the last session, which is kept and offered', () => {
+    const first = session('50 in', 'Mine')
+    const other = session('60 in')
+    const store = freshStore()
+    startSession(store, fakePage(other.hash), first.storage)
+    expect(store.getState().document.spec).toEqual(other.document.spec)
+    expect(codes(store)).toEqual(['link-opened-beside-last'])
+    editField(store, 'hole.diameter', '30 in')
+    goBackToLast(store, first.storage)
+    expect(store.getState().document).toEqual(first.document)
+    expect(codes(store)).toEqual([])
+    undo(store)
+    expect(store.getState().document.spec.hole.diameter).toBeCloseTo(30 * 0.0254, 12)
+  })
+
+  it('of the last session itself opens that session, name and all', () => {
+    const { storage, hash, document } = session('50 in', 'Mine')
+    const store = freshStore()
+    startSession(store, fakePage(hash), storage)
+    expect(store.getState().document).toEqual(document)
+    expect(codes(store)).toEqual([])
+  })
+
+  it('that is damaged is named and opens nothing; the last session does', () => {
+    const { storage, hash, document } = session('50 in')
+    const store = freshStore()
+    startSession(store, fakePage(hash.slice(0, -2)), storage)
+    expect(store.getState().document).toEqual(document)
+    expect(store.getState().notices[0]).toMatchObject({ code: 'link-damaged' })
+    expect(store.getState().notices[0]?.issues?.length).toBeGreaterThan(0)
+    const bare = freshStore()
+    startSession(bare, fakePage(hash.slice(0, -2)), memoryStorage())
+    expect(bare.getState().document).toBe(defaultDocument)
+  })
+
+  it('pasted into the open page opens its pier as one undo step', () => {
+    const other = session('60 in')
+    const page = fakePage()
+    const store = freshStore()
+    startSession(store, page, memoryStorage())
+    page.go(other.hash)
+    expect(store.getState().document.spec).toEqual(other.document.spec)
+    undo(store)
+    expect(store.getState().document).toBe(defaultDocument)
+    page.go('#p=1garbage')
+    expect(store.getState().document).toBe(defaultDocument)
+    expect(codes(store)).toContain('link-damaged')
+    page.go('#elsewhere')
+    expect(store.getState().document).toBe(defaultDocument)
+  })
+
+  it('holds neither name nor query', () => {
+    const { document } = session('50 in', 'Secret name')
+    const link = linkTo(document, 'http://pier.test/app/?quality=light#old')
+    expect(link.startsWith('http://pier.test/app/#p=')).toBe(true)
+    expect(link).not.toMatch(/quality|Secret|old/)
+    const found = linkIn(hashOf(link))
+    expect(found.kind === 'pier' && found.document.name).toBe('')
+  })
+})
