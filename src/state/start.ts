@@ -6,7 +6,7 @@ import { keepPreferences } from './preferences.ts'
 import { keepNote, type Note, type NoteStorage, readNote, readNoteBefore, setNoteAside } from './sessionNote.ts'
 import type { PierStore } from './store.ts'
 
-export type SessionPage = AddressPage & Pick<Window, 'addEventListener'>
+export type SessionPage = AddressPage & Readonly<{ addEventListener: (type: 'hashchange', listener: () => void) => void }>
 
 /** The browser's storage, or null where it keeps none; asking for it can throw. */
 const storageOf = (): NoteStorage | null => {
