@@ -19,7 +19,7 @@ export const firstBars: ThroughBars = {
   grade: '60',
   coating: 'galvanised',
 }
-const firstVerticalBars: VerticalBars = { size: '#4', count: 4, cover: inch(3), grade: '60', coating: 'plain' }
+export const firstVerticalBars: VerticalBars = { size: '#4', count: 4, cover: inch(3), grade: '60', coating: 'plain' }
 
 const embedded = { shown: (spec: PierSpec) => spec.support.kind === 'embedded' }
 const through = { shown: (spec: PierSpec) => spec.support.kind === 'embedded' && spec.bars !== null }

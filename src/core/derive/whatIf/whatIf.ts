@@ -1,0 +1,33 @@
+import type { PierSpec } from '../../model/spec.ts'
+import { validateSpec } from '../../spec/validate.ts'
+import { type Newtons, newtons } from '../../units/quantity.ts'
+import { derivePier } from '../derivePier.ts'
+import { changes } from './changes.ts'
+
+/** What one change would do to the least link of the uplift chain. */
+export type WhatIf = Readonly<{
+  /** Key into the text table ("changes"). */
+  id: string
+  spec: PierSpec
+  /** Allowable uplift of the changed pier, and how much more that is than now. */
+  allowable: Newtons
+  gain: Newtons
+  governing: string
+}>
+
+/**
+ * The changes that can be built from here, by what each adds to the allowable uplift, most first. Empty when the chain has no capacity
+ * to begin with: then the thing to change is what can't be verified. Each is tried alone; their gains do not add up.
+ */
+export function whatIf(spec: PierSpec): readonly WhatIf[] {
+  const now = derivePier(spec).uplift.allowable
+  if (now === null) return []
+  return changes
+    .flatMap(({ id, apply }): WhatIf[] => {
+      const next = apply(spec)
+      if (!next || validateSpec(next).some((issue) => issue.severity === 'error')) return []
+      const { allowable, governing } = derivePier(next).uplift
+      return allowable === null || governing === null ? [] : [{ id, spec: next, allowable, gain: newtons(allowable - now), governing }]
+    })
+    .sort((a, b) => b.gain - a.gain)
+}
