@@ -2,10 +2,11 @@ import { lazy, Suspense, useEffect } from 'react'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
-import { SectionView } from '../section/SectionView.tsx'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { markReady } from './readiness.ts'
 
+/** Small, and there long before the 3D picture. */
+const SectionView = lazy(() => import('../section/SectionView.tsx').then((module) => ({ default: module.SectionView })))
 const CutawayView = lazy(() => import('../scene/CutawayView.tsx').then((module) => ({ default: module.CutawayView })))
 
 /** Asked once: a context is dear. */
@@ -23,15 +24,27 @@ const drawsIn3D = ((): boolean => {
 const InPlace = ({ why }: { why: 'no-webgl' | 'scene-failed' }) => {
   useEffect(() => {
     notify(pierStore, { code: why })
-    markReady()
     return () => dismiss(pierStore, why)
   }, [why])
-  return <SectionView />
+  return (
+    <Suspense>
+      <SectionView />
+      <Stands />
+    </Suspense>
+  )
+}
+
+/** Tells that what stands beside it has been drawn. */
+const Stands = () => {
+  useEffect(markReady, [])
+  return null
 }
 
 const WhileLoading = () => (
   <>
-    <SectionView />
+    <Suspense>
+      <SectionView />
+    </Suspense>
     <p className='picture-note' role='status'>
       {text.app.picture.loading}
     </p>
