@@ -1,7 +1,7 @@
 import type { Field } from '../model/field.ts'
 import type { Issue, Result } from '../model/issue.ts'
 import type { PierDocument, PierSpec } from '../model/spec.ts'
-import { inputUnit, unitsOf } from '../units/factors.ts'
+import { inputUnit, unitNames } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
 import type { UnitSystem } from '../units/quantity.ts'
 import { withChoice } from './choose.ts'
@@ -43,7 +43,7 @@ export function setField(document: PierDocument, path: string, text: string, sys
   const { quantity } = field
   if (field.nullable && text.trim() === '') return setNumber(document, path, null)
   const reading = parseQuantity(text, quantity, inputUnit[system][quantity])
-  if (!reading.ok) return refuse(reading.code, path, { got: text.slice(0, 80), limit: unitsOf[quantity].join(', '), quantity })
+  if (!reading.ok) return refuse(reading.code, path, { got: text.slice(0, 80), limit: unitNames(quantity), quantity })
   const written = { ...document.written, [path]: withUnit(text, quantity, system) }
   return changed(document, withValueAt(document.spec, path, reading.value), written)
 }

@@ -23,7 +23,7 @@ export const issueCodes = [
   // The job file as a whole.
   'file-too-large', // got, limit: bytes of text
   'file-too-deep', // got, limit: levels of nesting
-  'not-json', // got: where the reader stopped
+  'not-json', // got: where the reader stopped, line:column
   'not-a-job', // JSON, but without the "pierglass" version number
   'newer-schema', // got: its version; limit: the newest this version reads
   'unknown-schema', // a version number that was never released

@@ -62,8 +62,25 @@ function parsedJson(text: string): Parsed {
   try {
     return { ok: true, data: JSON.parse(text.replace(/^\ufeff/, '')) }
   } catch (error) {
-    const where = /line \d+ column \d+|position \d+/.exec(String(error))?.[0]
-    return { ok: false, issue: { code: 'not-json', severity: 'error', path: '', ...(where === undefined ? {} : { got: where }) } }
+    const told = /position (\d+)/.exec(String(error))?.[1]
+    const at = told === undefined ? wordsEnd(text) : Number(told)
+    const lines = text.slice(0, at).split('\n')
+    return {
+      ok: false,
+      issue: { code: 'not-json', severity: 'error', path: '', got: `${lines.length}:${(lines.at(-1)?.length ?? 0) + 1}` },
+    }
+  }
+}
+
+const word = /[\s{}[\],:]+|"(?:[^"\\\n]|\\.)*"|-?\d[\d.eE+-]*|true|false|null/y
+
+/** Where the text stops being made of JSON's words: its end, when only their order is wrong. */
+function wordsEnd(text: string): number {
+  let at = 0
+  for (;;) {
+    word.lastIndex = at
+    if (!word.test(text)) return at
+    at = word.lastIndex
   }
 }
 
@@ -85,11 +102,21 @@ function completed(partial: PierSpec): Readonly<{ spec: PierSpec; missing: reado
     const holder = path.slice(0, path.lastIndexOf('.'))
     return valueAt(partial, path) === undefined && valueAt(partial, holder) !== null
   })
-  const spec = left.reduce((whole, path) => withValueAt(whole, path, unseen[path]), partial)
+  const filled = left.reduce((whole, path) => withValueAt(whole, path, unseen[path]), partial)
+  const spec: PierSpec = {
+    ...filled,
+    bars: filled.bars && inOrder(filled.bars, firstBars),
+    top: inOrder(filled.top, defaultSpec.top),
+    concrete: inOrder(filled.concrete, defaultSpec.concrete),
+  }
   const shown = new Set(visibleFields(spec).map((field) => field.path))
   const missing = left.filter((path) => shown.has(path)).map((path): Issue => ({ code: 'missing', severity: 'error', path }))
   return { spec, missing }
 }
+
+/** The same object with its keys in the order of `model`, so that a file is written in one order only. */
+const inOrder = <T extends object>(object: T, model: T): T =>
+  Object.fromEntries(Object.keys(model).map((key) => [key, object[key as keyof T]])) as T
 
 const isText = (field: Field) => field.type === 'number' && field.quantity !== 'count'
 

@@ -1,16 +1,17 @@
 import type { z } from 'zod'
 import type { Issue } from '../model/issue.ts'
-import { unitsOf } from '../units/factors.ts'
+import { unitNames } from '../units/factors.ts'
 import { fields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 
 /** What the library found, as issues of ours: one for each key, with the path into the spec. */
 export const jobIssues = (found: readonly z.core.$ZodIssue[]): readonly Issue[] => found.flatMap(translate)
 
+/** Path into the spec; 'pier' itself keeps its name. */
 const pathOf = (path: readonly PropertyKey[]): string =>
   path
     .map(String)
-    .filter((key, i) => i > 0 || key !== 'pier')
+    .filter((key, i) => i > 0 || key !== 'pier' || path.length === 1)
     .join('.')
 const error = (code: IssueCode, path: string, facts: Partial<Issue> = {}): Issue => ({ code, severity: 'error', path, ...facts })
 const shown = (value: unknown): string => (typeof value === 'string' ? value : (JSON.stringify(value) ?? 'undefined')).slice(0, 80)
@@ -22,7 +23,7 @@ function translate(issue: z.core.$ZodIssue): readonly Issue[] {
     case 'custom':
       return [(issue.params as Readonly<{ issue: Issue }>).issue]
     case 'unrecognized_keys':
-      return issue.keys.map((key) => error('unknown-key', path === '' ? key : `${path}.${key}`, { got: key.slice(0, 80) }))
+      return issue.keys.map((key) => error('unknown-key', pathOf([...issue.path, key]), { got: key.slice(0, 80) }))
     case 'too_big':
       return [error('text-too-long', path, { got: typeof issue.input === 'string' ? issue.input.length : 0, limit: Number(issue.maximum) })]
     case 'invalid_value':
@@ -52,7 +53,7 @@ function wrongType(input: unknown, expected: string, path: string): Issue {
   if (input === undefined) return error('missing', path)
   const field = fields.find((one) => one.path === path)
   if (field?.type === 'number' && field.quantity !== 'count' && typeof input === 'number') {
-    return error('missing-unit', path, { got: String(input), limit: unitsOf[field.quantity].join(', '), quantity: field.quantity })
+    return error('missing-unit', path, { got: String(input), limit: unitNames(field.quantity), quantity: field.quantity })
   }
   return error('wrong-type', path, { got: typeName(input), limit: expected })
 }

@@ -2,7 +2,7 @@ import { z } from 'zod'
 import type { Field } from '../model/field.ts'
 import type { Issue } from '../model/issue.ts'
 import { bracketKinds, fillKinds } from '../kinds/index.ts'
-import { unitsOf } from '../units/factors.ts'
+import { unitNames } from '../units/factors.ts'
 import { formatText } from '../units/format.ts'
 import { parseQuantity } from '../units/parse.ts'
 import { fields } from './fields.ts'
@@ -26,11 +26,11 @@ const range = ({ min, max, quantity }: NumberField): string => {
 const quantity = (field: NumberField) =>
   z
     .string()
-    .meta({ description: `${field.quantity} with its unit (${unitsOf[field.quantity].join(', ')}), ${range(field)}` })
+    .meta({ description: `${field.quantity} with its unit (${unitNames(field.quantity)}), ${range(field)}` })
     .transform((text, context) => {
       const reading = parseQuantity(text, field.quantity)
       if (reading.ok) return reading.value
-      const facts = { got: text.slice(0, 80), limit: unitsOf[field.quantity].join(', '), quantity: field.quantity }
+      const facts = { got: text.slice(0, 80), limit: unitNames(field.quantity), quantity: field.quantity }
       const issue: Issue = { code: reading.code, severity: 'error', path: field.path, ...facts }
       context.issues.push({ code: 'custom', input: text, params: { issue }, message: issue.code })
       return z.NEVER

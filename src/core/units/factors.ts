@@ -240,3 +240,6 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     money: '1',
   },
 }
+
+/** The same as words for a reader: "in, ft, yd, mm, cm, m". */
+export const unitNames = (quantity: QuantityKind): string => [...unitsOf[quantity], ...(quantity === 'slope' ? ['H:V'] : [])].join(', ')

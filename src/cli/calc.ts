@@ -1,0 +1,22 @@
+import { readFileSync } from 'node:fs'
+import { calcJob, type Outcome } from './calcJob.ts'
+import { usage } from './usage.ts'
+
+const standardInput = 0
+
+function run(args: readonly string[]): Outcome {
+  const [path] = args
+  if (path === undefined || args.length > 1 || (path.startsWith('-') && path !== '-')) return usage()
+  let job: string
+  try {
+    job = readFileSync(path === '-' ? standardInput : path, 'utf8')
+  } catch (error) {
+    return { out: '', err: `${path}: ${error instanceof Error ? error.message : 'cannot be read'}\n`, code: 2 }
+  }
+  return calcJob(job)
+}
+
+const { out, err, code } = run(process.argv.slice(2))
+process.stderr.write(err)
+process.stdout.write(out)
+process.exitCode = code

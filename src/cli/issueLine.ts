@@ -1,0 +1,30 @@
+import type { Issue } from '../core/model/issue.ts'
+import { formatText } from '../core/units/format.ts'
+import { text } from '../text/index.ts'
+
+const shown = (value: Issue['got'], { quantity }: Issue): string => {
+  if (typeof value !== 'number') return value ?? ''
+  if (quantity === undefined || quantity === 'count') return String(value)
+  const us = formatText(value, quantity, 'us')
+  const metric = formatText(value, quantity, 'metric')
+  return us === metric ? us : `${us} = ${metric}`
+}
+
+const labelOf = (path: string): string =>
+  Object.hasOwn(text.fields, path) ? text.fields[path as keyof typeof text.fields].label : path === '' ? 'The job' : path
+
+/** What an issue says, in both systems where they differ. */
+export function issueMessage(issue: Issue): string {
+  const facts = { field: labelOf(issue.path), got: shown(issue.got, issue), limit: shown(issue.limit, issue) }
+  return Object.hasOwn(text.issues, issue.code) ? text.issues[issue.code as keyof typeof text.issues](facts) : issue.code
+}
+
+/** One line of standard error: `path: message (got …, limit …)`. Control characters of the job's own text are spelled out. */
+export function issueLine(issue: Issue): string {
+  const facts = [
+    ...(issue.got === undefined ? [] : [`got ${shown(issue.got, issue)}`]),
+    ...(issue.limit === undefined ? [] : [`limit ${shown(issue.limit, issue)}`]),
+  ]
+  const line = `${issue.path === '' ? 'job' : issue.path}: ${issueMessage(issue)} (${[issue.code, ...facts].join(', ')})`
+  return line.replace(/\p{Cc}/gu, (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`)
+}

@@ -1,0 +1,59 @@
+import type { Field } from '../core/model/field.ts'
+import { fields } from '../core/spec/fields.ts'
+import { formatText } from '../core/units/format.ts'
+import type { QuantityKind } from '../core/units/quantity.ts'
+
+/** SI unit of each kind of quantity, as the end of a key: `volume_m3`. */
+const unitInKey: Readonly<Record<QuantityKind, string>> = {
+  length: '_m',
+  area: '_m2',
+  volume: '_m3',
+  weight: '_N',
+  force: '_N',
+  strength: '_Pa',
+  pressure: '_Pa',
+  unitWeight: '_N_per_m3',
+  gradient: '_Pa_per_m',
+  angle: '_rad',
+  slope: '_rise_per_run',
+  ratio: '',
+  count: '',
+  duration: '_s',
+  age: '_s',
+  life: '_s',
+  temperature: '_degC',
+  rain: '_m_per_s',
+  conductivity: '_m_per_s',
+  flow: '_m3_per_s',
+  money: '',
+}
+
+/** SI unit of a number whose key is just "value". */
+export const unitOf = (quantity: QuantityKind): string => unitInKey[quantity].replace(/^_/, '').replaceAll('_per_', '/') || '1'
+
+/** One number under a key that names its unit. */
+export const named = (name: string, value: number, quantity: QuantityKind): Record<string, number> => ({
+  [`${name}${unitInKey[quantity]}`]: value,
+})
+
+/** The same in words, US and metric. */
+export const inWords = (value: number, quantity: QuantityKind): Readonly<{ us: string; metric: string }> => ({
+  us: formatText(value, quantity, 'us'),
+  metric: formatText(value, quantity, 'metric'),
+})
+
+const quantities: ReadonlyMap<string, QuantityKind> = new Map(
+  fields.flatMap((field: Field) => (field.type === 'number' ? [[field.path, field.quantity] as const] : [])),
+)
+
+/** A spec with the unit of every number in its key: `diameter_m`. */
+export function withUnits(node: unknown, path = ''): unknown {
+  if (typeof node !== 'object' || node === null) return node
+  return Object.fromEntries(
+    Object.entries(node).map(([key, value]) => {
+      const here = path === '' ? key : `${path}.${key}`
+      const quantity = quantities.get(here)
+      return [quantity === undefined ? key : `${key}${unitInKey[quantity]}`, withUnits(value, here)]
+    }),
+  )
+}

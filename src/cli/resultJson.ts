@@ -1,0 +1,140 @@
+import { type SourceId, sources as sourceTable } from '../core/engineering/sources.ts'
+import type { Issue } from '../core/model/issue.ts'
+import type { Exposure, Order, PierResult, QuantityLine } from '../core/model/result.ts'
+import type { PierDocument } from '../core/model/spec.ts'
+import type { Check, Worked } from '../core/model/worked.ts'
+import type { Zone } from '../core/model/zone.ts'
+import { text } from '../text/index.ts'
+import { issueMessage } from './issueLine.ts'
+import { inWords, named, unitOf, withUnits } from './named.ts'
+
+const said = (table: Readonly<Record<string, unknown>>, key: string): unknown => (Object.hasOwn(table, key) ? table[key] : key)
+const answerLabel = (id: string): unknown => (Object.hasOwn(text.answers, id) ? text.answers[id as keyof typeof text.answers].label : id)
+
+const zone = (one: Zone) => ({
+  id: one.id,
+  role: one.role,
+  label: said(text.zones, one.label),
+  build: one.build,
+  ...named('volume', one.volume.value, 'volume'),
+  method: one.volume.method,
+  ...(one.build === 'swept' ? named('inHole', one.inHole, 'volume') : { displaces_m3: one.displaces }),
+  ...named('surface', one.surface.value, 'area'),
+  text: inWords(one.volume.value, 'volume'),
+})
+
+const order = (one: Order) =>
+  one.as === 'bags'
+    ? { as: one.as, bagSize_lb: one.bagSize, each: one.each, job: one.job }
+    : { as: one.as, each_m3: one.each, job_m3: one.job, text: inWords(one.job, 'volume') }
+
+const quantityLine = (line: QuantityLine) => ({
+  id: line.id,
+  zones: line.zones,
+  role: line.role,
+  ...named('volume', line.volume.value, 'volume'),
+  method: line.volume.method,
+  ...named('weight', line.weight, 'weight'),
+  ...named('buoyantWeight', line.buoyantWeight, 'weight'),
+  text: { volume: inWords(line.volume.value, 'volume'), weight: inWords(line.weight, 'weight') },
+  orders: line.orders.map(order),
+  sources: line.sources,
+  standing: line.standing,
+})
+
+const worked = (one: Worked) => ({
+  id: one.id,
+  label: answerLabel(one.id),
+  value: one.value,
+  unit: unitOf(one.quantity),
+  text: inWords(one.value, one.quantity),
+  formula: one.formula,
+  inputs: one.inputs.map((term) => ({ ...term, unit: unitOf(term.quantity), text: inWords(term.value, term.quantity) })),
+  sources: one.sources,
+  standing: one.standing,
+  ...(one.method === undefined ? {} : { method: one.method }),
+})
+
+const check = (one: Check) => ({
+  id: one.id,
+  label: answerLabel(one.id),
+  group: one.group,
+  where: one.where,
+  counted: one.counted,
+  ...(one.why === undefined ? {} : { why: said(text.reasons, one.why) }),
+  allowable: one.allowable === null ? null : worked(one.allowable),
+  ...(one.demand === undefined ? {} : { demand: worked(one.demand) }),
+  ...(one.ratio === undefined ? {} : { ratio: one.ratio }),
+  worked: one.worked.map(worked),
+  sources: one.sources,
+  standing: one.standing,
+})
+
+const exposure = ({ lines, area, areaBelowGrade, standOff }: Exposure) => ({
+  lines: lines.map((line) => ({
+    side: line.side,
+    ...named('belowGrade', line.belowGrade, 'length'),
+    by_m: line.by,
+    ...named('inConcreteAboveGrade', line.inConcreteAboveGrade, 'length'),
+    text: inWords(line.belowGrade, 'length'),
+  })),
+  area_m2: area,
+  ...named('areaBelowGrade', areaBelowGrade, 'area'),
+  standOff:
+    standOff === null
+      ? null
+      : {
+          ...named('aboveConcrete', standOff.aboveConcrete, 'length'),
+          ...named('aboveGrade', standOff.aboveGrade, 'length'),
+          checks: standOff.checks.map(check),
+        },
+})
+
+const issue = (one: Issue) => ({ ...one, message: issueMessage(one) })
+
+/** Every source that the result or a warning names, with its full record. */
+const sourceRecords = (ids: readonly SourceId[]) => Object.fromEntries([...new Set(ids)].sort().map((id) => [id, sourceTable[id]]))
+
+/**
+ * The whole result of a job as plain data: numbers in SI under keys that name the unit, with texts in both systems. No meshes.
+ *
+ * @param warnings what validation said of the pier; the result's own issues follow
+ */
+export function resultJson(document: PierDocument, result: PierResult, warnings: readonly Issue[]): unknown {
+  const issues = [...warnings, ...result.issues]
+  const { hole, depths, uplift } = result
+  return {
+    name: document.name,
+    note: document.note,
+    cautions: {
+      always: text.standingCautions.map((caution) => caution.long),
+      here: result.cautions.map((key) => said(text.cautions, key)),
+    },
+    issues: issues.map(issue),
+    headlines: result.headlines.map(worked),
+    spec: withUnits(result.spec),
+    written: document.written,
+    depths: Object.fromEntries(Object.entries(depths).map(([key, value]) => [`${key}_m`, value])),
+    hole: {
+      ...named('volume', hole.volume.value, 'volume'),
+      method: hole.volume.method,
+      ...named('void', hole.void, 'volume'),
+      ...named('spoilBank', hole.spoilBank, 'volume'),
+      spoilLoose_m3: hole.spoilLoose,
+      text: { volume: inWords(hole.volume.value, 'volume'), spoilBank: inWords(hole.spoilBank, 'volume') },
+    },
+    zones: result.zones.map(zone),
+    quantities: result.quantities.map(quantityLine),
+    checks: result.checks.map(check),
+    uplift: {
+      soil: uplift.soil,
+      governing: uplift.governing,
+      allowable_N: uplift.allowable,
+      text: uplift.allowable === null ? null : inWords(uplift.allowable, 'force'),
+      standing: uplift.standing,
+      uncounted: uplift.uncounted,
+    },
+    exposure: exposure(result.exposure),
+    sources: sourceRecords([...result.sources, ...issues.flatMap((one) => one.sources ?? [])]),
+  }
+}
