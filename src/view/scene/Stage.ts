@@ -1,0 +1,110 @@
+import { Color, Fog, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three'
+import type { PierResult } from '../../core/model/result.ts'
+import type { ViewSettings } from '../../state/appState.ts'
+import { type PierExtent, pierExtent } from './camera/pierExtent.ts'
+import { Daylight } from './light/Daylight.ts'
+import { makeEnvironment } from './light/environment.ts'
+import { Floor } from './light/Floor.ts'
+import { Grass } from './light/Grass.ts'
+import { createSharedUniforms, type SharedUniforms } from './materials/sharedUniforms.ts'
+import { createLineSet, type LineSet } from './model/lineSet.ts'
+import { PierModel } from './model/PierModel.ts'
+import type { Target } from './pointing/nearestHit.ts'
+
+/** What the scene takes from the page's style sheet. */
+export type Tones = Readonly<{ paper: string; ink: string; accent: string; isDark: boolean }>
+
+/** The pier with its light and floor. Knows three and the core; nothing of React, the store or the page. */
+export class Stage {
+  readonly shared: SharedUniforms = createSharedUniforms()
+  readonly lines: LineSet = createLineSet()
+  readonly model = new PierModel(this.shared, this.lines)
+  private readonly daylight = new Daylight()
+  private readonly floor = new Floor()
+  private readonly grass = new Grass(this.shared)
+  private environment: ReturnType<typeof makeEnvironment> | null = null
+  private readonly background = new Color('#efece4')
+  private readonly fog = new Fog('#efece4', 1, 10)
+  extent: PierExtent | null = null
+
+  constructor(
+    private readonly renderer: WebGLRenderer,
+    private readonly scene: Scene,
+  ) {
+    scene.background = this.background
+    scene.fog = this.fog
+    scene.add(this.model.root, this.daylight.root, this.floor.root, this.grass.mesh)
+  }
+
+  show(result: PierResult, view: ViewSettings): void {
+    const { cut, cutPost, quality, layers } = view
+    this.model.show(result, { cut, cutPost, quality, water: layers.water, frost: layers.frost, soil: layers.soil })
+    this.extent = pierExtent(result, (id) => this.model.zones.get(id)?.mesh ?? null)
+    const { half, bottom, groundTop, pierTop, postTop, holeRadius } = this.extent
+    const top = Math.min(postTop, Math.max(groundTop, pierTop) + half)
+    const isFull = quality === 'full'
+    this.daylight.aim(cut.facing, Math.hypot(half * Math.SQRT2, (top - bottom) / 2) * 1.02, (top + bottom) / 2)
+    this.daylight.setShadows(isFull)
+    this.floor.place(half, bottom, cut)
+    this.floor.setShadows(isFull)
+    this.floor.root.visible = layers.soil
+    this.grass.mesh.visible = isFull && layers.soil
+    this.grass.place(half, holeRadius + 0.05, cut.facing, cut.open)
+    this.lift(view.explode)
+    this.model.setPointed(view.pointedAt)
+    if (isFull && !this.environment) this.makeEnvironment()
+  }
+
+  lift(amount: number): void {
+    this.model.setLift(amount)
+    this.grass.mesh.position.y = this.model.heightLifted('topsoil') || this.model.heightLifted('soil')
+  }
+
+  /** Bodies that can be seen and pointed at. */
+  targets(): Target[] {
+    const list: Target[] = []
+    for (const { id, mesh, group } of this.model.zones.values()) if (mesh && group.visible) list.push({ id, mesh, offset: group.position })
+    return list
+  }
+
+  setTones({ paper, accent, isDark }: Tones): void {
+    this.background.set(paper)
+    this.fog.color.set(paper)
+    this.shared.uAccent.value.set(accent)
+    this.lines.lit.color.set(accent)
+    this.daylight.setTheme(isDark)
+    this.floor.setTheme(isDark)
+  }
+
+  /** Before each frame: haze by distance, marks by the size of a pixel. */
+  frame(camera: PerspectiveCamera, distance: number): void {
+    const reach = this.extent?.half ?? 1
+    this.fog.near = distance - reach * 0.2
+    this.fog.far = distance + reach * 14
+    camera.updateMatrixWorld()
+  }
+
+  /** After the drawing context came back: what lived only on it is made anew. */
+  restore(): void {
+    this.environment = null
+    if (this.scene.environment) this.makeEnvironment()
+  }
+
+  dispose(): void {
+    this.scene.remove(this.model.root, this.daylight.root, this.floor.root, this.grass.mesh)
+    this.scene.environment = null
+    this.environment?.dispose()
+    this.model.dispose()
+    this.daylight.dispose()
+    this.floor.dispose()
+    this.grass.dispose()
+    this.lines.dispose()
+    this.shared.uNoise.value.dispose()
+  }
+
+  private makeEnvironment(): void {
+    this.environment = makeEnvironment(this.renderer)
+    this.scene.environment = this.environment.texture
+    this.scene.environmentIntensity = 0.5
+  }
+}

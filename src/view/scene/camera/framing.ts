@@ -1,0 +1,44 @@
+import { type Pose, project, type Viewport } from './lens.ts'
+
+/** Part of the picture, in pixels from the upper left, that the pier shall fill. */
+export type SafeArea = Readonly<{ left: number; top: number; right: number; bottom: number }>
+
+export type Extent = { left: number; top: number; right: number; bottom: number }
+
+type Point = readonly [number, number, number]
+
+/** Box on the screen round points [m]. */
+export function extentOf(points: readonly Point[], pose: Pose, viewport: Viewport): Extent {
+  const extent: Extent = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity }
+  for (const point of points) {
+    const [px, py] = project(pose, viewport, point)
+    extent.left = Math.min(extent.left, px)
+    extent.right = Math.max(extent.right, px)
+    extent.top = Math.min(extent.top, py)
+    extent.bottom = Math.max(extent.bottom, py)
+  }
+  return extent
+}
+
+/** The pose from `azimuth` and `pitch` at which `points` just fill the safe area, in its middle. */
+export function framed(points: readonly Point[], azimuth: number, pitch: number, viewport: Viewport, safe: SafeArea): Pose {
+  const heights = points.map((p) => p[1])
+  const middle = (Math.min(...heights) + Math.max(...heights)) / 2
+  const reach = Math.max(...points.map(([x, y, z]) => Math.hypot(x, y - middle, z)))
+  const room = { width: Math.max(40, safe.right - safe.left), height: Math.max(40, safe.bottom - safe.top) }
+  const at = (distance: number): Pose => ({ azimuth, pitch, distance, target: [0, middle, 0], shift: [0, 0] })
+  let near = reach * 1.15
+  let far = reach * 60
+  for (let i = 0; i < 40; i++) {
+    const distance = Math.sqrt(near * far)
+    const extent = extentOf(points, at(distance), viewport)
+    if (extent.right - extent.left <= room.width && extent.bottom - extent.top <= room.height) far = distance
+    else near = distance
+  }
+  const pose = at(far)
+  const extent = extentOf(points, pose, viewport)
+  return {
+    ...pose,
+    shift: [(safe.left + safe.right) / 2 - (extent.left + extent.right) / 2, (safe.top + safe.bottom) / 2 - (extent.top + extent.bottom) / 2],
+  }
+}

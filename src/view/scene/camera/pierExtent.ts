@@ -1,0 +1,46 @@
+import { heightAt, type Surface } from '../../../core/geometry/surface.ts'
+import { plane } from '../../../core/geometry/surface.ts'
+import type { PierResult } from '../../../core/model/result.ts'
+import type { Mesh } from '../../../core/model/solid.ts'
+
+/** Sizes [m] that the camera, the light and the floor go by; heights are signed. */
+export type PierExtent = Readonly<{
+  /** Half the side of the block. */
+  half: number
+  bottom: number
+  grade: Surface
+  /** Highest grade on the block. */
+  groundTop: number
+  holeRadius: number
+  holeBottom: number
+  /** Top of what was placed in the hole, and of bracket steel. */
+  pierTop: number
+  postTop: number
+}>
+
+/** Read off the meshes on show, so that nothing here repeats how zones are built. */
+export function pierExtent({ zones, spec }: PierResult, meshOf: (id: string) => Mesh | null): PierExtent {
+  const { slope, downhill } = spec.site
+  const grade = plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill))
+  let half = 0
+  let bottom = -spec.hole.depth
+  let groundTop = 0
+  let pierTop = 0
+  let postTop = 0
+  for (const zone of zones) {
+    const positions = meshOf(zone.id)?.positions
+    if (!positions) continue
+    const isNative = zone.role === 'topsoil' || zone.role === 'soil' || zone.role === 'soil-lower'
+    for (let i = 0; i < positions.length; i += 3) {
+      const y = positions[i + 1] ?? 0
+      if (isNative) {
+        half = Math.max(half, Math.abs(positions[i] ?? 0), Math.abs(positions[i + 2] ?? 0))
+        bottom = Math.min(bottom, y)
+        groundTop = Math.max(groundTop, y)
+      } else if (zone.role === 'wood') postTop = Math.max(postTop, y)
+      else pierTop = Math.max(pierTop, y)
+    }
+  }
+  const mouth = Math.max(spec.hole.diameter, spec.hole.bell?.diameter ?? 0, spec.hole.flare?.diameter ?? 0) / 2
+  return { half, bottom, grade, groundTop: Math.max(groundTop, heightAt(grade, half, downhill + Math.PI)), holeRadius: mouth, holeBottom: -spec.hole.depth, pierTop, postTop }
+}

@@ -1,0 +1,68 @@
+import { heightAt } from '../../../core/geometry/surface.ts'
+import type { Viewpoint } from '../../../state/appState.ts'
+import type { PierExtent } from './pierExtent.ts'
+
+type Point = readonly [number, number, number]
+const degrees = Math.PI / 180
+
+export type Aim = Readonly<{ azimuth: number; pitch: number; points: readonly Point[] }>
+
+/** How much of the post above the pier belongs into the picture, as a share of the hole's depth: it runs out at the top. */
+const postShown = 0.3
+
+/** Corners of the block at grade and at its underside, and the post as far as it is shown. */
+function blockPoints(extent: PierExtent): Point[] {
+  const { half, bottom, grade } = extent
+  const corners = [1, 3, 5, 7].map((n) => [half * Math.SQRT2, (n * Math.PI) / 4] as const)
+  const top = Math.min(extent.postTop, Math.max(extent.groundTop, extent.pierTop) + postShown * -extent.holeBottom)
+  return [
+    ...corners.flatMap(([r, theta]): Point[] => {
+      const x = r * Math.cos(theta)
+      const z = r * Math.sin(theta)
+      return [
+        [x, heightAt(grade, r, theta), z],
+        [x, bottom, z],
+      ]
+    }),
+    [0, top, 0],
+  ]
+}
+
+const ring = (radius: number, y: number): Point[] =>
+  Array.from({ length: 12 }, (_, i): Point => [radius * Math.cos((i * Math.PI) / 6), y, radius * Math.sin((i * Math.PI) / 6)])
+
+/** The hole with a collar of soil: what matters when the screen is too narrow for the whole block. */
+function holePoints(extent: PierExtent): Point[] {
+  const { holeRadius, holeBottom } = extent
+  const top = Math.min(extent.postTop, Math.max(extent.groundTop, extent.pierTop) + 0.22 * -holeBottom)
+  return [...ring(holeRadius * 1.12, holeBottom * 1.1), ...ring(holeRadius * 1.12, 0), [0, top, 0]]
+}
+
+/** Crown, bracket and ground round the post. */
+function topPoints(extent: PierExtent): Point[] {
+  const { holeRadius } = extent
+  const top = Math.min(extent.postTop, extent.pierTop + 0.9 * holeRadius)
+  return [...ring(holeRadius * 1.7, -0.9 * holeRadius), ...ring(holeRadius * 1.5, extent.groundTop * 0.4), [0, top, 0]]
+}
+
+/**
+ * Where a named view stands and what it must hold. `facing` of the cut and `downhill` of the ground are plan angles [rad];
+ * `isNarrow` for a screen on which the hole, not the block, is framed.
+ */
+export function aimAt(name: Viewpoint, extent: PierExtent, facing: number, downhill: number, isNarrow: boolean): Aim {
+  const whole = isNarrow ? holePoints(extent) : blockPoints(extent)
+  switch (name) {
+    case 'section':
+      return { azimuth: facing, pitch: 9 * degrees, points: whole }
+    case 'three-quarter':
+      return { azimuth: facing - 27 * degrees, pitch: 23 * degrees, points: blockPoints(extent) }
+    case 'uphill':
+      return { azimuth: downhill + Math.PI, pitch: 20 * degrees, points: blockPoints(extent) }
+    case 'downhill':
+      return { azimuth: downhill, pitch: 16 * degrees, points: blockPoints(extent) }
+    case 'plan':
+      return { azimuth: facing, pitch: 89.5 * degrees, points: blockPoints(extent) }
+    case 'close-up':
+      return { azimuth: facing - 20 * degrees, pitch: 17 * degrees, points: topPoints(extent) }
+  }
+}

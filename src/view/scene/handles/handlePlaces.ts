@@ -1,0 +1,61 @@
+import { heightAt } from '../../../core/geometry/surface.ts'
+import type { Cut } from '../../../core/model/solid.ts'
+import type { Pixel } from '../../section/ink.ts'
+import { type Pose, project, rayThrough, type Viewport } from '../camera/lens.ts'
+import type { PierExtent } from '../camera/pierExtent.ts'
+import { type HandleId, handleAngle, shortWay } from './cutDrag.ts'
+
+/** Radius of the block's edge in a plan direction [m]. */
+const edgeRadius = (half: number, theta: number): number => half / Math.max(Math.abs(Math.cos(theta)), Math.abs(Math.sin(theta)))
+
+/** Where a handle is in space: a side's at the block's edge on the ground, the turning one on the floor before the opening. */
+export function handlePlace(cut: Cut, handle: HandleId, extent: PierExtent): readonly [number, number, number] {
+  const theta = handleAngle(cut, handle)
+  const isSide = handle !== 'turn'
+  const r = isSide ? edgeRadius(extent.half, theta) : extent.half * 1.12
+  return [r * Math.cos(theta), isSide ? heightAt(extent.grade, r, theta) : extent.bottom, r * Math.sin(theta)]
+}
+
+/** Two sides that stand at one place, as in a whole block, are drawn side by side [px]. */
+const leastApart = 52
+
+/** Middles of the three handles on the screen, kept inside the picture and apart. */
+export function handlePixels(cut: Cut, extent: PierExtent, pose: Pose, viewport: Viewport, foot: number): Readonly<Record<HandleId, Pixel>> {
+  const at = (handle: HandleId): [number, number] => {
+    const [x, y] = project(pose, viewport, handlePlace(cut, handle, extent))
+    return [Math.min(Math.max(x, 26), viewport.width - 26), Math.min(Math.max(y, 26), viewport.height - foot - 26)]
+  }
+  const left = at('left')
+  const right = at('right')
+  if (Math.hypot(left[0] - right[0], left[1] - right[1]) < leastApart) {
+    const middle = (left[0] + right[0]) / 2
+    left[0] = middle - leastApart / 2
+    right[0] = middle + leastApart / 2
+  }
+  return { left, right, turn: at('turn') }
+}
+
+/** Seen shallower than this the ground can't be aimed at; the way across the screen counts instead [rad]. */
+const shallow = 0.24
+const ray = new Float64Array(6)
+
+/** Plan angle [rad] moved when the pointer goes from one pixel to another with a handle in hand. */
+export function angleDragged(from: Pixel, to: Pixel, cut: Cut, handle: HandleId, extent: PierExtent, pose: Pose, viewport: Viewport): number {
+  const y = handlePlace(cut, handle, extent)[1]
+  if (pose.pitch > shallow) {
+    const a = angleAt(from, y, pose, viewport)
+    const b = angleAt(to, y, pose, viewport)
+    if (a !== null && b !== null) return shortWay(a, b)
+  }
+  const radius = Math.max(40, Math.abs(project(pose, viewport, [0, y, 0])[0] - project(pose, viewport, [extent.half * Math.sin(pose.azimuth), y, -extent.half * Math.cos(pose.azimuth)])[0]))
+  const isBehind = Math.abs(shortWay(pose.azimuth, handleAngle(cut, handle))) > Math.PI * 0.55
+  return ((to[0] - from[0]) / radius) * (isBehind ? 1 : -1)
+}
+
+/** Plan angle of the point at height `y` under a pixel; null when the sight line does not come down to it. */
+function angleAt([px, py]: Pixel, y: number, pose: Pose, viewport: Viewport): number | null {
+  rayThrough(pose, viewport, px, py, ray)
+  const t = (y - (ray[1] as number)) / (ray[4] as number)
+  if (!(t > 0)) return null
+  return Math.atan2((ray[2] as number) + t * (ray[5] as number), (ray[0] as number) + t * (ray[3] as number))
+}

@@ -1,0 +1,51 @@
+import { Color, DirectionalLight, Group, HemisphereLight } from 'three'
+
+/** Sun: to the left of the reader who looks square on, and up [rad]. */
+const sunAside = (38 * Math.PI) / 180
+const sunUp = (47 * Math.PI) / 180
+
+/** One soft sun that goes round with the cut, so that cut faces never fall into black, and the sky's fill. */
+export class Daylight {
+  readonly root = new Group()
+  private readonly sun = new DirectionalLight('#fff1dc', 2.5)
+  private readonly sky = new HemisphereLight('#e6eef6', '#b9ab95', 1.15)
+
+  constructor() {
+    this.sun.castShadow = true
+    this.sun.shadow.mapSize.set(2048, 2048)
+    this.sun.shadow.bias = -0.0004
+    this.sun.shadow.normalBias = 0.006
+    this.sun.shadow.radius = 3.2
+    this.root.add(this.sun, this.sun.target, this.sky)
+  }
+
+  /** `facing` plan angle of the cut; `reach` radius [m] of all that may cast a shadow about (0, `middle`, 0). */
+  aim(facing: number, reach: number, middle: number): void {
+    const azimuth = facing + sunAside
+    const level = Math.cos(sunUp)
+    const far = reach * 3
+    this.sun.position.set(Math.cos(azimuth) * level * far, middle + Math.sin(sunUp) * far, Math.sin(azimuth) * level * far)
+    this.sun.target.position.set(0, middle, 0)
+    const { camera } = this.sun.shadow
+    camera.left = camera.bottom = -reach
+    camera.right = camera.top = reach
+    camera.near = far - reach * 1.6
+    camera.far = far + reach * 1.8
+    camera.updateProjectionMatrix()
+  }
+
+  setTheme(isDark: boolean): void {
+    this.sun.intensity = isDark ? 2.35 : 2.5
+    this.sky.intensity = isDark ? 0.9 : 1.15
+    this.sky.groundColor = new Color(isDark ? '#8d8679' : '#b9ab95')
+  }
+
+  setShadows(on: boolean): void {
+    this.sun.castShadow = on
+  }
+
+  dispose(): void {
+    this.sun.dispose()
+    this.sky.dispose()
+  }
+}

@@ -1,0 +1,148 @@
+import { Color, type Material, MeshLambertMaterial, Vector4 } from 'three'
+import type { Role } from '../../../core/model/solid.ts'
+import type { BarCoating, PierSpec, PostSectionId } from '../../../core/model/spec.ts'
+import { type Hatch, hatches, hatchOfGround, hatchOfRole } from '../../section/hatch.ts'
+import { groundLook, type MineralLook, mineralLooks } from './mineralLooks.ts'
+import type { SharedUniforms } from './sharedUniforms.ts'
+import { type Family, type OwnUniforms, solidMaterial } from './solidMaterial.ts'
+
+/** Materials of one zone: its outside faces and the faces that the cut made. */
+export type ZoneMaterials = Readonly<{
+  pair: readonly [Material, Material]
+  /** 0 plain … 1 pointed at. */
+  setLit(amount: number): void
+  dispose(): void
+}>
+
+/** What a zone's look depends on; an equal key means equal materials. */
+export const lookKey = (role: Role, spec: PierSpec, quality: 'full' | 'light', bounds: PostBounds | null): string =>
+  [
+    quality,
+    role,
+    role === 'soil' || role === 'topsoil' ? JSON.stringify(spec.site.soil) : '',
+    role === 'soil-lower' ? JSON.stringify(spec.site.lower?.soil ?? null) : '',
+    role === 'wood' ? `${spec.post.section} ${spec.post.treatment} ${bounds?.width} ${bounds?.depth}` : '',
+    role === 'bar' ? (spec.bars?.coating ?? '') : '',
+  ].join('|')
+
+/** Sides of the post as built [m]; read from its mesh, so that no table of sizes is needed here. */
+export type PostBounds = Readonly<{ width: number; depth: number }>
+
+/** Plies across the width, and whether the post is round; what the grain needs to know of a section. */
+const postMake: Readonly<Record<PostSectionId, Readonly<{ plies: number; round: boolean }>>> = {
+  '4x4': { plies: 1, round: false },
+  '4x6': { plies: 1, round: false },
+  '6x6': { plies: 1, round: false },
+  '6x8': { plies: 1, round: false },
+  '8x8': { plies: 1, round: false },
+  '3-ply-2x6': { plies: 3, round: false },
+  '4-ply-2x6': { plies: 4, round: false },
+  '3-ply-2x8': { plies: 3, round: false },
+  'round-6': { plies: 1, round: true },
+  'round-7': { plies: 1, round: true },
+  'round-8': { plies: 1, round: true },
+  'round-9': { plies: 1, round: true },
+  'round-10': { plies: 1, round: true },
+}
+
+const coatingTone: Readonly<Record<BarCoating, readonly [string, string, number]>> = {
+  plain: ['#7d5138', '#5f4234', 1],
+  galvanised: ['#a3a6a8', '#8f9192', 0],
+  epoxy: ['#5d7a66', '#536d5c', 0],
+  stainless: ['#b9bcbf', '#a7abae', 0],
+}
+
+const uniform = (value: unknown): { value: unknown } => ({ value })
+const colour = (hex: string): { value: unknown } => uniform(new Color(hex))
+
+const mineralOwn = (look: MineralLook, role: Role): OwnUniforms => ({
+  uBase: colour(look.base),
+  uMottle: colour(look.mottle),
+  uStoneA: colour(look.stoneA),
+  uStoneB: colour(look.stoneB),
+  uScale: uniform(new Vector4(...look.scale)),
+  uMix: uniform(new Vector4(...look.mix)),
+  uPacked: uniform(look.packed),
+  uBump: uniform(look.bump),
+  uRough: uniform(look.roughness),
+  uGrass: uniform(role === 'topsoil' || role === 'soil' ? 1 : 0),
+})
+
+const woodOwn = (spec: PierSpec, bounds: PostBounds | null): OwnUniforms => {
+  const make = postMake[spec.post.section]
+  const fresh = spec.post.treatment === 'untreated'
+  return {
+    uEarly: colour(fresh ? '#dfbe97' : '#d0b684'),
+    uLate: colour(fresh ? '#bb8d61' : '#a58a58'),
+    uPost: uniform(new Vector4(bounds?.width ?? 0.14, bounds?.depth ?? 0.14, make.plies, 0)),
+    uRound: uniform(make.round ? 1 : 0),
+  }
+}
+
+const metalOwn = (tone: readonly [string, string, number]): OwnUniforms => ({ uMetal: colour(tone[0]), uMetalB: colour(tone[1]), uRust: uniform(tone[2]) })
+
+type Recipe = Readonly<{ family: Family; own: OwnUniforms; ink: string; inkShare: number; hatch: Hatch; plain: string }>
+
+function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
+  const hatch = hatchOfRole(role)
+  switch (role) {
+    case 'wood': {
+      const own = woodOwn(spec, bounds)
+      return { family: 'wood', own, hatch, ink: '#5a3d22', inkShare: 0.5, plain: '#c9a877' }
+    }
+    case 'bar': {
+      const tone = coatingTone[spec.bars?.coating ?? spec.verticalBars?.coating ?? 'plain']
+      return { family: 'metal', own: metalOwn(tone), hatch, ink: '#000000', inkShare: 0, plain: tone[0] }
+    }
+    case 'steel':
+      return { family: 'metal', own: metalOwn(['#a2a5a6', '#8b8e90', 0]), hatch, ink: '#1d1f22', inkShare: 0.55, plain: '#9b9ea0' }
+    case 'soil':
+    case 'soil-lower': {
+      const soil = role === 'soil' ? spec.site.soil : (spec.site.lower?.soil ?? spec.site.soil)
+      const look = groundLook(soil, role === 'soil-lower')
+      return { family: 'mineral', own: mineralOwn(look, role), hatch: hatchOfGround(soil), ink: look.ink, inkShare: look.inkShare, plain: look.base }
+    }
+    default: {
+      const look = mineralLooks[role]
+      return { family: 'mineral', own: mineralOwn(look, role), hatch, ink: look.ink, inkShare: look.inkShare, plain: look.base }
+    }
+  }
+}
+
+/** Materials of a zone. `bare` [m] is the radius within which no grass grows, shared by all zones. */
+export function zoneMaterials(
+  role: Role,
+  spec: PierSpec,
+  shared: SharedUniforms,
+  bare: { value: number },
+  quality: 'full' | 'light',
+  bounds: PostBounds | null,
+): ZoneMaterials {
+  const { family, own, ink, inkShare, hatch, plain } = recipe(role, spec, bounds)
+  if (quality === 'light') {
+    const pair = [plainMaterial(plain, 1), plainMaterial(plain, 1.08)] as const
+    return { pair, setLit: (amount) => pair.forEach((material) => material.emissive.copy(shared.uAccent.value).multiplyScalar(0.5 * amount)), dispose: () => pair.forEach((m) => m.dispose()) }
+  }
+  const lit = { value: 0 }
+  const faces = (isSection: boolean) =>
+    solidMaterial(family, shared, {
+      ...own,
+      uBare: bare,
+      uLit: lit,
+      uInk: colour(ink),
+      uInkShare: uniform(inkShare),
+      uHatch: uniform(hatches.indexOf(hatch)),
+      uSection: uniform(isSection ? 1 : 0),
+    })
+  const pair = [faces(false), faces(true)] as const
+  return {
+    pair,
+    setLit: (amount) => {
+      lit.value = amount
+    },
+    dispose: () => pair.forEach((material) => material.dispose()),
+  }
+}
+
+const plainMaterial = (hex: string, gain: number): MeshLambertMaterial =>
+  new MeshLambertMaterial({ color: new Color(hex).multiplyScalar(gain), polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 })

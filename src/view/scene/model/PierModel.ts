@@ -1,0 +1,167 @@
+import { Group, type Vector3 } from 'three'
+import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js'
+import type { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js'
+import { cutMeshes, specialAngles } from '../../../core/geometry/cutMeshes.ts'
+import { planAngles } from '../../../core/geometry/planAngles.ts'
+import { plane } from '../../../core/geometry/surface.ts'
+import type { PierResult } from '../../../core/model/result.ts'
+import type { Cut, Role } from '../../../core/model/solid.ts'
+import type { Zone } from '../../../core/model/zone.ts'
+import { radians } from '../../../core/units/quantity.ts'
+import { noWater, type SharedUniforms } from '../materials/sharedUniforms.ts'
+import { lookKey, type PostBounds, zoneMaterials } from '../materials/zoneMaterials.ts'
+import { toLineGeometry } from '../toBufferGeometry.ts'
+import { groundLine } from './groundLine.ts'
+import { hardEdges } from './hardEdges.ts'
+import { liftedOffsets, type Offset } from './lifted.ts'
+import type { LineSet } from './lineSet.ts'
+import { SheetObject } from './SheetObject.ts'
+import { ZoneObject } from './ZoneObject.ts'
+
+export type ModelView = Readonly<{ cut: Cut; cutPost: boolean; quality: 'full' | 'light'; water: boolean; frost: boolean; soil: boolean }>
+
+const nativeRoles: ReadonlySet<Role> = new Set(['topsoil', 'soil', 'soil-lower'])
+export const isNative = (role: Role): boolean => nativeRoles.has(role)
+
+/** Uniform segments to the full turn. */
+export const segments = 96
+
+/** The pier as three objects. It is told what to show; it makes, reuses and disposes what is drawn. Nothing here knows React or the store. */
+export class PierModel {
+  readonly root = new Group()
+  readonly zones = new Map<string, ZoneObject>()
+  private readonly sheets = new Map<string, SheetObject>()
+  private readonly ground: LineSegments2
+  private groundGeometry: LineSegmentsGeometry | null = null
+  private readonly bare = { value: 0 }
+  private offsets: ReadonlyMap<string, Offset> = new Map()
+  private lift = 0
+  result: PierResult | null = null
+
+  constructor(
+    private readonly shared: SharedUniforms,
+    private readonly lines: LineSet,
+  ) {
+    this.ground = new LineSegments2(undefined, lines.ground)
+    this.ground.renderOrder = 4
+    this.root.add(this.ground)
+  }
+
+  show(result: PierResult, view: ModelView): void {
+    const { zones, spec } = result
+    this.result = result
+    const meshes = cutMeshes(zones, view.cut, { segments, cutPost: view.cutPost })
+    const special = specialAngles(zones)
+    const angles = planAngles(special, view.cut, segments)
+    const uncut = view.cutPost ? angles : planAngles(special, { open: radians(0), facing: view.cut.facing }, segments)
+    this.setShared(result, view)
+    const post = postBounds(zones)
+    for (const zone of zones) {
+      const mesh = meshes.get(zone.id)
+      if (!mesh) continue
+      const object = this.zones.get(zone.id) ?? this.addZone(zone.id)
+      object.dress(lookKey(zone.role, spec, view.quality, post), () => zoneMaterials(zone.role, spec, this.shared, this.bare, view.quality, post))
+      object.show(mesh, hardEdges(zone, zone.role === 'wood' ? uncut : angles))
+      object.setShadows(view.quality === 'full')
+      object.group.visible = view.soil || !isNative(zone.role)
+    }
+    for (const [id, object] of this.zones)
+      if (!meshes.has(id)) {
+        object.dispose()
+        this.zones.delete(id)
+      }
+    this.showSheets(result, view, special)
+    this.showGround(result, view)
+    this.offsets = liftedOffsets(zones, spec.hole.depth)
+    this.setLift(this.lift)
+  }
+
+  /** 0 together … 1 apart. */
+  setLift(lift: number): void {
+    this.lift = lift
+    for (const [id, object] of this.zones) {
+      const [x, y, z] = this.offsets.get(id) ?? [0, 0, 0]
+      object.group.position.set(x * lift, y * lift, z * lift)
+    }
+    this.ground.visible = lift === 0 && this.groundGeometry !== null
+    for (const sheet of this.sheets.values()) sheet.group.visible = lift === 0
+  }
+
+  /** Where a zone has been lifted to [m]. */
+  offsetOf(id: string, into: Vector3): Vector3 {
+    const [x, y, z] = this.offsets.get(id) ?? [0, 0, 0]
+    return into.set(x, y, z).multiplyScalar(this.lift)
+  }
+
+  /** How far up a zone stands lifted now [m]. */
+  heightLifted(id: string): number {
+    return this.zones.get(id)?.group.position.y ?? 0
+  }
+
+  setPointed(id: string | null): void {
+    for (const [key, object] of this.zones) object.setLit(key === id ? 1 : 0)
+  }
+
+  dispose(): void {
+    for (const object of this.zones.values()) object.dispose()
+    for (const sheet of this.sheets.values()) sheet.dispose()
+    this.zones.clear()
+    this.sheets.clear()
+    this.groundGeometry?.dispose()
+  }
+
+  private addZone(id: string): ZoneObject {
+    const object = new ZoneObject(id, this.lines)
+    this.zones.set(id, object)
+    this.root.add(object.group)
+    return object
+  }
+
+  private setShared({ spec }: PierResult, { cut, water }: ModelView): void {
+    const { slope, downhill, waterTable } = spec.site
+    this.shared.uGround.value.set(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill), 0)
+    this.shared.uWater.value = water && waterTable !== null ? -waterTable : noWater
+    this.shared.uRight.value.set(Math.sin(cut.facing), -Math.cos(cut.facing))
+    const mouth = Math.max(spec.hole.diameter, spec.hole.flare?.diameter ?? 0) / 2
+    this.bare.value = mouth + 0.04
+  }
+
+  private showSheets({ sheets }: PierResult, view: ModelView, special: readonly number[]): void {
+    const wanted = sheets.filter(({ id }) => (id === 'water-table' ? view.water : view.frost))
+    for (const sheet of wanted) {
+      const object = this.sheets.get(sheet.id) ?? new SheetObject(sheet.id, this.lines)
+      if (!this.sheets.has(sheet.id)) {
+        this.sheets.set(sheet.id, object)
+        this.root.add(object.group)
+      }
+      object.show(sheet, view.cut, segments, special)
+    }
+    for (const [id, object] of this.sheets)
+      if (!wanted.some((sheet) => sheet.id === id)) {
+        object.dispose()
+        this.sheets.delete(id)
+      }
+  }
+
+  private showGround({ zones, spec }: PierResult, view: ModelView): void {
+    const { slope, downhill } = spec.site
+    const grade = plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill))
+    const native = zones.flatMap(({ id, role }) => (view.soil && isNative(role) ? [this.zones.get(id)?.mesh?.outline ?? new Float32Array()] : []))
+    const segmentsOfGround = groundLine(native, grade)
+    this.groundGeometry = toLineGeometry(segmentsOfGround, this.groundGeometry)
+    this.ground.geometry = this.groundGeometry
+  }
+}
+
+/** Sides of the post [m], read off its outline; null when there is none. */
+export function postBounds(zones: readonly Zone[]): PostBounds | null {
+  for (const zone of zones) {
+    if (zone.role !== 'wood' || zone.build !== 'swept') continue
+    for (const corner of zone.corners) {
+      if (!('at' in corner)) continue
+      if (corner.at.kind === 'rectangle') return { width: 2 * corner.at.hx, depth: 2 * corner.at.hz }
+      if (corner.at.kind === 'circle' && corner.at.r > 0) return { width: 2 * corner.at.r, depth: 2 * corner.at.r }
+    }
+  }
+  return null
+}

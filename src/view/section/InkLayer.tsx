@@ -1,0 +1,34 @@
+import type { Ink, LineStyle, Plate } from './ink.ts'
+import { captionSize, platePadding, type TypeSize } from './typeSize.ts'
+
+const styles = ['leader', 'dimension', 'tick', 'frost', 'water', 'arrow', 'dot'] as const satisfies readonly LineStyle[]
+
+/** Where a line of a plate stands, and how large: names all alike, the caption under a figure smaller. */
+export function lineAt({ kind, lines }: Plate, i: number, size: TypeSize): Readonly<{ x: number; y: number; fontSize: number; fontWeight: number }> {
+  const base = kind === 'name' ? size.name : size.figure
+  const fontSize = i > 0 && kind !== 'name' ? captionSize(size.figure) : base
+  const y = platePadding - 1 + base * 0.86 + (i === 0 || lines.length < 2 ? 0 : kind === 'name' ? base * 1.14 : fontSize * 1.1)
+  return { x: platePadding, y, fontSize, fontWeight: kind !== 'name' && i === 0 ? 600 : 500 }
+}
+
+/** Lines and words over a picture, as SVG. */
+export const InkLayer = ({ ink, size }: Readonly<{ ink: Ink; size: TypeSize }>) => (
+  <g className='ink'>
+    {styles.map((style) => (
+      <g key={style}>
+        <path className={`ink-${style} casing`} d={ink.paths[style]} />
+        <path className={`ink-${style}`} d={ink.paths[style]} />
+      </g>
+    ))}
+    {ink.plates.map((plate) => (
+      <g key={plate.id} className={`plate plate-${plate.kind}`} transform={`translate(${plate.x} ${plate.y})`}>
+        <rect width={plate.width} height={plate.height} rx={2} />
+        {plate.lines.map((line, i) => (
+          <text key={line} {...lineAt(plate, i, size)}>
+            {line}
+          </text>
+        ))}
+      </g>
+    ))}
+  </g>
+)

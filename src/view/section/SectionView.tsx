@@ -1,0 +1,86 @@
+import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { formatText } from '../../core/units/format.ts'
+import { pointAt } from '../../state/actions/view.ts'
+import { pierStore } from '../../state/store.ts'
+import { scene as words } from '../../text/en/scene.ts'
+import { usePier, useResult } from '../hooks/usePier.ts'
+import { HatchPatterns, patternId } from './HatchPatterns.tsx'
+import { InkLayer } from './InkLayer.tsx'
+import './section.css'
+import { drawSection } from './drawSection.ts'
+import { forgetWidths, lettersReady, typeSize } from './typeSize.ts'
+
+const pixelsPerMillimetre = 4.2
+
+/** The exact section through the pier's axis as a drawing: hatches, names, dimensions. Stands in for the 3D picture wherever there is none. */
+export function SectionView() {
+  const frame = useRef<HTMLDivElement>(null)
+  const [size, setSize] = useState<Readonly<{ width: number; height: number }> | null>(null)
+  const prefix = useId().replace(/[^a-z0-9]/gi, '')
+  const result = useResult()
+  const facing = usePier((state) => state.view.cut.facing)
+  const cutPost = usePier((state) => state.view.cutPost)
+  const layers = usePier((state) => state.view.layers)
+  const units = usePier((state) => state.view.units)
+  const theme = usePier((state) => state.view.theme)
+  const pointedAt = usePier((state) => state.view.pointedAt)
+
+  useLayoutEffect(() => {
+    const element = frame.current
+    if (!element) return
+    const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight })
+    measure()
+    const observer = new ResizeObserver(measure)
+    observer.observe(element)
+    return () => observer.disconnect()
+  }, [])
+
+  const [letters, setLetters] = useState(0)
+  useEffect(() => {
+    let alive = true
+    lettersReady().then(() => {
+      if (!alive) return
+      forgetWidths()
+      setLetters((count) => count + 1)
+    })
+    return () => {
+      alive = false
+    }
+  }, [])
+
+  const type = useMemo(() => typeSize(theme, (size?.width ?? 800) < 560), [theme, size])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: widths of words change when the page's letters arrive
+  const drawing = useMemo(() => {
+    if (!size || size.width < 40 || size.height < 40) return null
+    const say = { length: (value: number) => formatText(value, 'length', units), slope: (value: number) => formatText(value, 'slope', units) }
+    return drawSection({ result, facing, cutPost, layers, say, type, size })
+  }, [result, facing, cutPost, layers, units, type, size, letters])
+
+  return (
+    <div className='section' ref={frame}>
+      {drawing && size && (
+        <svg role='img' aria-label={words.section} viewBox={`0 0 ${size.width} ${size.height}`} onPointerLeave={() => pointAt(pierStore, null)}>
+          <defs>
+            <HatchPatterns prefix={prefix} scale={pixelsPerMillimetre} />
+          </defs>
+          {drawing.bodies.map((body) => (
+            <g key={body.key}>
+              <path
+                className={`section-zone role-${body.role}`}
+                d={body.path}
+                data-lit={body.zone === pointedAt || undefined}
+                onPointerEnter={() => pointAt(pierStore, body.zone)}
+              />
+              {body.hatch !== 'none' && <path className='section-hatch' d={body.path} fill={`url(#${patternId(prefix, body.hatch)})`} />}
+              <path className={`section-outline ${body.cut ? '' : 'uncut'}`} d={body.outline} />
+            </g>
+          ))}
+          {drawing.lines.map(({ style, path }) => (
+            <path key={style} className={`section-outline ${style}`} d={path} />
+          ))}
+          <InkLayer ink={drawing.ink} size={type} />
+        </svg>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,127 @@
+import type { PierResult } from '../../core/model/result.ts'
+import type { Layer } from '../../state/appState.ts'
+import { scene as words } from '../../text/en/scene.ts'
+import { drawDimension } from './dimensionInk.ts'
+import { type Box, InkPot, type Ink, type Pixel } from './ink.ts'
+import { type Columns, type LabelWish, placeLabels, type PlacedLabel, type Side } from './labelColumns.ts'
+import { drawMarks } from './marksInk.ts'
+import { type Dimension, pierDimensions, type Place } from './pierDimensions.ts'
+import type { TypeSize } from './typeSize.ts'
+
+/** How the picture is taken, as far as words and dimensions need to know. Plan angles in radians, lengths in metres. */
+export type Sight = Readonly<{
+  /** Where a point at a plan angle, radius and height falls on the screen. */
+  point(theta: number, r: number, y: number): Pixel
+  /** False where something stands before the point. */
+  isShown(theta: number, r: number, y: number): boolean
+  /** Plan angles of the two cut faces; null when nothing is cut open. */
+  faces: Readonly<Record<Side, number>> | null
+  /** Both faces lie in one plane, so that a diameter can be measured across them. */
+  isFlat: boolean
+  /** Half the side of the block. */
+  half: number
+  /** What no figure may lie over: post, crown and fill, on the screen. */
+  pier: readonly Box[]
+}>
+
+export type Say = Readonly<{ length(value: number): string; slope(value: number): string }>
+
+export type AnnotationInput = Readonly<{
+  result: PierResult
+  sight: Sight
+  layers: Readonly<Record<Layer, boolean>>
+  say: Say
+  size: TypeSize
+  /** Names on the left, figures on the right, and the main ones only. */
+  isNarrow: boolean
+  wishes: readonly LabelWish[]
+  columns: Columns
+  sides: ReadonlyMap<string, Side>
+  /** The picture, in pixels. */
+  bounds: Box
+  /** While the picture moves: what was decided when it last stood still. Names stay where they are, figures keep their place on their lines. */
+  kept?: Annotated | null
+}>
+
+export type Annotated = Readonly<{
+  ink: Ink
+  sides: ReadonlyMap<string, Side>
+  labels: readonly PlacedLabel[]
+  /** Which of its places each figure took. */
+  seats: ReadonlyMap<string, number>
+}>
+
+/** Everything written and drawn over the picture, none of it over another. */
+export function annotate(input: AnnotationInput): Annotated {
+  const pot = new InkPot()
+  const labels = !input.layers.labels ? [] : input.kept ? followed(input.kept.labels, input.wishes) : placeLabels(input.wishes, input.columns, input.sides)
+  const seats = new Map<string, number>()
+  const taken: Box[] = [...labels.map((label) => label.box), ...input.sight.pier]
+  for (const label of labels) {
+    pot.plates.push({ ...label.box, id: label.id, lines: label.lines, kind: 'name' })
+    drawLeader(pot, label)
+  }
+  if (input.layers.dimensions) drawDimensions(pot, input, taken, seats)
+  drawMarks(pot, input, taken, seats)
+  return { ink: pot, sides: new Map(labels.map((label) => [label.id, label.side])), labels, seats }
+}
+
+/** Labels where they stood, their leaders tied to where the anchors are now. */
+const followed = (labels: readonly PlacedLabel[], wishes: readonly LabelWish[]): PlacedLabel[] =>
+  labels.flatMap((label) => {
+    const anchor = wishes.find(({ id }) => id === label.id)?.anchors[label.side]
+    return anchor ? [{ ...label, anchor }] : []
+  })
+
+export function drawLeader(pot: InkPot, { anchor, elbow, end }: Pick<PlacedLabel, 'anchor' | 'elbow' | 'end'>): void {
+  pot.line('leader', end, elbow, anchor)
+  pot.dot('dot', anchor, 3)
+}
+
+function drawDimensions(pot: InkPot, { result, sight, say, size, isNarrow, bounds, kept }: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+  const { faces } = sight
+  if (!faces) return
+  const shaft = result.spec.hole.diameter / 2
+  const project = ({ u, y }: Place): Pixel => sight.point(u < 0 ? faces.left : faces.right, Math.abs(u), y)
+  const chosen = pierDimensions(result, faces.right)
+    .filter((one) => !isNarrow || one.first === 1)
+    .map((one): Dimension => (isNarrow ? rightHand(one) : one))
+    .filter((one) => one.side !== 'below' || sight.isFlat)
+  for (const one of chosen.sort((a, b) => a.first - b.first || a.tier - b.tier)) {
+    if (![one.from, one.to].every((place) => isPlaceShown(sight, faces, place))) continue
+    const lines = figureLines(one, result, say)
+    const seat = kept ? (kept.seats.get(one.id) ?? -1) : undefined
+    const placed = drawDimension(pot, one, project, Math.max(shaft, Math.abs(one.to.u)), { size: size.figure, lines }, { bounds, taken, seat })
+    if (!placed) continue
+    seats.set(one.id, placed.seat)
+    taken.push(placed.box)
+    pot.plates.push({ ...placed.box, id: `figure-${one.id}`, lines, kind: 'figure' })
+  }
+}
+
+/** On a narrow picture all figures stand on the right: wood nearest, the hole's depth beyond it. */
+const rightHand = (one: Dimension): Dimension =>
+  one.side === 'left'
+    ? { ...one, side: 'right', tier: one.tier === 0 ? 0 : 2, from: { ...one.from, u: -one.from.u }, to: { ...one.to, u: -one.to.u } }
+    : { ...one, tier: Math.min(one.tier, 1) }
+
+/** Asked a finger's breadth outside and below, since a point on an edge is neither seen nor hidden. */
+function isPlaceShown(sight: Sight, faces: Readonly<Record<Side, number>>, { u, y }: Place): boolean {
+  return sight.isShown(u < 0 ? faces.left : faces.right, Math.abs(u) + 0.018, y - 0.012)
+}
+
+function figureLines(one: Dimension, { spec }: PierResult, say: Say): readonly string[] {
+  const value = say.length(one.value)
+  const { figures } = words
+  switch (one.id) {
+    case 'depth':
+      return spec.site.slope > 0 ? figures.depthAtAxis(value) : figures.depth(value)
+    case 'depth-left':
+    case 'depth-right':
+      return one.value > spec.hole.depth ? figures.depthUphill(value) : figures.depthDownhill(value)
+    case 'crown':
+      return spec.top.shape === 'dished' ? figures.dish(value) : figures.crown(value)
+    default:
+      return figures[one.id](value)
+  }
+}

@@ -1,0 +1,94 @@
+import { heightAlong } from '../../core/geometry/corner.ts'
+import { plane } from '../../core/geometry/surface.ts'
+import type { PierResult } from '../../core/model/result.ts'
+import { scene as words } from '../../text/en/scene.ts'
+import type { AnnotationInput } from './annotate.ts'
+import { takeSeat } from './dimensionInk.ts'
+import type { Box, InkPot, Pixel } from './ink.ts'
+import type { Side } from './labelColumns.ts'
+import { plateSize } from './typeSize.ts'
+
+/** Water level, frost line and slope: the marks of the drafting notes 3.5 and 3.6, with their figures. */
+export function drawMarks(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+  if (input.layers.water) drawWater(pot, input, taken, seats)
+  if (input.layers.frost) drawFrost(pot, input, taken, seats)
+  if (input.layers.dimensions) drawDownhill(pot, input, taken, seats)
+}
+
+/** Puts words at the first free place [px, middle of the plate]; false when none is free. */
+function putWords(pot: InkPot, id: string, line: string, kind: 'figure' | 'water', { size, bounds, kept }: AnnotationInput, places: readonly Pixel[], taken: Box[], seats: Map<string, number>): boolean {
+  const lines = [line]
+  const { width, height } = plateSize(lines, size.figure, 'figure')
+  const boxes = places.map(([x, y]): Box => ({ x: x - width / 2, y: y - height / 2, width, height }))
+  const seated = takeSeat(boxes, { bounds, taken, seat: kept ? (kept.seats.get(id) ?? -1) : undefined })
+  if (!seated) return false
+  seats.set(id, seated.seat)
+  taken.push(seated.box)
+  pot.plates.push({ ...seated.box, id, lines, kind })
+  return true
+}
+
+/** Places along a level line on a face, over it and under it, from the middle outward. */
+function placesOn(input: AnnotationInput, theta: number, shares: readonly number[], height: (r: number) => number, over: number): Pixel[] {
+  const hole = input.result.spec.hole.diameter / 2
+  return [-over, over].flatMap((rise) =>
+    shares.map((share): Pixel => {
+      const r = hole + (input.sight.half - hole) * share
+      const [x, y] = input.sight.point(theta, r, height(r))
+      return [x, y + rise]
+    }),
+  )
+}
+
+function drawWater(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+  const { result, sight, say, size } = input
+  const { waterTable } = result.spec.site
+  if (waterTable === null || !sight.faces || !result.sheets.some((sheet) => sheet.id === 'water-table')) return
+  const side: Side = input.isNarrow ? 'right' : 'left'
+  const theta = sight.faces[side]
+  const hole = result.spec.hole.diameter / 2
+  const r = hole + (sight.half - hole) * 0.85
+  if (!sight.isShown(theta, r, -waterTable + 0.01)) return
+  const tip = sight.point(theta, r, -waterTable)
+  taken.push({ x: tip[0] - 9, y: tip[1] - 15, width: 18, height: 16 })
+  pot.shape('water', tip, [tip[0] - 7.5, tip[1] - 13], [tip[0] + 7.5, tip[1] - 13])
+  const text = words.marks.water(say.length(waterTable))
+  const places = [...placesOn(input, theta, [0.45, 0.6, 0.3], () => -waterTable, size.figure), [tip[0], tip[1] - 30] as const, [tip[0], tip[1] + 20] as const]
+  putWords(pot, 'water', text, 'water', input, places, taken, seats)
+}
+
+function drawFrost(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+  const { result, sight, say, size } = input
+  const { frostDepth } = result.spec.site
+  if (!sight.faces || input.isNarrow || !result.sheets.some((sheet) => sheet.id === 'frost-line')) return
+  const theta = sight.faces.right
+  const height = (r: number): number => gradeAt(result, theta, r) - frostDepth
+  if (!sight.isShown(theta, sight.half * 0.8, height(sight.half * 0.8) + 0.01)) return
+  const text = words.marks.frost(say.length(frostDepth))
+  putWords(pot, 'frost', text, 'figure', input, placesOn(input, theta, [0.6, 0.5, 0.7, 0.4, 0.85], height, size.figure), taken, seats)
+}
+
+export const gradeAt = ({ spec }: PierResult, theta: number, r: number): number => {
+  const { slope, downhill } = spec.site
+  return heightAlong(plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill)), r, Math.cos(theta), Math.sin(theta))
+}
+
+const arrowLift = 26
+
+/** An arrow down the slope, just above the ground, with the slope in words. */
+function drawDownhill(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+  const { result, sight, say } = input
+  const { slope, downhill } = result.spec.site
+  if (slope <= 0 || input.isNarrow) return
+  const ends = [0.68, 0.98].map((share) => sight.point(downhill, sight.half * share, gradeAt(result, downhill, sight.half * share)))
+  const [a, b] = ends as [Pixel, Pixel]
+  const run = Math.hypot(b[0] - a[0], b[1] - a[1])
+  if (run < 34) return
+  const [dx, dy] = [(b[0] - a[0]) / run, (b[1] - a[1]) / run]
+  const tip: Pixel = [b[0], b[1] - arrowLift]
+  const middle: Pixel = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2 - arrowLift - 17]
+  const places = [0, 24, -24, 44].flatMap((aside): Pixel[] => [[middle[0] + aside, middle[1]], [middle[0] + aside, middle[1] - 22]])
+  if (!putWords(pot, 'downhill', words.marks.downhill(say.slope(slope)), 'figure', input, places, taken, seats)) return
+  pot.line('dimension', [a[0], a[1] - arrowLift], tip)
+  pot.shape('arrow', tip, [tip[0] - 12 * dx + 4 * dy, tip[1] - 12 * dy - 4 * dx], [tip[0] - 12 * dx - 4 * dy, tip[1] - 12 * dy + 4 * dx])
+}
