@@ -37,6 +37,11 @@ const gec10 = document(
 const aashto = document('AASHTO LRFD Bridge Design Specifications', 'as transcribed in open source', 2017, 'AASHTO')
 const ufc = document('UFC 3-220-20 Foundations and Earth Structures', '16 January 2025', 2025, 'US Department of Defense')
 const ep486 = document('ANSI/ASAE EP486 Shallow Post and Pier Foundation Design', 'EP486.2 and EP486.3', 2017, 'ASABE')
+const woodHandbook = document('Wood Handbook: Wood as an Engineering Material', 'FPL-GTR-190', 2010, 'USDA Forest Service')
+const forestService = (title: string, edition: string, year: number | null) => document(title, edition, year, 'USDA Forest Service')
+const forestProducts = (title: string, edition: string, year: number) => document(title, edition, year, 'Forest Products Society')
+const oregonState = (title: string, edition: string, year: number) => document(title, edition, year, 'Oregon State University')
+const appliedHydrology = document('Applied Hydrology', '1st', 1988, 'McGraw-Hill')
 const own = (title: string, standing: Standing): Source => document(title, '', null, '')('whole', '', standing)
 
 /** Every source that a formula, a table row or a result may name. Section-level ids, so that an id alone leads to the place. */
@@ -299,6 +304,288 @@ export const sources = {
     null,
     'several, public',
   )('whole', 'yield by bag weight', 'secondary'),
+
+  'wood-handbook-4-3': woodHandbook('table', 'Table 4-3, shrinkage of domestic woods', 'read'),
+  'wood-handbook-4': woodHandbook('section', 'Chapter 4, shrinkage in service and greatest moisture content', 'from memory'),
+  'wood-handbook-14': document(
+    'Wood Handbook: Wood as an Engineering Material',
+    'copy posted 2021; edition not confirmed',
+    null,
+    'USDA Forest Service',
+  )('section', 'Chapter 14, biodeterioration', 'read'),
+  'fpl-rp-489': forestService('Moisture Content and the Shrinkage of Lumber', 'FPL-RP-489', 1989)(
+    'equation',
+    'width and thickness',
+    'read',
+  ),
+  'fpl-report-1093': forestService('Longitudinal Shrinkage of Wood', 'Report 1093', 1960)('whole', 'first page', 'read'),
+  'missouri-shrinkage-4-34': document(
+    'Problem 4.34, shrinkage of a deep member',
+    'course page',
+    null,
+    'Missouri University of Science and Technology',
+  )('example', 'Problem 4.34', 'published, recomputed'),
+  'decay-thresholds': document(
+    'Introduction on moisture thresholds of decay',
+    'Materiales de Construccion 71(342)',
+    2021,
+    'CSIC',
+  )('section', 'Introduction', 'secondary'),
+  'rowell-ibach-2000': document(
+    'Paper on stable and durable wood',
+    'conference paper',
+    2000,
+    'USDA Forest Service',
+  )('whole', 'abstract', 'abstract only'),
+
+  'rawls-1983': document(
+    'Green-Ampt Infiltration Parameters from Soils Data',
+    'J. Hydraul. Eng. 109(1)',
+    1983,
+    'American Society of Civil Engineers',
+  )('equation', 'Equations 1 and 2', 'read'),
+  'rawls-1983-table': document(
+    'Green-Ampt Infiltration Parameters from Soils Data',
+    'J. Hydraul. Eng. 109(1)',
+    1983,
+    'American Society of Civil Engineers',
+  )('table', 'averages by texture, as kept in a university toolbox of soil physics', 'secondary'),
+  'chow-1988': appliedHydrology('equation', 'Chapter 4, ponding time and Philip', 'from memory'),
+  'chow-1988-examples': appliedHydrology('example', 'Examples 4.2.2, 4.3.1, 4.4.1 and 4.4.2', 'from memory'),
+  'rain-or-shine-6-5': document(
+    'Rain or Shine',
+    'open textbook',
+    null,
+    'Oklahoma State University',
+  )('example', 'Section 6.5, problems', 'read'),
+  'green-ampt-benchmark': document(
+    'Benchmark value of an open library for farm water',
+    'one value, sandy loam, one hour',
+    null,
+    'public source code',
+  )('example', 'cumulative infiltration', 'secondary'),
+  'heath-1983': document(
+    'Basic Ground-Water Hydrology',
+    'Water-Supply Paper 2220',
+    1983,
+    'US Geological Survey',
+  )('table', 'capillary rise, as quoted on a 2012 conference poster', 'secondary'),
+  'fetter-1994': document(
+    'Applied Hydrogeology',
+    '3rd',
+    1994,
+    'Macmillan',
+  )('table', 'Table 6.1, as quoted on a 2012 conference poster', 'secondary'),
+  'salim-hampton-2012': document(
+    'Capillary Rise in Sands and Silts',
+    'conference poster',
+    2012,
+    'Western Michigan University',
+  )('whole', 'opening', 'read'),
+  'capillary-rise-by-grain': own('Capillary rise from effective grain size and void ratio, classic rule', 'from memory'),
+  'parallel-plates': own('Flow and capillary hold between parallel plates', 'from memory'),
+  'concrete-conductivity': document('Construction materials, text online', '', null, 'public course text')('whole', '', 'secondary'),
+  'fpl-splashing-rain': forestService('Beware of Splashing Rain', 'Lab Notes', null)('whole', '', 'read'),
+  'timber-splash-guide': document(
+    'Wood protection by detailing, guidance',
+    '',
+    null,
+    'German timber-frame competence centre',
+  )('whole', 'clearance over ground', 'secondary'),
+  'irc-r317-1-5': irc('section', 'R317.1, item 5', 'read'),
+  'rational-runoff': own('Rational method of runoff', 'from memory'),
+
+  'powers-1948': document(
+    'A Discussion of Cement Hydration in Relation to the Curing of Concrete',
+    'Proceedings 27',
+    1948,
+    'Highway Research Board',
+  )('whole', 'abstract', 'abstract only'),
+  'powers-gel-space': own('Gel-space law of cement strength, Powers', 'from memory'),
+  'gel-space-textbook': document(
+    'Exam answers on the gel-space law',
+    '',
+    null,
+    'several, public',
+  )('example', '0.657 and 0.319, 240 MPa', 'secondary'),
+  'nist-hydration': document('Cement hydration model documentation', '', null, 'NIST')('section', 'strength by the gel-space law', 'read'),
+  'hydration-water': document('Water bound by hydrated cement', '', null, 'several, public')('whole', '0.23 and 0.42', 'secondary'),
+  'cement-content': document(
+    'Cement content by strength class',
+    '',
+    null,
+    'several, public',
+  )('whole', '5.5 and 6 sacks a cubic yard', 'secondary'),
+  'astm-c1074': astm('ASTM C1074 Estimating Concrete Strength by the Maturity Method', 'current', null)(
+    'equation',
+    'Nurse-Saul, datum 0 degC for Type I',
+    'secondary',
+  ),
+  'maturity-activation': document(
+    'Activation energy of ordinary cement, 33500 J/mol',
+    '',
+    null,
+    'one source, public',
+  )('whole', '', 'secondary'),
+  'aci-306': document(
+    'ACI 306R Guide to Cold Weather Concreting',
+    'topic page of the institute',
+    null,
+    'American Concrete Institute',
+  )('section', 'definition of cold weather', 'read'),
+  'aci-306-first-freeze': document(
+    'ACI 306R Guide to Cold Weather Concreting',
+    'as quoted in a trade journal',
+    null,
+    'American Concrete Institute',
+  )('whole', '500 psi before the first freeze', 'secondary'),
+  'aci-306-tables': document(
+    'ACI 306R Guide to Cold Weather Concreting',
+    '306R',
+    2010,
+    'American Concrete Institute',
+  )('table', 'placing temperature and protection', 'from memory'),
+  'aci-305-1': document(
+    'ACI 305.1 Specification for Hot Weather Concreting',
+    '305.1-14',
+    2014,
+    'American Concrete Institute',
+  )('whole', '95 degF at discharge, also ACI 301-20', 'secondary'),
+  'aci-318-19-19-3-3': aci318('table', 'Table 19.3.3.1, total air', 'from memory'),
+  'astm-c94-air': astm('ASTM C94 Ready-Mixed Concrete', 'as quoted in a trade journal', 2007)(
+    'table',
+    'Table 1, moderate exposure, 1 in aggregate',
+    'secondary',
+  ),
+  'ufgs-03311-air': document(
+    'UFGS 03311 Marine Concrete',
+    'guide specification',
+    null,
+    'US Department of Defense',
+  )('table', 'Table 3, total air content', 'read'),
+  'added-water-rule': own('One added gallon a cubic yard: slump up about 1 in, strength down 150 to 200 psi', 'from memory'),
+
+  'iso-15686': document(
+    'ISO 15686 Buildings and constructed assets: service life planning',
+    '15686-1 and 15686-8',
+    2008,
+    'ISO',
+  )('section', 'factors A to G', 'from memory'),
+  'iso-15686-8-scope': document(
+    'ISO 15686-8 Reference service life and service-life estimation',
+    '15686-8',
+    2008,
+    'ISO',
+  )('section', 'scope: no guidance on the values of the factors', 'read'),
+  'factor-bounds': own('Bounds of 0.8 to 1.2 for each factor, customary in teaching', 'from memory'),
+  'fpl-rn-02': forestService('Comparison of Wood Preservatives in Stake Tests', 'FPL-RN-02', 2011)('whole', 'abstract', 'abstract only'),
+  'lebow-2015': forestProducts('Paper on treated posts after 50 years', 'Forest Prod. J. 65(7/8)', 2015)(
+    'page',
+    '307, abstract and opening',
+    'abstract only',
+  ),
+  'lebow-2013': document(
+    'Paper on long-term durability of treated posts and lumber',
+    'Adv. Civ. Eng. Mater. 2(1)',
+    2013,
+    'ASTM International',
+  )('page', '178 to 188, abstract', 'abstract only'),
+  'freeman-posts': document(
+    'Paper on treated posts in southern Mississippi',
+    '',
+    null,
+    'several authors',
+  )('whole', 'abstract', 'abstract only'),
+  'stakes-canada-2017': forestProducts('Paper on copper-treated stakes at two sites', 'Forest Prod. J. 67(1/2)', 2017)(
+    'page',
+    '13, abstract',
+    'abstract only',
+  ),
+  'lebow-2018': document(
+    'Paper on stakes of several softwoods treated with copper',
+    'Maderas 20(3)',
+    2018,
+    'Universidad del Bio-Bio',
+  )('page', '359 to 368, abstract', 'abstract only'),
+  'markstrom-gjovik-1992': forestService('Report on treated and untreated ponderosa fence posts', 'RM-300', 1992)(
+    'whole',
+    'abstract',
+    'abstract only',
+  ),
+  'osu-bulletin-681': oregonState('Extension Bulletin 681, fence posts', 'Bulletin 681', 1947)('whole', '', 'read'),
+  'osu-post-farm-1976': oregonState('Post farm report', '1976', 1976)('whole', 'abstract', 'abstract only'),
+  'osu-post-farm-1985': oregonState('Post farm report', '1985, as quoted by a farm page', 1985)('whole', '', 'secondary'),
+  'osu-release-1997': oregonState('News release on plastic round buried posts', 'August 1997', 1997)('whole', '', 'read'),
+  'long-1941': document(
+    'Paper on oak posts in the Southwest',
+    'J. For. 39(8)',
+    1941,
+    'Society of American Foresters',
+  )('page', '701 to 704, abstract', 'abstract only'),
+  'nicholas-2019': document(
+    'Paper on treated wood in contact with concrete',
+    'Forests 11(1) 41',
+    2019,
+    'MDPI',
+  )('whole', 'abstract', 'abstract only'),
+  'scheffer-morrell-1997': forestProducts('Paper on polyethylene round the buried part of posts', 'Forest Prod. J. 47(5)', 1997)(
+    'page',
+    '42 to 44, abstract',
+    'abstract only',
+  ),
+  'extension-answer-2018': document(
+    'Answer on gravel and concrete round posts, Marion County, Oregon',
+    '18 March 2018',
+    2018,
+    'Ask Extension',
+  )('whole', '', 'read'),
+  'rus-1730b-121': document(
+    'Bulletin 1730B-121 Wood Pole Inspection and Maintenance',
+    'as quoted in two trade magazines',
+    null,
+    'USDA Rural Utilities Service',
+  )('table', 'decay zones and inspection intervals', 'secondary'),
+  'scheffer-1971': forestProducts('A climate index for estimating potential for decay in wood structures above ground', '21(10)', 1971)(
+    'equation',
+    'the index',
+    'from memory',
+  ),
+  'wbdg-decay': document(
+    'Wood decay hazard, user guide',
+    '',
+    null,
+    'Whole Building Design Guide',
+  )('whole', 'classes at 35 and 65; ground contact is always high', 'read'),
+  'fernandez-golfin-2017': document('Climate index of four Spanish cities', 'talk, 29 June 2017', 2017, 'INIA-CIFOR')('whole', '', 'read'),
+  'noaa-seattle-2012': document(
+    'Daily records for Seattle, 2012 to 2015',
+    'as kept in vega-datasets 3.2.1',
+    2015,
+    'NOAA',
+  )('whole', '1461 days', 'read'),
+  'binomial-bound': own('Upper bound of a share when none of n failed', 'definition'),
+  'weibull-two-points': own('Weibull curve through two points', 'definition'),
+
+  'discount-factors': document(
+    'Federal criteria for life-cycle cost, and ASTM E917 adjunct',
+    '',
+    null,
+    'ASTM International and US government',
+  )('equation', 'SPV, UPV and UPV*', 'read'),
+  'nist-handbook-135': document(
+    'NIST Handbook 135 Life-Cycle Costing Manual',
+    '1995',
+    1996,
+    'NIST',
+  )('example', 'heating and cooling example', 'from memory'),
+  'femp-rate-2010': document(
+    'Real discount rate for federal energy projects',
+    'notice of 15 March 2010',
+    2010,
+    'US Department of Energy',
+  )('whole', '3.0 % real, 4.0 % nominal', 'read'),
+  'omb-a-94': document('Circular A-94', '1992', 1992, 'US Office of Management and Budget')('whole', '7 % real base case', 'from memory'),
+  'water-and-time-examples': own('Worked examples of water, strength, life and cost', 'computed here'),
 } satisfies Readonly<Record<string, Source>>
 
 /** Key of a source record. */
