@@ -56,6 +56,7 @@ export const sources = {
   memory: own('From memory, not checked against print', 'from memory'),
   assumption: own('Assumed for this project', 'assumed here'),
   user: own('Entered by the user', 'assumed here'),
+  'mathjs-units': document('mathjs, units', '15.2.0', 2026, 'open source')('whole', '', 'computed here'),
   'nist-sp-811': document(
     'Guide for the Use of the International System of Units (SP 811)',
     '2008',

@@ -16,7 +16,7 @@ type Inputs = Readonly<{ volume: CubicMetres; yield: CubicMetres; waste: number 
  */
 export function bagCount({ volume, yield: each, waste }: Inputs): number {
   // A volume that is a whole number of bags but for the last bit does not ask for one more.
-  return Math.ceil((volume * (1 + waste)) / each - 1e-9)
+  return Math.max(0, Math.ceil((volume * (1 + waste)) / each - 1e-9))
 }
 
 /** Bags, with their work shown. */

@@ -145,7 +145,7 @@ type ShareInputs = Readonly<{ embedment: Metres; development: Metres }>
  * Formula: embed/ld <= 1
  * Valid: an estimate. Outside: the code has no short bars.
  * Source: computed-here
- * Checked by: tests/core/engineering/concrete/development.test.ts
+ * Checked by: tests/external/aci-318-19-25-4-2-3/check.test.ts
  */
 export function developedShare({ embedment, development }: ShareInputs): number {
   return Math.min(1, embedment / development)

@@ -19,7 +19,7 @@ export type BreakoutFactor = Readonly<{ ratio: number; criticalRatio: number; de
  * @param round true for a circle or a square [1]
  * @returns R = Df/B [1], its critical value [1], whether deep, Ku [1], m [1] and Fq [1]; null outside the table of angles
  * Formula: Fq = 1 + 2 (1 + m R) R Ku tan phi (round); 1 + {(1 + 2 m R) B/L + 1} R Ku tan phi (rectangular); R no more than Rcr
- * Valid: soil as placed over the plate; past 38 degrees not credible in an augered hole. Outside 20 to 45 degrees: no value.
+ * Valid: soil as placed over the plate; past 38 degrees not credible in an augered hole. Outside: no value below 20 or above 45 degrees.
  * Source: meyerhof-adams-1968, das-foundation-engineering
  * Checked by: tests/external/meyerhof-adams-1968/check.test.ts
  */

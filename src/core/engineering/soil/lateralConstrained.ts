@@ -34,7 +34,7 @@ type Provided = Readonly<{ depth: Metres; gradient: PressureGradient; multiplier
  * Formula: Mg = k Lt min(d, 12 ft) b d^2 / 4.25
  * Valid: as the required depth. Outside: past 12 ft the pressure stays.
  * Source: ibc-1807-3-2-2
- * Checked by: tests/core/engineering/soil/lateral.test.ts
+ * Checked by: tests/external/ibc-1807-3-2-2/check.test.ts
  */
 export function allowableMomentConstrained({ depth, gradient, multiplier, width }: Provided): NewtonMetres {
   return ((multiplier * gradient * Math.min(depth, lateralDepthLimit.value) * width * depth ** 2) / 4.25) as NewtonMetres

@@ -41,7 +41,7 @@ export const moistDefaults = { waterContent: 0.1, solidsGravity: 2.65 } as const
  * Formula: gd = gm/(1 + w); then as soilWeights
  * Valid: an estimate. Outside: soil entered heavier than its saturated weight is taken as saturated already.
  * Source: phase-relations, assumption
- * Checked by: tests/core/engineering/soil/weights.test.ts
+ * Checked by: tests/external/phase-relations/check.test.ts
  */
 export function saturatedFromMoist({ moist, waterContent, solidsGravity, water }: FromMoist): UnitWeight {
   const { saturated } = soilWeights({ dry: unitWeight(moist / (1 + waterContent)), waterContent, solidsGravity, water })

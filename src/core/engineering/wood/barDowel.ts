@@ -41,7 +41,7 @@ type DowelInputs = Readonly<{ diameter: Metres; postWidth: Metres; bearingLength
  * @param bearingLength of the bar in concrete each side [m]
  * @param gravity specific gravity of the wood [1]
  * @param bendingYield bending yield strength of the bar [Pa]
- * @returns inputs of the yield equations; null outside the range of gravity
+ * @returns inputs of the yield equations, lengths [m], strengths [Pa]; null outside the range of gravity
  * Formula: lm = post, Fem = 11200 G (nearest 50 psi), ls = bearing length, Fes = 7,500 psi, theta = 0, double shear
  * Valid: concrete of 2,500 psi or more. Outside: the code has no row for this; it is an engineering extension and is shown as one.
  * Source: nds-2018-12-3-1, nds-2018-table-12e, computed-here

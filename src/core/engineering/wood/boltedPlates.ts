@@ -11,7 +11,7 @@ type Inputs = Readonly<{ diameter: Metres; postWidth: Metres; plate: Metres; gra
  * @param plate thickness of each plate [m]
  * @param gravity specific gravity of the wood [1]
  * @param bendingYield bending yield strength of the bolt [Pa]
- * @returns inputs of the yield equations; null outside the range of gravity
+ * @returns inputs of the yield equations, lengths [m], strengths [Pa]; null outside the range of gravity
  * Formula: lm = post, ls = plate, Fes = 87,000 psi (61,850 psi under 1/4 in), double shear
  * Valid: plates on both faces in contact. Outside: plate bearing, welds and bolt shear are steel checks of their own.
  * Source: nds-2018-12-3-1, nds-2018-app-i
@@ -39,7 +39,7 @@ export function sidePlateProblem({ diameter, postWidth, plate, gravity, bendingY
  * @param plate thickness of the plate [m]
  * @param gravity specific gravity of the wood [1]
  * @param bendingYield bending yield strength of the bolt [Pa]
- * @returns inputs of the yield equations; null outside the range of gravity
+ * @returns inputs of the yield equations, lengths [m], strengths [Pa]; null outside the range of gravity
  * Formula: lm = plate, ls = (post - plate)/2, double shear
  * Valid: plate on the post's middle. Outside: the code prints no table for this; the equations alone.
  * Source: nds-2018-12-3-1, nds-2018-app-i

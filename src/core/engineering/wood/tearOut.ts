@@ -31,7 +31,7 @@ type GroupInputs = Readonly<{ firstRow: Newtons; lastRow: Newtons; tension: Pasc
  * Formula: Z'GT = Z'RT(1)/2 + Z'RT(n)/2 + Ft' Agroup
  * Valid: two rows or more. Outside: one row has row tear-out alone.
  * Source: nds-2018-app-e
- * Checked by: tests/core/engineering/wood/tearOut.test.ts
+ * Checked by: tests/external/nds-2018-app-e/check.test.ts
  */
 export function groupTearOut({ firstRow, lastRow, tension, area }: GroupInputs): Newtons {
   return newtons(firstRow / 2 + lastRow / 2 + tension * area)
