@@ -9,6 +9,9 @@ import { valueAt } from './path.ts'
 const rounding = 1e-12
 const slack = (limit: number) => Math.abs(limit) * rounding
 
+/** A length other than 0 that is thinner than this is a slip of the keyboard, and no body can be made of it [m]. Set here, no source. */
+const thinnest = 1e-4
+
 /** What is wrong with one field's value taken alone; null when nothing is. */
 export function fieldIssue(field: Field, value: unknown): Issue | null {
   const issue = (code: IssueCode, facts: Partial<Issue> = {}): Issue => ({ code, severity: 'error', path: field.path, ...facts })
@@ -22,6 +25,8 @@ export function fieldIssue(field: Field, value: unknown): Issue | null {
   if (typeof value !== 'number' || !Number.isFinite(value)) return issue('not-finite', { got: String(value), quantity })
   if (value < min - slack(min)) return issue('below-minimum', { got: value, limit: min, quantity })
   if (value > max + slack(max)) return issue('above-maximum', { got: value, limit: max, quantity })
+  if (quantity === 'length' && value !== 0 && Math.abs(value) < thinnest)
+    return issue('next-to-nothing', { got: value, limit: thinnest, quantity })
   if (quantity === 'count' && !Number.isInteger(value)) return issue('not-whole', { got: value, quantity })
   return null
 }

@@ -37,7 +37,7 @@ function withFill(spec: PierSpec, choice: string | number): PierSpec {
   const next: PierSpec = { ...spec, fill: kind.defaults, support, bars }
   return settled(
     onItsSeat(next),
-    (path) => /^(fill|support|bars|verticalBars)/.test(path),
+    (path) => /^(fill|support|bars|verticalBars|top)/.test(path),
     (part) => part === 'bars' || part === 'verticalBars',
   )
 }

@@ -7,7 +7,11 @@ import { plane } from '../geometry/surface.ts'
 import { bracketKind, fillKind } from '../kinds/index.ts'
 import type { BracketSite } from '../model/kind.ts'
 import type { PierSpec } from '../model/spec.ts'
+import { toSI } from '../units/factors.ts'
 import { metres } from '../units/quantity.ts'
+
+/** The least that must be left of a shaft, a layer or a wall for it to be there at all, 1 in [m]. Set here, no source. */
+export const leastLeft = toSI(1, 'in')
 
 /** What rules compare, all in metres: heights are signed, up from grade at the axis; radii and widths are not. */
 export type Dimensions = Readonly<{
@@ -28,6 +32,8 @@ export type Dimensions = Readonly<{
   top: Readonly<{ rim: number; inner: number }> | null
   /** Lowest height of the finished top or of grade within the hole, between the post and radius r. */
   lowestTop: (r: number) => number
+  /** Highest level surface that has an inch of ground over it all along the wall, downhill too. */
+  highestLevel: number
   bracketSite: BracketSite | null
   foot: number
   /** The hole's wall and grade, for volumes. */
@@ -64,8 +70,8 @@ export function dimensions(spec: PierSpec): Dimensions {
     post: { width, depth, across, radius: across / 2 },
     inner,
     top,
-    lowestTop: (r) =>
-      top === null ? gradeAt(r) : Math.min(top.inner, top.inner + ((top.rim - top.inner) * (r - inner)) / (radius - inner)),
+    lowestTop: (r) => (top === null ? gradeAt(r) : Math.min(top.inner, topAt(top, inner, radius, r))),
+    highestLevel: highestLevel(spec),
     bracketSite: support.kind === 'bracket' ? { ...bareSite, landing: metres(landing) } : null,
     foot,
     profile,
@@ -80,13 +86,26 @@ function finishedTop(spec: PierSpec, radius: number): Dimensions['top'] {
   return { rim, inner: rim + rise }
 }
 
+/** Height of the finished top at radius r; where the post is as wide as the hole there is no top but the rim. */
+const topAt = (top: NonNullable<Dimensions['top']>, inner: number, radius: number, r: number): number =>
+  radius > inner ? top.inner + ((top.rim - top.inner) * (r - inner)) / (radius - inner) : top.rim
+
+/** In a wider mouth the wall moves out as a level rises, and grade downhill comes down to meet it sooner. */
+function highestLevel({ hole, site }: PierSpec): number {
+  const radius = hole.diameter / 2
+  const inShaft = -site.slope * radius - leastLeft
+  if (hole.flare === null || inShaft <= -hole.flare.depth) return inShaft
+  const out = (hole.flare.diameter / 2 - radius) / hole.flare.depth
+  return (-site.slope * (radius + out * hole.flare.depth) - leastLeft) / (1 + site.slope * out)
+}
+
 /**
  * Height [m] of the top of the concrete or dry mix that ends below grade (a collar, bags at the foot) and the volume there is
  * room for [m3]; null for a fill without such a lift. Found by halving, since a bell or a post changes the room on the way up.
  */
 export function mixLevel(volume: number, d: Dimensions): Readonly<{ y: number; room: number }> {
   const placed = (y: number) => (y <= d.baseTop ? 0 : sweptVolume(liftCorners(d.profile, d.baseTop, level(y), d.standing)).value)
-  const highest = d.gradeAt(d.radius)
+  const highest = d.highestLevel
   const room = placed(highest)
   if (!(volume < room)) return { y: highest, room }
   let low = d.baseTop

@@ -17,6 +17,7 @@ export const issueCodes = [
   // Bounds and choices of one field.
   'below-minimum', // got, limit, quantity
   'above-maximum', // got, limit, quantity
+  'next-to-nothing', // a length that is not 0 but thinner than can be built; got, limit: the least that is not 0
   'not-a-choice', // got: as given; limit: the choices, comma between
   'not-a-field', // an edit names a path that does not exist or is not shown for this pier; got: the path
 

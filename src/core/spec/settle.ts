@@ -1,7 +1,8 @@
 import type { Issue } from '../model/issue.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { fieldAt } from './fields.ts'
+import { fieldAt, fields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
+import { toSI } from '../units/factors.ts'
 import { valueAt, withValueAt } from './path.ts'
 import { validateSpec } from './validate.ts'
 
@@ -18,6 +19,9 @@ const followed: readonly IssueCode[] = [
   'bar-below-foot',
   'bar-above-top',
   'bar-longer-than-hole',
+  'crown-too-steep',
+  'dish-too-deep',
+  'rim-too-low',
   'below-minimum',
   'above-maximum',
 ]
@@ -60,8 +64,17 @@ export function settled(spec: PierSpec, mayMove: (path: string) => boolean, mayD
 function settleOne(spec: PierSpec, issue: Issue, mayMove: (path: string) => boolean, mayDrop: (part: string) => boolean): PierSpec {
   const part = partOf[issue.path] ?? issue.path
   if (isOneOf(dropped, issue.code) || issue.path in partOf) {
-    return mayDrop(part) && fieldAt(spec, part)?.type === 'part' ? withValueAt(spec, part, null) : spec
+    return mayDrop(part) && fields.some((field) => field.path === part && field.type === 'part') ? withValueAt(spec, part, null) : spec
   }
-  const isKnown = isOneOf(followed, issue.code) && typeof issue.limit === 'number' && fieldAt(spec, issue.path) !== undefined
-  return isKnown && mayMove(issue.path) && valueAt(spec, issue.path) !== issue.limit ? withValueAt(spec, issue.path, issue.limit) : spec
+  const { code, limit, got } = issue
+  const isKnown = isOneOf(followed, code) && typeof limit === 'number' && typeof got === 'number' && fieldAt(spec, issue.path) !== undefined
+  if (!isKnown || !mayMove(issue.path)) return spec
+  const value = issue.quantity === 'length' ? halfInches(limit, got > limit) : limit
+  return valueAt(spec, issue.path) === value ? spec : withValueAt(spec, issue.path, value)
+}
+
+/** The limit, brought to a half inch on its own side: a size that can be measured. */
+function halfInches(limit: number, down: boolean): number {
+  const halves = limit / toSI(0.5, 'in')
+  return toSI((down ? Math.floor(halves + 1e-6) : Math.ceil(halves - 1e-6)) / 2, 'in')
 }

@@ -6,7 +6,7 @@ import type { Issue } from '../../model/issue.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import { type Dimensions, mixLevel } from '../dimensions.ts'
 import { places } from '../placement.ts'
-import { exceeds, error, leastLeft, lengths, type Rule, warning, when } from './rule.ts'
+import { exceeds, error, lengths, type Rule, warning, when } from './rule.ts'
 
 /**
  * Top of concrete or dry mix that ends below grade with something else above it [m], signed; null when the fill has none.
@@ -25,12 +25,11 @@ const levels = (spec: PierSpec, d: Dimensions): readonly Issue[] => {
   const { fill } = spec
   const found: Issue[] = []
   if ('height' in fill) {
-    const top = d.baseTop + fill.height
-    const most = d.gradeAt(d.wallAt(top)) - d.baseTop - leastLeft
+    const most = d.highestLevel - d.baseTop
     if (exceeds(fill.height, most)) found.push(error('collar-too-high', 'fill.height', lengths(fill.height, most)))
   }
   if ('pad' in fill) {
-    const most = d.gradeAt(d.wallAt(d.seat)) - d.baseTop - leastLeft
+    const most = d.highestLevel - d.baseTop
     if (exceeds(fill.pad, most)) found.push(error('pad-too-thick', 'fill.pad', lengths(fill.pad, most)))
   }
   if ('bags' in fill) {

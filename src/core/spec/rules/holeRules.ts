@@ -1,6 +1,6 @@
 import type { PierSpec } from '../../model/spec.ts'
-import type { Dimensions } from '../dimensions.ts'
-import { exceeds, error, fallsShort, leastLeft, lengths, type Rule, warning, when } from './rule.ts'
+import { leastLeft, type Dimensions } from '../dimensions.ts'
+import { exceeds, error, fallsShort, lengths, type Rule, warning, when } from './rule.ts'
 
 const bellRules = ({ hole }: PierSpec, d: Dimensions) => {
   if (hole.bell === null) return []

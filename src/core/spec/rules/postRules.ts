@@ -1,9 +1,10 @@
 import { useClasses } from '../../engineering/tables/useClasses.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import { toSI } from '../../units/factors.ts'
-import type { Dimensions } from '../dimensions.ts'
+import { leastLeft, type Dimensions } from '../dimensions.ts'
 import { placesMix } from '../placement.ts'
-import { exceeds, error, fallsShort, leastLeft, lengths, type Rule, warning, when } from './rule.ts'
+import { steelTop } from './bracketRules.ts'
+import { exceeds, error, fallsShort, lengths, type Rule, warning, when } from './rule.ts'
 
 /** Room that concrete needs round a post: hole less the post's diameter or diagonal. Source: ibc-1807-3-3. */
 const clearance = toSI(4, 'in')
@@ -13,7 +14,7 @@ const forGround = 'UC4B'
 const embedded = (spec: PierSpec, d: Dimensions) => {
   if (spec.support.kind !== 'embedded') return []
   const { foot } = spec.support
-  const lowest = d.seat - d.bottom
+  const lowest = (spec.hole.base?.thickness ?? 0) + ('pad' in spec.fill ? spec.fill.pad : 0)
   const highest = d.gradeAt(d.post.radius) - d.bottom - leastLeft
   const room = spec.hole.diameter - d.post.across
   const { treatment } = spec.post
@@ -35,7 +36,7 @@ const height = (spec: PierSpec, d: Dimensions) => {
   const { heightAboveGrade } = spec.post
   const ground = Math.max(-d.gradeAt(d.post.radius), d.top?.inner ?? 0, d.top?.rim ?? 0)
   const heaped = d.top === null ? 0 : spec.top.heaped
-  const covered = d.bracketSite === null ? ground + heaped : Math.max(ground + heaped, d.foot)
+  const covered = Math.max(ground + heaped, steelTop(spec, d))
   const least = covered + leastLeft
   return when(fallsShort(heightAboveGrade, least), () => error('post-too-short', 'post.heightAboveGrade', lengths(heightAboveGrade, least)))
 }

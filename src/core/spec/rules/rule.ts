@@ -1,6 +1,5 @@
 import type { Issue } from '../../model/issue.ts'
 import type { PierSpec } from '../../model/spec.ts'
-import { toSI } from '../../units/factors.ts'
 import type { Dimensions } from '../dimensions.ts'
 import type { IssueCode } from '../issueCodes.ts'
 
@@ -25,6 +24,3 @@ export const when = (holds: boolean, issue: () => Issue): readonly Issue[] => (h
 const rounding = 1e-9
 export const exceeds = (got: number, limit: number): boolean => got > limit + rounding
 export const fallsShort = (got: number, limit: number): boolean => got < limit - rounding
-
-/** The least that must be left of a shaft, a layer or a wall for it to be there at all, 1 in [m]. Set here, no source. */
-export const leastLeft = toSI(1, 'in')

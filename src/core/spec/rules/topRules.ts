@@ -1,4 +1,5 @@
-import { exceeds, error, fallsShort, leastLeft, lengths, type Rule, when } from './rule.ts'
+import { leastLeft } from '../dimensions.ts'
+import { exceeds, error, fallsShort, lengths, type Rule, when } from './rule.ts'
 
 /** Steepest crown or dish that stays where it is trowelled, 1 up in 1 out. Source: common-practice, no source. */
 const steepest = 1

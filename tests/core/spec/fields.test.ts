@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest'
+import fc from 'fast-check'
+import { bracketKinds, fillKinds } from '../../../src/core/kinds/index.ts'
+import { outOfBounds } from '../../../src/core/spec/bounds.ts'
+import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
+import { fieldAt, fields, visibleFields } from '../../../src/core/spec/fields.ts'
+import { deepFreeze } from '../../../src/core/spec/freeze.ts'
+import { issueCodes } from '../../../src/core/spec/issueCodes.ts'
+import { shortText } from '../../../src/core/spec/jobFile.ts'
+import { linkTable } from '../../../src/core/spec/linkTable.ts'
+import { valueAt, withValueAt } from '../../../src/core/spec/path.ts'
+import { validateSpec } from '../../../src/core/spec/validate.ts'
+import { parseQuantity } from '../../../src/core/units/parse.ts'
+import { arbitraryPier } from '../../arbitraryPier.ts'
+
+const numbers = fields.flatMap((field) => (field.type === 'number' ? [field] : []))
+const paths = [...new Set(fields.map((field) => field.path))]
+const groups = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete']
+
+describe('the table of fields', () => {
+  it('stands in building order', () => {
+    const order = fields.map((field) => groups.indexOf(field.group))
+    expect(order).toEqual([...order].sort((a, b) => a - b))
+    expect(order).not.toContain(-1)
+  })
+
+  it.each(numbers.map((field) => [field.path, field] as const))('%s has bounds and steps that make sense', (_, field) => {
+    const { min, max, step } = field
+    expect(min).toBeLessThan(max)
+    for (const size of [step.us, step.metric]) {
+      expect(size).toBeGreaterThan(0)
+      expect(size).toBeLessThanOrEqual(max - min)
+    }
+  })
+
+  it('has choices, each once', () => {
+    for (const field of fields) if (field.type === 'choice') expect(new Set(field.choices).size).toBe(field.choices.length)
+    for (const field of fields) if (field.type === 'choice') expect(field.choices.length).toBeGreaterThan(1)
+  })
+
+  it('shows one field for each path, and every value of a pier but its support has one', () => {
+    fc.assert(
+      fc.property(arbitraryPier(), ({ spec }) => {
+        const shown = visibleFields(spec).map((field) => field.path)
+        expect(new Set(shown).size).toBe(shown.length)
+        const known = new Set([...paths, 'support.kind'])
+        for (const leaf of leaves(spec)) expect(known).toContain(leaf)
+        for (const path of shown) expect(valueAt(spec, path)).not.toBeUndefined()
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  it('refuses every value just beyond a bound, and takes the bound itself', () => {
+    for (const field of visibleFields(defaultSpec)) {
+      if (field.type !== 'number') continue
+      const by = Math.max(Math.abs(field.max), 1) * 1e-6
+      const at = (value: number) => outOfBounds(withValueAt(defaultSpec, field.path, value)).map((issue) => `${issue.code} ${issue.path}`)
+      expect(at(field.min)).toEqual([])
+      expect(at(field.max)).toEqual([])
+      expect(at(field.min - by)[0]).toBe(`below-minimum ${field.path}`)
+      expect(at(field.max + by)[0]).toBe(`above-maximum ${field.path}`)
+      for (const odd of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])
+        expect(at(odd)).toEqual([`not-finite ${field.path}`])
+      expect(at(-0)).toEqual(at(0))
+    }
+  })
+
+  it('refuses a length that is next to nothing', () => {
+    const codes = (value: number) => outOfBounds(withValueAt(defaultSpec, 'site.topsoil', value)).map((issue) => issue.code)
+    expect(codes(1e-9)).toEqual(['next-to-nothing'])
+    expect(codes(0)).toEqual([])
+    expect(codes(1e-3)).toEqual([])
+  })
+
+  it('looks at values that are kept while they are not shown', () => {
+    const flat = withValueAt(withValueAt(defaultSpec, 'top.shape', 'flat'), 'top.rise', 50)
+    expect(fieldAt(flat, 'top.rise')).toBeUndefined()
+    expect(outOfBounds(flat).map((issue) => issue.path)).toEqual(['top.rise'])
+  })
+
+  it('starts from a pier without a word to say against it', () => {
+    expect(validateSpec(defaultSpec)).toEqual([])
+    expect(Object.isFrozen(defaultDocument.spec.site.soil)).toBe(true)
+  })
+
+  it.each(fillKinds.map((kind) => [kind.id, kind] as const))('%s owns fields under fill. only, and its defaults fill them', (_, kind) => {
+    for (const field of kind.fields) {
+      expect(field.path).toMatch(/^fill\./)
+      expect(valueAt({ fill: kind.defaults }, field.path)).not.toBeUndefined()
+    }
+    expect(Object.keys(kind.defaults)).toHaveLength(kind.fields.length + 1)
+  })
+
+  it.each(bracketKinds.map((kind) => [kind.id, kind] as const))(
+    '%s owns fields under support.bracket. only, and its defaults fill them',
+    (_, kind) => {
+      for (const field of kind.fields) expect(valueAt({ support: { bracket: kind.defaults } }, field.path)).not.toBeUndefined()
+      expect(Object.keys(kind.defaults)).toHaveLength(kind.fields.length + 1)
+    },
+  )
+})
+
+describe('the table of links', () => {
+  it('has each field once, under a key of its own', () => {
+    expect(linkTable.map(([path]) => path).sort()).toEqual([...paths].sort())
+    expect(new Set(linkTable.map(([, key]) => key)).size).toBe(linkTable.length)
+    for (const [, key] of linkTable) expect(key).toMatch(/^[a-z]{2}$/)
+  })
+
+  it('is silent about texts that a file would write in the same way', () => {
+    for (const [path, , silent] of linkTable) {
+      const field = numbers.find((one) => one.path === path)
+      if (field === undefined || typeof silent !== 'string') continue
+      const reading = parseQuantity(silent, field.quantity)
+      expect(reading.ok && shortText(reading.value, field.quantity)).toBe(silent)
+    }
+  })
+})
+
+describe('paths', () => {
+  it('reach own keys only', () => {
+    expect(valueAt(defaultSpec, 'hole.diameter')).toBe(0.508)
+    for (const path of ['hole.bell.diameter', 'hole.constructor', '__proto__', 'hole.__proto__.x', 'nothing.at.all', '']) {
+      expect(valueAt(defaultSpec, path)).toBeUndefined()
+    }
+  })
+  it('copy what they change and share the rest', () => {
+    const next = withValueAt(defaultSpec, 'hole.diameter', 1)
+    expect(next.hole.diameter).toBe(1)
+    expect(defaultSpec.hole.diameter).toBe(0.508)
+    expect(next.site).toBe(defaultSpec.site)
+    expect(() => withValueAt(defaultSpec, 'hole.bell.diameter', 1)).toThrow('withValueAt')
+  })
+})
+
+describe('freezing', () => {
+  it('goes all the way down', () => {
+    const data = deepFreeze({ a: { b: [{ c: 1 }] } })
+    expect(Object.isFrozen(data.a.b[0])).toBe(true)
+  })
+})
+
+describe('issue codes', () => {
+  it('are each there once, in kebab case', () => {
+    expect(new Set(issueCodes).size).toBe(issueCodes.length)
+    for (const code of issueCodes) expect(code).toMatch(/^[a-z]+(-[a-z0-9]+)*$/)
+  })
+})
+
+function leaves(node: unknown, path = ''): string[] {
+  if (typeof node !== 'object' || node === null) return [path]
+  return Object.entries(node).flatMap(([key, value]) => leaves(value, path === '' ? key : `${path}.${key}`))
+}
