@@ -18,6 +18,7 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
 
   'below-minimum': ({ field, got, limit }) => `${field} can't be less than ${limit}. You entered ${got}.`,
   'above-maximum': ({ field, got, limit }) => `${field} can't be more than ${limit}. You entered ${got}.`,
+  'next-to-nothing': ({ field, got, limit }) => `${field}: ${got} is next to nothing. Use 0, or ${limit} at least.`,
   'not-a-choice': ({ field, got, limit }) => `${field}: "${got}" is not one of the choices: ${limit}.`,
   'not-a-field': ({ got }) => `"${got}" is not an input of this pier.`,
 
