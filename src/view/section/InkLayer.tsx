@@ -1,7 +1,7 @@
 import type { Ink, LineStyle, Plate } from './ink.ts'
 import { captionSize, platePadding, type TypeSize } from './typeSize.ts'
 
-const styles = ['leader', 'dimension', 'tick', 'frost', 'water', 'arrow', 'dot'] as const satisfies readonly LineStyle[]
+const styles = ['leader', 'arc', 'dimension', 'tick', 'frost', 'water', 'arrow', 'dot'] as const satisfies readonly LineStyle[]
 
 /** Where a line of a plate stands, and how large: names all alike, the caption under a figure smaller. */
 export function lineAt({ kind, lines }: Plate, i: number, size: TypeSize): Readonly<{ x: number; y: number; fontSize: number; fontWeight: number }> {

@@ -1,5 +1,5 @@
 /** What lies over a picture of the pier, in pixels from its upper left: lines by style, and words on plates. Plain data, drawn by whoever shows it. */
-export type LineStyle = 'leader' | 'dimension' | 'tick' | 'dot' | 'arrow' | 'water' | 'frost'
+export type LineStyle = 'leader' | 'dimension' | 'arc' | 'tick' | 'dot' | 'arrow' | 'water' | 'frost'
 
 export type Plate = Readonly<{
   id: string
@@ -22,7 +22,7 @@ const round = (value: number): number => Math.round(value * 10) / 10
 
 /** Gathers path data by style. */
 export class InkPot {
-  readonly paths: Record<LineStyle, string> = { leader: '', dimension: '', tick: '', dot: '', arrow: '', water: '', frost: '' }
+  readonly paths: Record<LineStyle, string> = { leader: '', dimension: '', arc: '', tick: '', dot: '', arrow: '', water: '', frost: '' }
   readonly plates: Plate[] = []
 
   line(style: LineStyle, ...points: readonly Pixel[]): void {

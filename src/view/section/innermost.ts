@@ -22,7 +22,7 @@ const upward = 16
 
 /**
  * Points well inside a polygon, the deepest first, at most `most` and apart from each other: where a leader may end.
- * Among points about equally deep the one farther out along x is taken, which is nearer to its label.
+ * Among points about equally deep one out along x, toward its label, and at middle height is taken.
  */
 export function innermost(polygon: readonly Point[], most: number): Point[] {
   const xs = polygon.map((p) => p[0])
@@ -42,7 +42,7 @@ export function innermost(polygon: readonly Point[], most: number): Point[] {
     }
   const deepest = Math.max(...found.map((f) => f.depth))
   const worth = (f: { x: number; y: number; depth: number }): number =>
-    Math.min(f.depth, deepest * 0.8) + deepest * ((0.12 * (f.x - left)) / width - 0.1 * Math.abs((f.y - low) / height - 0.5))
+    Math.min(f.depth, deepest * 0.8) + deepest * (0.12 * (1 - Math.abs((f.x - left) / width - 0.62)) - 0.1 * Math.abs((f.y - low) / height - 0.5))
   found.sort((a, b) => worth(b) - worth(a))
   const taken: Point[] = []
   for (const { x, y } of found) {

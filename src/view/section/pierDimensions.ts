@@ -35,10 +35,13 @@ function postHalf(zones: readonly Zone[], rightAngle: number): number {
 function finishedTop({ zones, spec }: PierResult): Readonly<{ rim: number; peak: number; inner: number }> | null {
   for (const zone of zones) {
     if (zone.build !== 'swept' || zone.inHole === 0 || zone.role === 'wood') continue
-    for (const corner of zone.corners) {
+    for (const [i, corner] of zone.corners.entries()) {
       if (!('at' in corner) || typeof corner.next === 'string' || corner.at.kind !== 'circle') continue
       const top = corner.next
-      if (top.gx !== 0 || top.gz !== 0 || top.m === 0 || corner.at.r < spec.hole.diameter / 2 - clear) continue
+      const onRim = Math.abs(corner.at.r - spec.hole.diameter / 2) < clear
+      const after = zone.corners[(i + 1) % zone.corners.length]
+      const runsInward = after && 'at' in after && (after.at.kind === 'rectangle' || (after.at.kind === 'circle' && after.at.r < corner.at.r - clear))
+      if (!onRim || !runsInward || top.gx !== 0 || top.gz !== 0 || top.m === 0) continue
       const inner = top.flatWithin ?? innerRadius(zones)
       return { rim: top.a + top.m * corner.at.r, peak: top.a + top.m * inner, inner }
     }

@@ -8,11 +8,24 @@ import { type HandleId, handleAngle, shortWay } from './cutDrag.ts'
 /** Radius of the block's edge in a plan direction [m]. */
 const edgeRadius = (half: number, theta: number): number => half / Math.max(Math.abs(Math.cos(theta)), Math.abs(Math.sin(theta)))
 
+/** Radius of the arc on the floor along which the cut is turned, in halves of the block's side. */
+const turnRadius = 0.78
+
+/** Points of that arc, from one side of the cut to the other. */
+export function turnArc(cut: Cut, extent: PierExtent): (readonly [number, number, number])[] {
+  const count = Math.max(2, Math.ceil(cut.open / 0.12))
+  const r = turnRadius * extent.half
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const theta = cut.facing + cut.open * (i / count - 0.5)
+    return [r * Math.cos(theta), extent.bottom, r * Math.sin(theta)] as const
+  })
+}
+
 /** Where a handle is in space: a side's at the block's edge on the ground, the turning one on the floor before the opening. */
 export function handlePlace(cut: Cut, handle: HandleId, extent: PierExtent): readonly [number, number, number] {
   const theta = handleAngle(cut, handle)
   const isSide = handle !== 'turn'
-  const r = isSide ? edgeRadius(extent.half, theta) : extent.half * 1.12
+  const r = isSide ? edgeRadius(extent.half, theta) : turnRadius * extent.half
   return [r * Math.cos(theta), isSide ? heightAt(extent.grade, r, theta) : extent.bottom, r * Math.sin(theta)]
 }
 

@@ -7,7 +7,7 @@ const sunUp = (47 * Math.PI) / 180
 /** One soft sun that goes round with the cut, so that cut faces never fall into black, and the sky's fill. */
 export class Daylight {
   readonly root = new Group()
-  private readonly sun = new DirectionalLight('#fff1dc', 2.5)
+  private readonly sun = new DirectionalLight('#fff5e6', 2.5)
   private readonly sky = new HemisphereLight('#e6eef6', '#b9ab95', 1.15)
 
   constructor() {

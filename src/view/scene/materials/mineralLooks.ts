@@ -39,8 +39,8 @@ const subsoil: MineralLook = {
 }
 
 const ground: Readonly<Record<PresumptiveClass, MineralLook>> = {
-  sand: { ...subsoil, base: '#bda582', mottle: '#a99173', stoneA: '#d2c3a6', stoneB: '#a08b6b', mix: [0.7, 0.42, 0.03, 0.2], bump: 0.7, inkShare: 0.6 },
-  clay: { ...subsoil, base: '#92704f', mottle: '#7f5a3f', stoneA: '#a98765', stoneB: '#84664a', mix: [0.8, 0.3, 0.04, 0.06], bump: 0.55, roughness: 0.9 },
+  sand: { ...subsoil, base: '#bba889', mottle: '#a5927a', stoneA: '#d2c3a6', stoneB: '#a08b6b', mix: [0.7, 0.42, 0.03, 0.2], bump: 0.7, inkShare: 0.6 },
+  clay: { ...subsoil, base: '#8f7660', mottle: '#7a604c', stoneA: '#a58c74', stoneB: '#80695a', mix: [0.8, 0.3, 0.04, 0.06], bump: 0.55, roughness: 0.9 },
   gravel: { ...subsoil, base: '#a08c6a', mottle: '#8b7452', stoneA: '#bdb39c', stoneB: '#8d8473', scale: [1.1, 7, 2.6, 6], mix: [0.7, 0.3, 0.62, 0.4], bump: 1.3 },
   'foliated-rock': { ...subsoil, base: '#8f887c', mottle: '#767066', stoneA: '#a49c8e', stoneB: '#7f7768', mix: [0.9, 0.28, 0, 0.05], bump: 1.1, inkShare: 0.5 },
   'crystalline-rock': { ...subsoil, base: '#a19b92', mottle: '#8a847c', stoneA: '#b9b3aa', stoneB: '#86807a', mix: [0.8, 0.35, 0, 0.3], bump: 0.8, inkShare: 0.5 },

@@ -1,5 +1,5 @@
 /** Screen pixels that a paper millimetre takes at rest. */
-const pixelsPerMillimetre = 5
+const pixelsPerMillimetre = 4.2
 const fadeTime = 150
 
 /**

@@ -4,13 +4,14 @@ import type { Zone } from '../../../core/model/zone.ts'
 import type { AppState, Viewpoint } from '../../../state/appState.ts'
 import { shownResult } from '../../../state/derived.ts'
 import { annotate, type Annotated, type Say, type Sight } from '../../section/annotate.ts'
-import type { Box, Pixel } from '../../section/ink.ts'
+import { type Box, InkPot, type Pixel } from '../../section/ink.ts'
 import type { LabelWish, Side } from '../../section/labelColumns.ts'
 import { namedZones, widestName, wishFor } from '../../section/nameWishes.ts'
 import type { FacePlace } from '../../section/sectionAnchors.ts'
 import { typeSize, type TypeSize } from '../../section/typeSize.ts'
 import type { SafeArea } from '../camera/framing.ts'
 import { type Pose, project, rayThrough, type Viewport } from '../camera/lens.ts'
+import { turnArc } from '../handles/handlePlaces.ts'
 import { type Hit, nearestHit, type Target } from '../pointing/nearestHit.ts'
 import type { Overlay } from '../Director.ts'
 import { isNative } from '../model/PierModel.ts'
@@ -130,6 +131,7 @@ export class PictureOverlay implements Overlay {
       bounds: { x: 4, y: 4, width: frame.viewport.width - 8, height: frame.viewport.height - barHeight - 8 },
       kept: anew ? null : this.annotated,
     })
+    this.drawArc(frame)
     this.painter.paint(this.annotated.ink, size)
     this.onFrame?.(frame)
   }
@@ -201,11 +203,23 @@ export class PictureOverlay implements Overlay {
     return [left, right]
   }
 
+  /** The arc on the floor that the turning handle runs along. */
+  private drawArc({ pose, viewport }: Frame): void {
+    const cut = this.state?.view.cut
+    const { extent } = this.stage
+    if (!cut || !extent || !this.annotated || cut.open < leastOpen) return
+    const pot = new InkPot()
+    pot.line('arc', ...turnArc(cut, extent).map((point): Pixel => [project(pose, viewport, point)[0], project(pose, viewport, point)[1]]))
+    this.annotated = { ...this.annotated, ink: { ...this.annotated.ink, paths: { ...this.annotated.ink.paths, arc: pot.paths.arc } } }
+  }
+
   private pierBoxes(frame: Frame): Box[] {
     const { extent } = this.stage
     if (!extent) return []
+    // As wide as it stands across the sight line, in the plane through the axis.
+    const across = frame.pose.azimuth - Math.PI / 2
     const box = (radius: number, low: number, high: number): Box => {
-      const points = Array.from({ length: 8 }, (_, i) => (i * Math.PI) / 4).flatMap((theta) => [this.groundPixel(theta, radius, low, frame), this.groundPixel(theta, radius, high, frame)])
+      const points = [across, across + Math.PI].flatMap((theta) => [this.groundPixel(theta, radius, low, frame), this.groundPixel(theta, radius, high, frame)])
       const xs = points.map((p) => p[0])
       const ys = points.map((p) => p[1])
       const x = Math.min(...xs)
