@@ -1,7 +1,9 @@
+import { cornersBelow } from './clipBelow.ts'
 import { type Corner, cornerPoint, heightAlong } from './corner.ts'
-import { breakAngles, polygonMoment } from './measure.ts'
+import { breakAngles, polygonMoment, sweptVolume } from './measure.ts'
 import { type ConvexSolid, rodLength } from './placed.ts'
 import { integrateTurn } from './quadrature.ts'
+import type { Radial } from './radial.ts'
 import type { Surface } from './surface.ts'
 
 type Point = readonly [number, number]
@@ -10,10 +12,18 @@ type Point = readonly [number, number]
 const samples = 720
 
 /**
- * Volume [m3] of the part of a swept body that lies below a surface: at every angle the polygon is clipped at the
- * surface's line, and its moment integrated between all angles at which a corner crosses the surface.
+ * Volume [m3] of the part of a swept body that lies below a surface: exact where that part has corners of its own. Otherwise the
+ * polygon is clipped at the surface's line at every angle, and its moment integrated between all angles at which a corner
+ * crosses the surface.
  */
 export function volumeBelow(corners: readonly Corner[], surface: Surface, extraBreaks: readonly number[] = []): number {
+  const below = cornersBelow(corners, surface)
+  if (below !== null) return below.length === 0 ? 0 : sweptVolume(below, extraBreaks).value
+  return integratedBelow(corners, surface, extraBreaks)
+}
+
+/** The same by integrating alone: what the exact way is checked against. */
+export function integratedBelow(corners: readonly Corner[], surface: Surface, extraBreaks: readonly number[] = []): number {
   const breaks = [...breakAngles(corners, extraBreaks), ...crossings(corners, surface)]
   return integrateTurn((cos, sin) => {
     const points = corners.map((c) => cornerPoint(c, cos, sin))
@@ -38,12 +48,29 @@ function clipBelow(points: readonly Point[], above: (p: Point) => number): Point
 
 /** Plan angles [rad] at which a corner passes through a surface. */
 export const crossings = (corners: readonly Corner[], surface: Surface): number[] =>
-  corners.flatMap((c) =>
-    signChanges((cos, sin) => {
+  corners.flatMap((c) => {
+    const exact = 'at' in c ? passingAngles(c.at, c.y, surface) : null
+    if (exact !== null) return exact
+    return signChanges((cos, sin) => {
       const [r, y] = cornerPoint(c, cos, sin)
       return y - heightAlong(surface, r, cos, sin)
-    }),
-  )
+    })
+  })
+
+/** The same in closed form, for a circle, and for a rectangle where the two surfaces part by a plane; else null. */
+function passingAngles(at: Radial, y: Surface, surface: Surface): number[] | null {
+  const [rise, m, gx, gz] = [y.a - surface.a, y.m - surface.m, y.gx - surface.gx, y.gz - surface.gz]
+  if (at.kind === 'circle') {
+    const share = -(rise + m * at.r) / (at.r * Math.hypot(gx, gz))
+    if (!(Math.abs(share) < 1)) return []
+    const steepest = Math.atan2(gz, gx)
+    return [steepest + Math.acos(share), steepest - Math.acos(share)]
+  }
+  if (at.kind === 'meeting' || m !== 0) return null
+  const onSides = [-at.hx, at.hx].map((x) => [x, -(rise + gx * x) / gz] as const).filter(([, z]) => Math.abs(z) <= at.hz)
+  const onEnds = [-at.hz, at.hz].map((z) => [-(rise + gz * z) / gx, z] as const).filter(([x]) => Math.abs(x) <= at.hx)
+  return [...onSides, ...onEnds].map(([x, z]) => Math.atan2(z, x))
+}
 
 /** Plan angles [rad] at which f changes sign, found by sampling and narrowed to the last bit. */
 export function signChanges(f: (cos: number, sin: number) => number): number[] {
