@@ -146,7 +146,10 @@ export class Director {
       before.view.quality !== view.quality
     if (isNewPicture) this.stage.show(shownResult(state), view)
     else {
-      if (before.view.explode !== view.explode) this.stage.lift(view.explode)
+      if (before.view.explode !== view.explode) {
+        this.stage.lift(view.explode)
+        this.look(true)
+      }
       if (before.view.pointedAt !== view.pointedAt) this.stage.model.setPointed(view.pointedAt)
     }
     this.over?.refresh(state)

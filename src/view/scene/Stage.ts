@@ -57,6 +57,7 @@ export class Stage {
 
   lift(amount: number): void {
     this.model.setLift(amount)
+    if (this.extent) this.extent = { ...this.extent, lifted: this.model.highestLift() }
     this.grass.mesh.position.y = this.model.heightLifted('topsoil') || this.model.heightLifted('soil')
   }
 

@@ -20,6 +20,8 @@ export type Sight = Readonly<{
   isFlat: boolean
   /** Half the side of the block. */
   half: number
+  /** Pixels to a metre square on to the reader at the axis: what runs much shorter is too foreshortened to carry a figure. */
+  perMetre: number
   /** What no figure may lie over: post, crown and fill, on the screen. */
   pier: readonly Box[]
 }>
@@ -88,7 +90,7 @@ function drawDimensions(pot: InkPot, { result, sight, say, size, isNarrow, bound
     .map((one): Dimension => (isNarrow ? rightHand(one) : one))
     .filter((one) => one.side !== 'below' || sight.isFlat)
   for (const one of chosen.sort((a, b) => a.first - b.first || a.tier - b.tier)) {
-    if (![one.from, one.to].every((place) => isPlaceShown(sight, faces, place))) continue
+    if (isForeshortened(one, project, sight) || ![one.from, one.to].every((place) => isPlaceShown(sight, faces, place))) continue
     const lines = figureLines(one, result, say)
     const seat = kept ? (kept.seats.get(one.id) ?? -1) : undefined
     const placed = drawDimension(pot, one, project, Math.max(shaft, Math.abs(one.to.u)), { size: size.figure, lines }, { bounds, taken, seat })
@@ -97,6 +99,16 @@ function drawDimensions(pot: InkPot, { result, sight, say, size, isNarrow, bound
     taken.push(placed.box)
     pot.plates.push({ ...placed.box, id: `figure-${one.id}`, lines, kind: 'figure' })
   }
+}
+
+const leastShown = 0.34
+
+/** The length itself, or the face it is drawn on, is seen too much from the end. */
+function isForeshortened({ from, to, side, value }: Dimension, project: (place: Place) => Pixel, { half, perMetre }: Sight): boolean {
+  const away = side === 'left' ? -half : half
+  const shown = (a: Pixel, b: Pixel, length: number): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) > leastShown * length * perMetre
+  if (!shown(project(from), project(to), value)) return true
+  return side !== 'below' && !shown(project({ u: away * 0.2, y: to.y }), project({ u: away, y: to.y }), half * 0.8)
 }
 
 /** On a narrow picture all figures stand on the right: wood nearest, the hole's depth beyond it. */

@@ -72,6 +72,7 @@ export function drawSection({ result, facing, cutPost, layers, say, type, size }
     faces: { left: rightAngle + Math.PI, right: rightAngle },
     isFlat: true,
     half: ground.half,
+    perMetre: scale,
     pier: pierBoxes(all, place, top),
   }
   const wishes = named.map((zone) => {

@@ -40,6 +40,13 @@ function placesOn(input: AnnotationInput, theta: number, shares: readonly number
   )
 }
 
+/** The cut face at `theta` is seen so much from its edge, or from above, that marks on it can't be told apart. */
+function isEdgeOn({ sight: { point, half, perMetre } }: AnnotationInput, theta: number): boolean {
+  const run = (a: Pixel, b: Pixel): number => Math.hypot(a[0] - b[0], a[1] - b[1])
+  const [foot, out, up] = [point(theta, 0.2 * half, 0), point(theta, half, 0), point(theta, 0.2 * half, half)] as const
+  return run(foot, out) < 0.28 * half * perMetre || run(foot, up) < 0.4 * half * perMetre
+}
+
 function drawWater(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
   const { result, sight, say, size } = input
   const { waterTable } = result.spec.site
@@ -48,7 +55,7 @@ function drawWater(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map
   const theta = sight.faces[side]
   const hole = result.spec.hole.diameter / 2
   const r = hole + (sight.half - hole) * 0.85
-  if (!sight.isShown(theta, r, -waterTable + 0.01)) return
+  if (isEdgeOn(input, theta) || !sight.isShown(theta, r, -waterTable + 0.01)) return
   const tip = sight.point(theta, r, -waterTable)
   taken.push({ x: tip[0] - 9, y: tip[1] - 15, width: 18, height: 16 })
   pot.shape('water', tip, [tip[0] - 7.5, tip[1] - 13], [tip[0] + 7.5, tip[1] - 13])
@@ -62,6 +69,7 @@ function drawFrost(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map
   const { frostDepth } = result.spec.site
   if (!sight.faces || input.isNarrow || !result.sheets.some((sheet) => sheet.id === 'frost-line')) return
   const theta = sight.faces.right
+  if (isEdgeOn(input, theta)) return
   const height = (r: number): number => gradeAt(result, theta, r) - frostDepth
   if (!sight.isShown(theta, sight.half * 0.8, height(sight.half * 0.8) + 0.01)) return
   const text = words.marks.frost(say.length(frostDepth))

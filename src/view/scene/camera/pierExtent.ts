@@ -16,6 +16,8 @@ export type PierExtent = Readonly<{
   /** Top of what was placed in the hole, and of bracket steel. */
   pierTop: number
   postTop: number
+  /** How far up the highest part is lifted now. */
+  lifted: number
 }>
 
 /** Read off the meshes on show, so that nothing here repeats how zones are built. */
@@ -42,5 +44,5 @@ export function pierExtent({ zones, spec }: PierResult, meshOf: (id: string) => 
     }
   }
   const mouth = Math.max(spec.hole.diameter, spec.hole.bell?.diameter ?? 0, spec.hole.flare?.diameter ?? 0) / 2
-  return { half, bottom, grade, groundTop: Math.max(groundTop, heightAt(grade, half, downhill + Math.PI)), holeRadius: mouth, holeBottom: -spec.hole.depth, pierTop, postTop }
+  return { half, bottom, grade, groundTop: Math.max(groundTop, heightAt(grade, half, downhill + Math.PI)), holeRadius: mouth, holeBottom: -spec.hole.depth, pierTop, postTop, lifted: 0 }
 }

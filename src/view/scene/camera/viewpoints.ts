@@ -24,7 +24,8 @@ function blockPoints(extent: PierExtent): Point[] {
         [x, bottom, z],
       ]
     }),
-    [0, top, 0],
+    [0, top + extent.lifted, 0],
+    ...(extent.lifted > 0 ? ring(extent.holeRadius, Math.max(0, extent.pierTop) + extent.lifted) : []),
   ]
 }
 
@@ -45,21 +46,29 @@ function topPoints(extent: PierExtent): Point[] {
   return [...ring(holeRadius * 1.7, -0.9 * holeRadius), ...ring(holeRadius * 1.5, extent.groundTop * 0.4), [0, top, 0]]
 }
 
+const turn = 2 * Math.PI
+
+/** From this side, but far enough round toward the opening that the cut shows. */
+function towardCut(side: number, facing: number): number {
+  const way = ((((facing - side) % turn) + 1.5 * turn) % turn) - Math.PI
+  return side + Math.min(34 * degrees, Math.max(-34 * degrees, way))
+}
+
 /**
  * Where a named view stands and what it must hold. `facing` of the cut and `downhill` of the ground are plan angles [rad];
  * `isNarrow` for a screen on which the hole, not the block, is framed.
  */
 export function aimAt(name: Viewpoint, extent: PierExtent, facing: number, downhill: number, isNarrow: boolean): Aim {
-  const whole = isNarrow ? holePoints(extent) : blockPoints(extent)
+  const whole = isNarrow && extent.lifted === 0 ? holePoints(extent) : blockPoints(extent)
   switch (name) {
     case 'section':
       return { azimuth: facing, pitch: 9 * degrees, points: whole }
     case 'three-quarter':
-      return { azimuth: facing - 27 * degrees, pitch: 23 * degrees, points: blockPoints(extent) }
+      return { azimuth: facing - 27 * degrees, pitch: 23 * degrees, points: whole }
     case 'uphill':
-      return { azimuth: downhill + Math.PI, pitch: 20 * degrees, points: blockPoints(extent) }
+      return { azimuth: towardCut(downhill + Math.PI, facing), pitch: 20 * degrees, points: blockPoints(extent) }
     case 'downhill':
-      return { azimuth: downhill, pitch: 16 * degrees, points: blockPoints(extent) }
+      return { azimuth: towardCut(downhill, facing), pitch: 16 * degrees, points: blockPoints(extent) }
     case 'plan':
       return { azimuth: facing, pitch: 89.5 * degrees, points: blockPoints(extent) }
     case 'close-up':

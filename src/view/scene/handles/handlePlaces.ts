@@ -32,15 +32,17 @@ export function handlePlace(cut: Cut, handle: HandleId, extent: PierExtent): rea
 /** Two sides that stand at one place, as in a whole block, are drawn side by side [px]. */
 const leastApart = 52
 
-/** Middles of the three handles on the screen, kept inside the picture and apart. */
-export function handlePixels(cut: Cut, extent: PierExtent, pose: Pose, viewport: Viewport, foot: number): Readonly<Record<HandleId, Pixel>> {
-  const at = (handle: HandleId): [number, number] => {
+/** Middles of the three handles on the screen, apart from each other; null for one that is out of the picture. `foot` px at the bottom are taken. */
+export function handlePixels(cut: Cut, extent: PierExtent, pose: Pose, viewport: Viewport, foot: number): Readonly<Record<HandleId, Pixel | null>> {
+  const slack = 30
+  const at = (handle: HandleId): [number, number] | null => {
     const [x, y] = project(pose, viewport, handlePlace(cut, handle, extent))
-    return [Math.min(Math.max(x, 26), viewport.width - 26), Math.min(Math.max(y, 26), viewport.height - foot - 26)]
+    const [cx, cy] = [Math.min(Math.max(x, 24), viewport.width - 24), Math.min(Math.max(y, 24), viewport.height - foot - 24)]
+    return Math.hypot(cx - x, cy - y) > slack ? null : [cx, cy]
   }
   const left = at('left')
   const right = at('right')
-  if (Math.hypot(left[0] - right[0], left[1] - right[1]) < leastApart) {
+  if (left && right && Math.hypot(left[0] - right[0], left[1] - right[1]) < leastApart) {
     const middle = (left[0] + right[0]) / 2
     left[0] = middle - leastApart / 2
     right[0] = middle + leastApart / 2

@@ -18,7 +18,7 @@ export type OwnUniforms = Record<string, IUniform>
  * Pushed back a little in depth so that lines drawn on its faces stay whole.
  */
 export function solidMaterial(family: Family, shared: SharedUniforms, own: OwnUniforms): MeshStandardMaterial {
-  const material = new MeshStandardMaterial({ metalness: family === 'metal' ? 0.35 : 0, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 })
+  const material = new MeshStandardMaterial({ metalness: family === 'metal' ? 0.12 : 0, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 })
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, shared, own)
     shader.vertexShader = shader.vertexShader

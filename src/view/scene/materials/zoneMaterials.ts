@@ -95,7 +95,7 @@ function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
       return { family: 'metal', own: metalOwn(tone), hatch, ink: '#000000', inkShare: 0, plain: tone[0] }
     }
     case 'steel':
-      return { family: 'metal', own: metalOwn(['#a2a5a6', '#8b8e90', 0]), hatch, ink: '#1d1f22', inkShare: 0.55, plain: '#9b9ea0' }
+      return { family: 'metal', own: metalOwn(['#bcbfc0', '#a9acae', 0]), hatch, ink: '#1d1f22', inkShare: 0.55, plain: '#9b9ea0' }
     case 'soil':
     case 'soil-lower': {
       const soil = role === 'soil' ? spec.site.soil : (spec.site.lower?.soil ?? spec.site.soil)

@@ -93,6 +93,13 @@ export class PierModel {
     return into.set(x, y, z).multiplyScalar(this.lift)
   }
 
+  /** How far up the highest part stands lifted now [m]. */
+  highestLift(): number {
+    let most = 0
+    for (const { group } of this.zones.values()) most = Math.max(most, group.position.y)
+    return most
+  }
+
   /** How far up a zone stands lifted now [m]. */
   heightLifted(id: string): number {
     return this.zones.get(id)?.group.position.y ?? 0

@@ -102,8 +102,9 @@ export class PictureLayer implements HandleGround {
     if (!extent) return
     const places = handlePixels(pierStore.getState().view.cut, extent, pose, viewport, barHeight)
     for (const [id, element] of this.handles) {
-      const [x, y] = places[id]
-      element.style.transform = `translate(${x.toFixed(1)}px, ${y.toFixed(1)}px)`
+      const at = places[id]
+      element.style.visibility = at || element === document.activeElement ? '' : 'hidden'
+      if (at) element.style.transform = `translate(${at[0].toFixed(1)}px, ${at[1].toFixed(1)}px)`
     }
   }
 

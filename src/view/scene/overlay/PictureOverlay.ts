@@ -10,8 +10,8 @@ import { namedZones, widestName, wishFor } from '../../section/nameWishes.ts'
 import type { FacePlace } from '../../section/sectionAnchors.ts'
 import { typeSize, type TypeSize } from '../../section/typeSize.ts'
 import type { SafeArea } from '../camera/framing.ts'
-import { type Pose, project, rayThrough, type Viewport } from '../camera/lens.ts'
-import { turnArc } from '../handles/handlePlaces.ts'
+import { focalPixels, type Pose, project, rayThrough, type Viewport } from '../camera/lens.ts'
+import { handlePixels, turnArc } from '../handles/handlePlaces.ts'
 import { type Hit, nearestHit, type Target } from '../pointing/nearestHit.ts'
 import type { Overlay } from '../Director.ts'
 import { isNative } from '../model/PierModel.ts'
@@ -24,6 +24,8 @@ export const barHeight = 52
 const handleRoom = 30
 const narrow = 560
 const leastOpen = 0.04
+/** A leader needs this much room between its name and its end [px]. */
+const elbowRoom = 18
 
 type Frame = Readonly<{ pose: Pose; viewport: Viewport }>
 
@@ -115,7 +117,8 @@ export class PictureOverlay implements Overlay {
       faces,
       isFlat: Math.abs(view.cut.open - Math.PI) < 0.5,
       half: extent.half,
-      pier: this.pierBoxes(frame),
+      perMetre: focalPixels(frame.viewport.height) / frame.pose.distance,
+      pier: [...this.pierBoxes(frame), ...this.handleBoxes(frame)],
     }
     const say: Say = { length: (value) => formatText(value, 'length', view.units), slope: (value) => formatText(value, 'slope', view.units) }
     this.annotated = annotate({
@@ -142,10 +145,12 @@ export class PictureOverlay implements Overlay {
     if (!state.view.layers.labels) return
     const axis = this.groundPixel(0, 0, 0, frame)[0]
     const targets = this.targets()
+    const { left, right } = this.columns(frame, typeSize(state.view.theme, isNarrow), isNarrow)
+    const clearOfNames = ([x]: Pixel): boolean => x > left + elbowRoom && (isNarrow || x < right - elbowRoom)
     const seen = {
       faces: this.faces(),
       project: (id: string, place: FacePlace) => this.pixel(id, place, frame),
-      isFirst: (id: string, at: Pixel) => this.isInside(at, frame) && this.firstUnder(at, frame, targets) === id,
+      isFirst: (id: string, at: Pixel) => this.isInside(at, frame) && clearOfNames(at) && this.firstUnder(at, frame, targets) === id,
       floor: this.stage.extent?.bottom ?? -2,
       reach: isNarrow ? (this.stage.extent?.holeRadius ?? 1) * 1.5 : undefined,
     }
@@ -184,8 +189,18 @@ export class PictureOverlay implements Overlay {
       right: Math.max(Math.min(edges[1] + gap, width - column - 8), width / 2 + 40),
       top: 10,
       bottom: height - barHeight - 10,
-      taken: { left: [], right: [] },
+      taken: this.handlesIn(frame, isNarrow ? column + 8 : edges[0] - gap, isNarrow ? width : edges[1] + gap),
     }
+  }
+
+  /** Stretches of height that handles take up in the columns of names. */
+  private handlesIn(frame: Frame, left: number, right: number): Record<Side, [number, number][]> {
+    const taken: Record<Side, [number, number][]> = { left: [], right: [] }
+    for (const { x, y, width, height } of this.handleBoxes(frame)) {
+      if (x < left) taken.left.push([y, y + height])
+      if (x + width > right) taken.right.push([y, y + height])
+    }
+    return taken
   }
 
   /** Left and right edge of the block on the screen. */
@@ -201,6 +216,14 @@ export class PictureOverlay implements Overlay {
         right = Math.max(right, x)
       }
     return [left, right]
+  }
+
+  private handleBoxes({ pose, viewport }: Frame): Box[] {
+    const { extent } = this.stage
+    if (!extent || !this.state) return []
+    return Object.values(handlePixels(this.state.view.cut, extent, pose, viewport, barHeight)).flatMap((at): Box[] =>
+      at ? [{ x: at[0] - 18, y: at[1] - 18, width: 36, height: 36 }] : [],
+    )
   }
 
   /** The arc on the floor that the turning handle runs along. */
