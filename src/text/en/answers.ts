@@ -84,7 +84,7 @@ export const answers = {
     label: 'Allowable, post pulled apart',
     plain: 'Tension value of the wood, times the wood that is left beside the hole.',
   },
-  'post-tear-out': { label: 'Bar torn out of the post end', plain: 'The wood below the bar could shear out along the grain.' },
+  'post-tear-out': { label: 'Torn out of the post end', plain: 'The wood below the bar or bolt could shear out along the grain.' },
   'row-tear-out': { label: 'Allowable, torn out of the end', plain: 'Shear value of the wood, times the two planes below the bar.' },
 
   // Concrete.
@@ -95,8 +95,8 @@ export const answers = {
   'round-pier-breakout': { label: 'Breakout of a round pier', plain: 'Nominal strength of the cone that fits in the pier.' },
   'breakout-allowable': { label: 'Allowable, cone of concrete', plain: 'Nominal strength less its factors.' },
   'concrete-tension': {
-    label: 'Pier parting below the bar',
-    plain: 'All that hangs below the bar must be carried through the concrete at that level.',
+    label: 'Pier parting under the pull',
+    plain: 'All that hangs below the bar or bracket must be carried through the concrete at that level.',
   },
   'parting-level': { label: 'Level where it could part', plain: 'Depth below the ground of the plane just under the bar or bracket.' },
   'weight-below-plane': {

@@ -80,6 +80,7 @@ export const app = {
     standing: 'Preliminary, not a design. Local code, your permit drawing and a licensed engineer decide.',
     count: (count: number): string => (count === 1 ? '1 note on this pier' : `${count} notes on this pier`),
     more: 'All cautions',
+    moreShort: 'All',
     less: 'Fold',
   },
   answers: {
@@ -103,7 +104,7 @@ export const app = {
     allPiers: (count: number): string => `All ${count}`,
     bags: (count: string, size: number): string => `${count} ${count === '1' ? 'bag' : 'bags'} of ${size} lb`,
     or: 'or',
-    bagsShort: (count: string, size: number): string => `${count} × ${size} lb`,
+    bagsShort: (count: string, size: number): string => `${count}\u00a0×\u00a0${size}\u00a0lb`,
     digging: 'Digging',
     spoilBank: 'Soil to take out, as it lies',
     spoilLoose: 'The same, loose on the pile',

@@ -57,7 +57,7 @@ export const fields: Readonly<Record<FieldPath, FieldText>> = {
   'hole.base': { label: 'Gravel or pad at the bottom', help: 'A layer put in before the post: washed stone, or a concrete pad.' },
   'hole.base.material': { label: 'Bottom layer', help: 'Stone only drains if the soil below it drains. In tight clay it holds water.' },
   'hole.base.thickness': { label: 'Layer thickness', help: 'Thickness of the stone or pad, after tamping.' },
-  'post.section': { label: 'Post', help: 'Nominal size. The dressed size that you can measure is smaller.' },
+  'post.section': { label: 'Post size', help: 'Nominal size. The dressed size that you can measure is smaller.' },
   'post.species': { label: 'Wood species', help: 'The kind of wood sets how hard a bar or bolt can press on it.' },
   'post.treatment': {
     label: 'Treatment',

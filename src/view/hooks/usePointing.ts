@@ -4,12 +4,12 @@ import { pierStore } from '../../state/store.ts'
 import { usePier } from './usePier.ts'
 
 /**
- * Ties a row to parts of the picture: hovering, focusing or touching the row marks its first part, and the row is lit while any
- * of its parts is marked, whoever marked it.
+ * Ties a row to the part of the picture that it is about first: hovering, focusing or touching the row marks that part, and the
+ * row is lit while the part is marked, whoever marked it.
  */
 export const usePointing = (parts: readonly string[]) => {
-  const lit = usePier((state) => state.view.pointedAt !== null && parts.includes(state.view.pointedAt))
   const first = parts[0] ?? null
+  const lit = usePier((state) => first !== null && state.view.pointedAt === first)
   const handlers = useMemo(() => {
     const point = () => first !== null && pointAt(pierStore, first)
     const leave = () => {

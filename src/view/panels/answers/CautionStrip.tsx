@@ -19,7 +19,16 @@ export const CautionStrip = () => {
           </span>
         )}
         <span className='strip-standing'>{words.standing}</span>
-        <span className='strip-more'>{open ? words.less : words.more}</span>
+        <span className='strip-more'>
+          {open ? (
+            words.less
+          ) : (
+            <>
+              <span className='wide-word'>{words.more}</span>
+              <span className='narrow-word'>{words.moreShort}</span>
+            </>
+          )}
+        </span>
       </button>
       {open && (
         <div className='strip-all'>

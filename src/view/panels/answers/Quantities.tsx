@@ -10,7 +10,7 @@ import { StandingMark } from './WorkedDetails.tsx'
 const nameOf = (line: QuantityLine): string => (zoneWords(line.id) === line.id ? text.roles[line.role].label : zoneWords(line.id))
 
 const Line = ({ line, wet }: { line: QuantityLine; wet: boolean }) => {
-  const { say, system } = useUnits()
+  const { say } = useUnits()
   const pointing = usePointing(line.zones)
   return (
     <tr className='row' tabIndex={0} {...pointing}>
@@ -18,23 +18,18 @@ const Line = ({ line, wet }: { line: QuantityLine; wet: boolean }) => {
         <span className={`swatch role-${line.role}`} aria-hidden='true' />
         {nameOf(line)} <StandingMark standing={line.standing} />
       </th>
-      <td className='number'>{sayVolume(line.volume.value, system, say)}</td>
+      <td className='number'>{say(line.volume.value, 'volume')}</td>
       <td className='number'>{say(line.weight, 'weight')}</td>
       {wet && <td className='number'>{say(line.buoyantWeight, 'weight')}</td>}
     </tr>
   )
 }
 
-/** Steel is too little to be said in the units of concrete. */
-const littleVolume = 0.001
-const sayVolume = (volume: number, system: UnitSystem, say: Say): string =>
-  volume < littleVolume ? say(volume, 'volume', { unit: system === 'us' ? 'in3' : 'L' }) : say(volume, 'volume')
-
 /** One way to buy it, for one pier or for the job. */
 export const orderWords = (order: Order, system: UnitSystem, say: Say, scope: 'each' | 'job', length: 'long' | 'short' = 'long'): string =>
   order.as === 'bags'
     ? text.app.answers[length === 'long' ? 'bags' : 'bagsShort'](say(order[scope], 'count'), order.bagSize)
-    : say(order[scope], 'volume', { unit: system === 'us' ? 'yd3' : 'm3' })
+    : say(order[scope], 'volume', { unit: system === 'us' ? 'yd3' : 'm3' }).replace(' ', '\u00a0')
 
 /** Ways to buy it: any one of them will do. */
 const Ways = ({ orders, scope }: { orders: readonly Order[]; scope: 'each' | 'job' }) => {
