@@ -84,6 +84,39 @@ export class App {
     return this.page.locator('canvas').first().screenshot()
   }
 
+  /** How many points of two pictures differ for the eye: by more than 8 of 255 in any colour. */
+  async differing(first: Buffer, second: Buffer): Promise<number> {
+    const urls = [first, second].map((bytes) => `data:image/png;base64,${bytes.toString('base64')}`)
+    return this.page.evaluate(async (sources) => {
+      const pixels = await Promise.all(
+        sources.map(async (source) => {
+          const image = new Image()
+          image.src = source
+          await image.decode()
+          const canvas = document.createElement('canvas')
+          canvas.width = image.width
+          canvas.height = image.height
+          const context = canvas.getContext('2d')
+          context?.drawImage(image, 0, 0)
+          return context?.getImageData(0, 0, image.width, image.height).data ?? new Uint8ClampedArray()
+        }),
+      )
+      const [a = new Uint8ClampedArray(), b = new Uint8ClampedArray()] = pixels
+      if (a.length !== b.length) return Number.POSITIVE_INFINITY
+      let count = 0
+      for (let i = 0; i < a.length; i += 4) {
+        const apart = Math.max(...[0, 1, 2].map((k) => Math.abs((a[i + k] ?? 0) - (b[i + k] ?? 0))))
+        if (apart > 8) count++
+      }
+      return count
+    }, urls)
+  }
+
+  /** The two pictures are the same for the eye: a few points on a rounded edge may differ. */
+  async isSamePicture(first: Buffer, second: Buffer): Promise<boolean> {
+    return (await this.differing(first, second)) < 60
+  }
+
   /** Types into a field as a person does: replace all, Enter. */
   async enter(field: Locator, text: string): Promise<void> {
     await field.click()

@@ -1,0 +1,78 @@
+import { createServer } from 'node:http'
+import { existsSync, readFileSync } from 'node:fs'
+import { extname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { app as words } from '../../src/text/en/app.ts'
+import { expect, test } from './app.ts'
+import { parts } from './names.ts'
+
+test.describe('when the picture cannot be loaded', () => {
+  test.use({ allowed: ['Failed to load resource', 'ERR_FAILED', 'dynamically imported module'] })
+  test('[R9] the drawn section takes its place', async ({ app }) => {
+    await app.page.route(/CutawayView.*\.js$/, (route) => route.abort())
+    await app.open()
+    await expect(app.page.getByText(words.notices['scene-failed'])).toBeVisible()
+    await expect(app.page.getByRole('img', { name: /section/i }).first()).toBeVisible()
+    await app.enter(parts(app.page).field('hole.diameter'), '26 in')
+    await expect.poll(async () => (await app.spec()).hole.diameter).toBeCloseTo(26 * 0.0254, 12)
+  })
+})
+
+test('[R10] a browser that keeps nothing says so and works', async ({ app }) => {
+  await app.page.addInitScript(() => {
+    Object.defineProperty(window, 'localStorage', {
+      get: () => {
+        throw new DOMException('denied', 'SecurityError')
+      },
+    })
+  })
+  await app.open()
+  await expect(app.page.getByText(words.notices['storage-blocked'])).toBeVisible()
+  await app.enter(parts(app.page).field('hole.diameter'), '26 in')
+  await expect.poll(async () => (await app.spec()).hole.diameter).toBeCloseTo(26 * 0.0254, 12)
+})
+
+test('[R11] nothing runs out of the page at any size', async ({ app }) => {
+  await app.open()
+  for (const size of [
+    { width: 360, height: 740 },
+    { width: 480, height: 320 },
+    { width: 820, height: 1180 },
+    { width: 1280, height: 800 },
+    { width: 1920, height: 1080 },
+  ]) {
+    await app.page.setViewportSize(size)
+    await app.stillness(150)
+    const over = await app.page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+    expect(over, `${size.width} x ${size.height}`).toBeLessThanOrEqual(0)
+  }
+})
+
+test('[S5] the built files work from any folder of any host', async ({ page }) => {
+  const dist = fileURLToPath(new URL('../../dist', import.meta.url))
+  const types: Readonly<Record<string, string>> = {
+    '.html': 'text/html',
+    '.js': 'text/javascript',
+    '.css': 'text/css',
+    '.svg': 'image/svg+xml',
+    '.woff2': 'font/woff2',
+  }
+  const server = createServer((request, response) => {
+    const path = (request.url ?? '').split('?')[0]?.replace(/^\/some\/folder\//, '') ?? ''
+    const file = join(dist, path === '' ? 'index.html' : path)
+    if (!request.url?.startsWith('/some/folder/') || !existsSync(file)) return response.writeHead(404).end()
+    return response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' }).end(readFileSync(file))
+  })
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
+  const address = server.address()
+  const port = typeof address === 'object' && address ? address.port : 0
+  const missing: string[] = []
+  page.on('response', (response) => {
+    if (response.status() >= 400) missing.push(response.url())
+  })
+  await page.goto(`http://127.0.0.1:${port}/some/folder/?quality=light`)
+  await page.waitForFunction(() => window.pierglass?.ready() === true)
+  expect(missing).toEqual([])
+  await page.close()
+  server.close()
+})
