@@ -22,30 +22,32 @@ export type Recipe<I, R extends number | null> = Readonly<{
 /** What a caller adds: another id for this use, the standings of the table rows that went in, their sources. */
 export type Use = Readonly<{ id?: string; standings?: readonly Standing[]; sources?: readonly SourceId[] }>
 
+/** A numeric function that shows its work: same inputs, a `Worked` out, null where the function gives no value. */
+export type Shown<I, R extends number | null> = ((inputs: I, use?: Use) => R extends null ? null : Worked) &
+  Readonly<{ recipe: Recipe<I, R> }>
+
 /**
- * Turns a numeric function into one that shows its work: same inputs, a `Worked` out (null where the function gives no value).
- * The standing is the weakest of the recipe's sources, its own, and those of the rows that the caller names.
+ * Turns a numeric function into one that shows its work. The standing is the weakest of the recipe's sources, its own,
+ * and those of the rows that the caller names.
  */
-export const showing =
-  <I, R extends number | null>(recipe: Recipe<I, R>) =>
-  (inputs: I, use: Use = {}): R extends null ? null : Worked => {
+export const showing = <I, R extends number | null>(recipe: Recipe<I, R>): Shown<I, R> => {
+  const show = (inputs: I, use: Use = {}): Worked | null => {
     const value: number | null = recipe.of(inputs)
+    if (value === null) return null
     const named = [...new Set([...recipe.sources, ...(use.sources ?? [])])]
-    const result: Worked | null =
-      value === null
-        ? null
-        : {
-            id: use.id ?? recipe.id,
-            value,
-            quantity: recipe.quantity,
-            formula: typeof recipe.formula === 'string' ? recipe.formula : recipe.formula(inputs),
-            inputs: termsOf(recipe, inputs),
-            sources: named,
-            standing: weakest(recipe.standing ?? 'definition', ...(use.standings ?? []), ...named.map((id) => sources[id].standing)),
-            ...(recipe.method === undefined ? {} : { method: recipe.method }),
-          }
-    return result as R extends null ? null : Worked
+    return {
+      id: use.id ?? recipe.id,
+      value,
+      quantity: recipe.quantity,
+      formula: typeof recipe.formula === 'string' ? recipe.formula : recipe.formula(inputs),
+      inputs: termsOf(recipe, inputs),
+      sources: named,
+      standing: weakest(recipe.standing ?? 'definition', ...(use.standings ?? []), ...named.map((id) => sources[id].standing)),
+      ...(recipe.method === undefined ? {} : { method: recipe.method }),
+    }
   }
+  return Object.assign(show as (inputs: I, use?: Use) => R extends null ? null : Worked, { recipe })
+}
 
 const termsOf = <I, R extends number | null>(recipe: Recipe<I, R>, inputs: I): readonly Term[] => {
   const terms: Term[] = []

@@ -89,12 +89,12 @@ describe('docstrings of the calculations', () => {
   it.each(calculations.map((one) => [one.name, one] as const))(
     '%s says what it takes, gives and rests on',
     (_, { doc, parameters, path }) => {
-      const first =
+      const opening =
         doc
-          .split('\n')
-          .map((line) => line.replace(/^ \*\s?/, '').trim())
-          .find((line) => line !== '') ?? ''
-      expect(first, `${path}: opening sentence`).toMatch(/^[A-Z].*[.:]$/)
+          .replace(/^ \*\s?/gm, '')
+          .split(/@param|@returns/)[0]
+          ?.trim() ?? ''
+      expect(opening, `${path}: opening sentence`).toMatch(/^[A-Z][\s\S]*[.:]$/)
       for (const parameter of parameters) {
         const line = doc.match(new RegExp(`@param ${parameter} (.*)`))?.[1]
         expect(line, `${path}: @param ${parameter}`).toBeDefined()

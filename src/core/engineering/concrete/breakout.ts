@@ -175,3 +175,68 @@ type SteelInputs = Readonly<{ area: SquareMetres; tensile: Pascals }>
 export function anchorSteel({ area, tensile }: SteelInputs): Newtons {
   return newtons(area * tensile)
 }
+
+/** Basic breakout of one anchor, with its work shown. */
+export const workedBasicBreakout = showing({
+  id: 'basic-breakout',
+  quantity: 'force',
+  formula: String.raw`N_b = k_c\sqrt{f'_c}\,h_{ef}^{1.5}\ (\mathrm{lb,\ psi,\ in})`,
+  terms: { coefficient: ['k_c', 'ratio'], strength: ["f'_c", 'strength'], embedment: ['h_{ef}', 'length'] },
+  sources: ['aci-318-19-17-6-2'],
+  of: basicBreakout,
+})
+
+/** Basic breakout of a deep stud, with its work shown. */
+export const workedDeepBreakout = showing({
+  id: 'deep-breakout',
+  quantity: 'force',
+  formula: String.raw`N_b = 16\sqrt{f'_c}\,h_{ef}^{5/3}\ (\mathrm{lb,\ psi,\ in})`,
+  terms: { strength: ["f'_c", 'strength'], embedment: ['h_{ef}', 'length'] },
+  sources: ['aci-318-19-17-6-2'],
+  of: deepBreakout,
+})
+
+/** Edge factor, with its work shown. */
+export const workedBreakoutEdgeFactor = showing({
+  id: 'breakout-edge-factor',
+  quantity: 'ratio',
+  formula: String.raw`\psi_{ed} = 0.7 + 0.3\,\frac{c_{a,min}}{1.5\,h_{ef}} \le 1`,
+  terms: { edge: ['c_{a,min}', 'length'], embedment: ['h_{ef}', 'length'] },
+  sources: ['aci-318-19-17-6-2'],
+  of: breakoutEdgeFactor,
+})
+
+/** Breakout of an anchor or group, with its work shown. */
+export const workedConcreteBreakout = showing({
+  id: 'concrete-breakout',
+  quantity: 'force',
+  formula: String.raw`N_{cb} = \frac{A_{Nc}}{A_{Nco}}\,\psi_{ed} N_b`,
+  terms: {
+    projected: ['A_{Nc}', 'area'],
+    full: ['A_{Nco}', 'area'],
+    edgeFactor: [String.raw`\psi_{ed}`, 'ratio'],
+    basic: ['N_b', 'force'],
+  },
+  sources: ['aci-318-19-17-6-2'],
+  of: concreteBreakout,
+})
+
+/** Pullout of a head, with its work shown. */
+export const workedHeadPullout = showing({
+  id: 'head-pullout',
+  quantity: 'force',
+  formula: String.raw`N_{pn} = 8\,A_{brg} f'_c`,
+  terms: { headArea: ['A_{brg}', 'area'], strength: ["f'_c", 'strength'] },
+  sources: ['aci-318-19-17-6-3'],
+  of: headPullout,
+})
+
+/** Steel of an anchor, with its work shown. */
+export const workedAnchorSteel = showing({
+  id: 'anchor-steel',
+  quantity: 'force',
+  formula: String.raw`N_{sa} = A_{se}\,f_{uta}`,
+  terms: { area: ['A_{se}', 'area'], tensile: ['f_{uta}', 'strength'] },
+  sources: ['aci-318-19-17-6-1'],
+  of: anchorSteel,
+})

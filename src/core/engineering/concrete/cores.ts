@@ -1,6 +1,7 @@
 import { type Pascals, pascals } from '../../units/quantity.ts'
 import { cited } from '../cited.ts'
 import { interpolate } from '../interpolate.ts'
+import { showing } from '../showing.ts'
 
 /** Cores are acceptable from these shares of the specified strength on: mean of three, and each. Source: aci-318-19-26-12-6. */
 export const coreLimits = {
@@ -51,3 +52,26 @@ export function coreAcceptance({ cores, specified }: Inputs): CoreVerdict | null
   const meets = Math.round(meanPercent) >= 100 * coreLimits.mean.value && Math.round(leastPercent) >= 100 * coreLimits.each.value
   return { mean: pascals(mean), meanPercent, leastPercent, meets }
 }
+
+/** Factor of a short core, with its work shown. */
+export const workedCoreShapeFactor = showing({
+  id: 'core-shape-factor',
+  quantity: 'ratio',
+  formula: 'k(L/D)',
+  terms: { ratio: ['L/D', 'ratio'] },
+  sources: ['astm-c42'],
+  of: ({ ratio }: Readonly<{ ratio: number }>) => coreShapeFactor(ratio),
+})
+
+/** Mean of the cores as a share of the specified strength, with its work shown. */
+export const workedCoreMean = showing({
+  id: 'core-mean',
+  quantity: 'ratio',
+  formula: String.raw`\bar f / f'_c \ge 0.85`,
+  terms: { specified: ["f'_c", 'strength'] },
+  sources: ['aci-318-19-26-12-6'],
+  of: (inputs: Inputs): number | null => {
+    const found = coreAcceptance(inputs)
+    return found && found.meanPercent / 100
+  },
+})

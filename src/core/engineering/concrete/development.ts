@@ -193,3 +193,44 @@ export const workedDevelopmentHead = showing({
   sources: ['aci-318-19-25-4-4'],
   of: (inputs: HookInputs) => developmentHead(inputs).length,
 })
+
+/** Straight development by the equation, with its work shown. */
+export const workedDevelopmentGeneral = showing({
+  id: 'development-general',
+  quantity: 'length',
+  formula: String.raw`l_d = \frac{3}{40}\,\frac{f_y}{\sqrt{f'_c}}\,\frac{\psi_t\psi_e\psi_s}{(c_b+K_{tr})/d_b}\,d_b`,
+  terms: {
+    yield: ['f_y', 'strength'],
+    strength: ["f'_c", 'strength'],
+    epoxy: [String.raw`\psi_e`, 'ratio'],
+    confinement: ['(c_b+K_{tr})/d_b', 'ratio'],
+    diameter: ['d_b', 'length'],
+  },
+  sources: ['aci-318-19-25-4-2'],
+  of: developmentGeneral,
+})
+
+/** Development in compression, with its work shown. */
+export const workedDevelopmentCompression = showing({
+  id: 'development-compression',
+  quantity: 'length',
+  formula: String.raw`l_{dc} = \max\!\left(\frac{f_y\psi_r d_b}{50\sqrt{f'_c}},\ 0.0003 f_y\psi_r d_b,\ 8\ \mathrm{in}\right)`,
+  terms: {
+    yield: ['f_y', 'strength'],
+    strength: ["f'_c", 'strength'],
+    confining: [String.raw`\psi_r`, 'ratio'],
+    diameter: ['d_b', 'length'],
+  },
+  sources: ['aci-318-19-25-4-9'],
+  of: (inputs: CompressionInputs) => developmentCompression(inputs).length,
+})
+
+/** Share of yield that a short bar is counted on for, with its work shown. */
+export const workedDevelopedShare = showing({
+  id: 'developed-share',
+  quantity: 'ratio',
+  formula: String.raw`s = l/l_d \le 1`,
+  terms: { embedment: ['l', 'length'], development: ['l_d', 'length'] },
+  sources: ['computed-here'],
+  of: developedShare,
+})

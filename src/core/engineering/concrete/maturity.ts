@@ -1,3 +1,4 @@
+import { showing } from '../showing.ts'
 /** Reference and datum temperatures, Celsius: the working default and older practice. Source: memory. */
 export const maturityDefaults = { reference: 20, datum: 0, olderDatum: -10, activationOverGas: 5000 } as const
 
@@ -36,3 +37,23 @@ type ArrheniusInputs = Readonly<{ days: number; temperature: number; reference: 
 export function equivalentAgeArrhenius({ days, temperature, reference, activation }: ArrheniusInputs): number {
   return days * Math.exp(-activation * (1 / (temperature + 273.15) - 1 / (reference + 273.15)))
 }
+
+/** Equivalent age by Nurse-Saul, days, with its work shown. */
+export const workedEquivalentAgeNurseSaul = showing({
+  id: 'equivalent-age-nurse-saul',
+  quantity: 'ratio',
+  formula: String.raw`t_e = t\,\frac{T_a - T_0}{T_r - T_0}`,
+  terms: { days: ['t', 'ratio'], temperature: ['T_a', 'temperature'], datum: ['T_0', 'temperature'], reference: ['T_r', 'temperature'] },
+  sources: ['memory'],
+  of: equivalentAgeNurseSaul,
+})
+
+/** Equivalent age by Arrhenius, days, with its work shown. */
+export const workedEquivalentAgeArrhenius = showing({
+  id: 'equivalent-age-arrhenius',
+  quantity: 'ratio',
+  formula: String.raw`t_e = t\,e^{-Q(1/T_a - 1/T_r)}`,
+  terms: { days: ['t', 'ratio'], temperature: ['T_a', 'temperature'], reference: ['T_r', 'temperature'], activation: ['Q', 'ratio'] },
+  sources: ['memory'],
+  of: equivalentAgeArrhenius,
+})

@@ -52,3 +52,13 @@ export const workedStrengthShare = showing({
   sources: ['aci-209r-92'],
   of: strengthShare,
 })
+
+/** Age for a share of the 28-day strength, days, with its work shown. */
+export const workedAgeForShare = showing({
+  id: 'age-for-share',
+  quantity: 'ratio',
+  formula: String.raw`t = \frac{a\,s}{1 - b\,s}`,
+  terms: { share: ['s', 'ratio'], a: ['a', 'ratio'], b: ['b', 'ratio'] },
+  sources: ['aci-209r-92'],
+  of: ageForShare,
+})

@@ -2,6 +2,7 @@ import { type Pascals, pascals } from '../../units/quantity.ts'
 import { fromPrinted } from '../cited.ts'
 import { interpolate } from '../interpolate.ts'
 import { strengthByWaterCement } from '../tables/concrete.ts'
+import { showing } from '../showing.ts'
 
 const columns = {
   plain: strengthByWaterCement.map((row) => [row.plain, row.psi] as const),
@@ -37,3 +38,24 @@ export function strengthForWaterCement({ ratio, airEntrained }: Inputs): Pascals
 export function strengthFit({ ratio, airEntrained }: Inputs): Pascals {
   return pascals(fromPrinted(airEntrained ? 14_694 / 14.81 ** ratio : 18_000 / 14.58 ** ratio, 'psi'))
 }
+
+/** Average strength from the table, with its work shown. */
+export const workedStrengthForWaterCement = showing({
+  id: 'strength-for-water-cement',
+  quantity: 'strength',
+  formula: 'f(w/c)',
+  terms: { ratio: ['w/c', 'ratio'] },
+  sources: ['aci-211-1'],
+  of: strengthForWaterCement,
+})
+
+/** Average strength from the fit, with its work shown. */
+export const workedStrengthFit = showing({
+  id: 'strength-fit',
+  quantity: 'strength',
+  formula: ({ airEntrained }: Inputs) =>
+    airEntrained ? String.raw`f = 14694/14.81^{w/c}\ (\mathrm{psi})` : String.raw`f = 18000/14.58^{w/c}\ (\mathrm{psi})`,
+  terms: { ratio: ['w/c', 'ratio'] },
+  sources: ['aci-211-1', 'computed-here'],
+  of: strengthFit,
+})

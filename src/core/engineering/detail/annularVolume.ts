@@ -1,4 +1,5 @@
 import { type CubicMetres, type Metres, type SquareMetres, cubicMetres } from '../../units/quantity.ts'
+import { showing } from '../showing.ts'
 
 type Inputs = Readonly<{ hole: CubicMetres; postArea: SquareMetres; embedded: Metres }>
 
@@ -16,3 +17,13 @@ type Inputs = Readonly<{ hole: CubicMetres; postArea: SquareMetres; embedded: Me
 export function annularVolume({ hole, postArea, embedded }: Inputs): CubicMetres {
   return cubicMetres(hole - postArea * embedded)
 }
+
+/** Material round a post, with its work shown. */
+export const workedAnnularVolume = showing({
+  id: 'annular-volume',
+  quantity: 'volume',
+  formula: 'V = V_h - A_p L',
+  terms: { hole: ['V_h', 'volume'], postArea: ['A_p', 'area'], embedded: ['L', 'length'] },
+  sources: ['definition'],
+  of: annularVolume,
+})

@@ -42,3 +42,13 @@ type DensityInputs = Readonly<{ bankDensity: number; looseDensity: number }>
 export function swellFromDensities({ bankDensity, looseDensity }: DensityInputs): number {
   return bankDensity / looseDensity
 }
+
+/** Swell from two densities, with its work shown. */
+export const workedSwellFromDensities = showing({
+  id: 'swell-from-densities',
+  quantity: 'ratio',
+  formula: String.raw`S = \rho_{bank}/\rho_{loose}`,
+  terms: {},
+  sources: ['definition'],
+  of: swellFromDensities,
+})

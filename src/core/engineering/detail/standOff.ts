@@ -1,6 +1,7 @@
 import type { Metres } from '../../units/quantity.ts'
 import type { SourceId } from '../sources.ts'
-import { type CodeEdition, standOffRules } from '../tables/standOff.ts'
+import type { CodeEdition } from '../../model/spec.ts'
+import { standOffRules } from '../tables/standOff.ts'
 
 type Inputs = Readonly<{ edition: CodeEdition; aboveConcrete: Metres; aboveEarth: Metres; exposed: boolean }>
 export type StandOffVerdict = Readonly<{

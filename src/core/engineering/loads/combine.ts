@@ -71,3 +71,28 @@ export const workedNetUplift = showing({
   sources: ['asce-7-16-2', 'ibc-1605-3'],
   of: netUplift,
 })
+
+type CombinationInputs = Loads & Readonly<{ combination: Combination }>
+const symbols = [
+  ['dead', 'D'],
+  ['live', 'L'],
+  ['roofLive', 'L_r'],
+  ['snow', 'S'],
+  ['wind', 'W'],
+] as const
+
+/** One combination of loads, with its work shown. */
+export const workedCombinedLoad = showing({
+  id: 'combined-load',
+  quantity: 'force',
+  formula: ({ combination }: CombinationInputs) =>
+    symbols
+      .flatMap(([kind, symbol]) => {
+        const factor = combination.factors[kind]
+        return factor === undefined ? [] : [`${Number(factor.toFixed(3))}\\,${symbol}`]
+      })
+      .join(' + '),
+  terms: { dead: ['D', 'force'], live: ['L', 'force'], roofLive: ['L_r', 'force'], snow: ['S', 'force'], wind: ['W', 'force'] },
+  sources: ['asce-7-16-2'],
+  of: ({ combination, ...loads }: CombinationInputs) => combinedLoad(combination.factors, loads),
+})

@@ -2,6 +2,7 @@ import type { Radians } from '../../units/quantity.ts'
 import { toPrinted } from '../cited.ts'
 import { interpolate } from '../interpolate.ts'
 import { edgeZones, leewardRoof, windwardRoof } from '../tables/windRoof.ts'
+import { showing } from '../showing.ts'
 
 type Inputs = Readonly<{ angle: Radians; heightOverLength: number }>
 export type RoofCoefficients = Readonly<{ windward: readonly [least: number, most: number]; leeward: number }>
@@ -63,3 +64,33 @@ export function edgeZoneCoefficient({ distanceOverHeight: x, heightOverLength }:
   const share = (Math.min(1, Math.max(0.5, heightOverLength)) - 0.5) / 0.5
   return [flatLow + share * (flatTall - flatLow), low.most]
 }
+
+/** Most lifting windward Cp, with its work shown. */
+export const workedEnclosedWindward = showing({
+  id: 'enclosed-windward',
+  quantity: 'ratio',
+  formula: String.raw`C_p(\theta,\ h/L)`,
+  terms: { angle: [String.raw`\theta`, 'angle'], heightOverLength: ['h/L', 'ratio'] },
+  sources: ['asce-7-16-27-3'],
+  of: (inputs: Inputs): number | null => enclosedRoofCoefficients(inputs)?.windward[0] ?? null,
+})
+
+/** Leeward Cp, with its work shown. */
+export const workedEnclosedLeeward = showing({
+  id: 'enclosed-leeward',
+  quantity: 'ratio',
+  formula: String.raw`C_p(\theta,\ h/L)`,
+  terms: { angle: [String.raw`\theta`, 'angle'], heightOverLength: ['h/L', 'ratio'] },
+  sources: ['asce-7-16-27-3'],
+  of: (inputs: Inputs): number | null => enclosedRoofCoefficients(inputs)?.leeward ?? null,
+})
+
+/** Most lifting Cp of an edge zone, with its work shown. */
+export const workedEdgeZone = showing({
+  id: 'edge-zone',
+  quantity: 'ratio',
+  formula: String.raw`C_p(x/h,\ h/L)`,
+  terms: { distanceOverHeight: ['x/h', 'ratio'], heightOverLength: ['h/L', 'ratio'] },
+  sources: ['asce-7-16-27-3'],
+  of: (inputs: EdgeInputs) => edgeZoneCoefficient(inputs)[0],
+})

@@ -12,6 +12,7 @@ import {
   pitchedRoof,
   troughedRoof,
 } from '../tables/windRoof.ts'
+import { showing } from '../showing.ts'
 
 type Inputs = Readonly<{ shape: RoofShape; angle: Radians; flow: Flow; loadCase: LoadCase; windOn: WindOn }>
 export type RoofHalves = Readonly<{ windward: number; leeward: number }>
@@ -64,3 +65,33 @@ export function alongRidgeCoefficient({ flow, loadCase, distanceOverHeight }: Al
   const [near, middle, far] = alongRidge[`${loadCase} ${flow}`]
   return distanceOverHeight <= 1 ? near : distanceOverHeight <= 2 ? middle : far
 }
+
+/** CN on the windward half, with its work shown. */
+export const workedFreeRoofWindward = showing({
+  id: 'free-roof-windward',
+  quantity: 'ratio',
+  formula: String.raw`C_{NW}(\theta)`,
+  terms: { angle: [String.raw`\theta`, 'angle'] },
+  sources: ['asce-7-16-27-3'],
+  of: (inputs: Inputs): number | null => freeRoofCoefficients(inputs)?.windward ?? null,
+})
+
+/** CN on the leeward half, with its work shown. */
+export const workedFreeRoofLeeward = showing({
+  id: 'free-roof-leeward',
+  quantity: 'ratio',
+  formula: String.raw`C_{NL}(\theta)`,
+  terms: { angle: [String.raw`\theta`, 'angle'] },
+  sources: ['asce-7-16-27-3'],
+  of: (inputs: Inputs): number | null => freeRoofCoefficients(inputs)?.leeward ?? null,
+})
+
+/** CN with wind along the ridge, with its work shown. */
+export const workedAlongRidge = showing({
+  id: 'along-ridge',
+  quantity: 'ratio',
+  formula: 'C_N(x/h)',
+  terms: { distanceOverHeight: ['x/h', 'ratio'] },
+  sources: ['asce-7-16-27-3'],
+  of: alongRidgeCoefficient,
+})

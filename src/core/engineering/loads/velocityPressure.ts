@@ -134,3 +134,60 @@ type EnclosedInputs = NetInputs & Readonly<{ internal: number }>
 export function enclosedRoofPressure({ edition, pressure, gust, kd, coefficient, internal }: EnclosedInputs): Pascals {
   return pascals(pressure * (edition === '7-22' ? kd : 1) * (gust * coefficient - internal))
 }
+
+/** Velocity pressure coefficient by formula, with its work shown. */
+export const workedVelocityCoefficient = showing({
+  id: 'velocity-coefficient',
+  quantity: 'ratio',
+  formula: ({ exposure, edition }: CoefficientInputs) =>
+    String.raw`K_z = ${terrain[edition].factor}\,(z/${terrain[edition][exposure][1]}\ \mathrm{ft})^{2/${terrain[edition][exposure][0]}}`,
+  terms: { height: ['z', 'length'] },
+  sources: ['asce-7-16-26', 'asce-7-22-26'],
+  of: velocityCoefficient,
+})
+
+/** Velocity pressure coefficient by the table, with its work shown. */
+export const workedVelocityCoefficientTable = showing({
+  id: 'velocity-coefficient-table',
+  quantity: 'ratio',
+  formula: 'K_z(z)',
+  terms: { height: ['z', 'length'] },
+  sources: ['asce-7-16-26-10'],
+  of: velocityCoefficientTable,
+})
+
+/** Elevation factor, with its work shown. */
+export const workedElevationFactor = showing({
+  id: 'elevation-factor',
+  quantity: 'ratio',
+  formula: String.raw`K_e = e^{-0.0000362\,z}\ (z\ \mathrm{in\ ft})`,
+  terms: { elevation: ['z', 'length'] },
+  sources: ['asce-7-16-26'],
+  of: elevationFactor,
+})
+
+/** Net pressure on a free roof, with its work shown. */
+export const workedFreeRoofPressure = showing({
+  id: 'free-roof-pressure',
+  quantity: 'pressure',
+  formula: ({ edition }: NetInputs) => (edition === '7-22' ? 'p = q_h K_d G\\,C_N' : 'p = q_h G\\,C_N'),
+  terms: { pressure: ['q_h', 'pressure'], kd: ['K_d', 'ratio'], gust: ['G', 'ratio'], coefficient: ['C_N', 'ratio'] },
+  sources: ['asce-7-16-27-3', 'asce-7-22-27'],
+  of: freeRoofPressure,
+})
+
+/** Pressure on the roof of an enclosed building, with its work shown. */
+export const workedEnclosedRoofPressure = showing({
+  id: 'enclosed-roof-pressure',
+  quantity: 'pressure',
+  formula: ({ edition }: EnclosedInputs) => (edition === '7-22' ? 'p = q_h K_d (G\\,C_p - GC_{pi})' : 'p = q_h (G\\,C_p - GC_{pi})'),
+  terms: {
+    pressure: ['q_h', 'pressure'],
+    kd: ['K_d', 'ratio'],
+    gust: ['G', 'ratio'],
+    coefficient: ['C_p', 'ratio'],
+    internal: ['GC_{pi}', 'ratio'],
+  },
+  sources: ['asce-7-16-27-3', 'asce-7-22-27', 'asce-7-16-26-13'],
+  of: enclosedRoofPressure,
+})

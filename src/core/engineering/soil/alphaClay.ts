@@ -86,3 +86,46 @@ export const workedClayAdhesion = showing({
   sources: ['aashto-10-8-3-5'],
   of: ({ alpha, strength, perimeter, length }: AdhesionInputs) => alpha * strength * perimeter * length,
 })
+
+/** Adhesion factor, constant form, with its work shown. */
+export const workedAlphaConstant = showing({
+  id: 'alpha-constant',
+  quantity: 'ratio',
+  formula: String.raw`\alpha = 0.55 - 0.1\,\max(0,\ s_u/p_a - 1.5)`,
+  terms: { strength: ['s_u', 'pressure'], atmosphere: ['p_a', 'pressure'] },
+  sources: ['aashto-10-8-3-5'],
+  of: alphaConstant,
+})
+
+/** Adhesion factor, rational form, with its work shown. */
+export const workedAlphaRational = showing({
+  id: 'alpha-rational',
+  quantity: 'ratio',
+  formula: String.raw`\alpha = 0.30 + \frac{0.17\,p_a}{s_{u,CIUC}} \le 1`,
+  terms: { triaxialStrength: ['s_{u,CIUC}', 'pressure'], atmosphere: ['p_a', 'pressure'] },
+  sources: ['gec-10-2018'],
+  of: alphaRational,
+})
+
+/** Triaxial strength from a simpler test, with its work shown. */
+export const workedTriaxialStrength = showing({
+  id: 'triaxial-strength',
+  quantity: 'pressure',
+  formula: ({ test }: ConversionInputs) =>
+    test === 'UC'
+      ? String.raw`s_{u,CIUC} = \frac{s_u}{0.893 + 0.513\log_{10}(s_u/\sigma'_v)}`
+      : String.raw`s_{u,CIUC} = \frac{s_u}{0.911 + 0.499\log_{10}(s_u/\sigma'_v)}`,
+  terms: { strength: ['s_u', 'pressure'], stress: [String.raw`\sigma'_v`, 'pressure'] },
+  sources: ['gec-10-2018', 'ufc-3-220-20'],
+  of: triaxialStrength,
+})
+
+/** Counted length in clay, with its work shown. */
+export const workedClayAdhesionLength = showing({
+  id: 'clay-adhesion-length',
+  quantity: 'length',
+  formula: String.raw`L = \max\!\left[0,\ z_b - B - \max(z_t,\ z_e)\right]`,
+  terms: { bottom: ['z_b', 'length'], diameter: ['B', 'length'], top: ['z_t', 'length'], topExclusion: ['z_e', 'length'] },
+  sources: ['aashto-10-8-3-5'],
+  of: clayAdhesionLength,
+})

@@ -58,3 +58,13 @@ export const workedBetaRational = showing({
   sources: ['gec-10-2018'],
   of: (inputs: Inputs) => betaRational(inputs).beta,
 })
+
+/** Friction angle from blow count, with its work shown. */
+export const workedFrictionAngleFromBlows = showing({
+  id: 'friction-angle-from-blows',
+  quantity: 'angle',
+  formula: String.raw`\varphi' = 27.5 + 9.2\log_{10}(N_1)_{60}\ (\mathrm{degrees})`,
+  terms: { blows: ['(N_1)_{60}', 'ratio'] },
+  sources: ['gec-10-2018'],
+  of: ({ blows }: Readonly<{ blows: number }>) => frictionAngleFromBlows(blows),
+})

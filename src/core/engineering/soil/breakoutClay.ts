@@ -97,3 +97,40 @@ type RectangleInputs = Readonly<{
 export function breakoutClayRectangle({ width, length, depth, strength, unitWeight, chartFactor }: RectangleInputs): Newtons {
   return newtons(width * length * (chartFactor * (7.56 + (1.44 * width) / length) * strength + unitWeight * depth))
 }
+
+/** Breakout factor in clay, with its work shown. */
+export const workedBreakoutFactorClay = showing({
+  id: 'breakout-factor-clay',
+  quantity: 'ratio',
+  formula: ({ strip }: FactorInputs) => (strip ? String.raw`F_c = 0.6\,D_f/B \le 8` : String.raw`F_c = 1.2\,D_f/B \le 9`),
+  terms: { depth: ['D_f', 'length'], width: ['B', 'length'] },
+  sources: ['meyerhof-1973'],
+  of: breakoutFactorClay,
+})
+
+/** Breakout of a rectangle in clay, with its work shown. */
+export const workedBreakoutClayRectangle = showing({
+  id: 'breakout-clay-rectangle',
+  quantity: 'force',
+  formula: String.raw`Q_u = BL\left\{\beta'\left(7.56 + 1.44\tfrac BL\right)c_u + \gamma D_f\right\}`,
+  terms: {
+    width: ['B', 'length'],
+    length: ['L', 'length'],
+    chartFactor: [String.raw`\beta'`, 'ratio'],
+    strength: ['c_u', 'pressure'],
+    unitWeight: [String.raw`\gamma`, 'unitWeight'],
+    depth: ['D_f', 'length'],
+  },
+  sources: ['das-1978'],
+  of: breakoutClayRectangle,
+})
+
+/** Critical depth ratio of a rectangle in clay, with its work shown. */
+export const workedCriticalRatioClay = showing({
+  id: 'critical-ratio-clay',
+  quantity: 'ratio',
+  formula: String.raw`R_{cr} = (0.107\,c_u(\mathrm{kPa}) + 2.5)\left(0.73 + 0.27\tfrac LB\right)`,
+  terms: { strength: ['c_u', 'pressure'], width: ['B', 'length'], length: ['L', 'length'] },
+  sources: ['das-1978'],
+  of: (inputs: RatioInputs) => criticalRatioClay(inputs).rectangle,
+})

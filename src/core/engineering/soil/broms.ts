@@ -91,27 +91,41 @@ export function bromsUndrained({ force, moment, width, strength }: UndrainedInpu
   return { f: metres(f), g: metres(g), depth: metres(1.5 * width + f + g) }
 }
 
+/** The moment of a shown calculation is force times arm. */
+type Shown<T> = Omit<T, 'moment'> & Readonly<{ force: Newtons; arm: Metres }>
+
 /** Least depth in sand by Broms, with its work shown. */
 export const workedBromsDrained = showing({
   id: 'broms-drained',
   quantity: 'length',
-  formula: String.raw`\tfrac12\gamma' b K_p Z^3 = P_u Z + M_u`,
+  formula: String.raw`\tfrac12\gamma' b K_p Z^3 = P_u (Z + e)`,
   terms: {
     force: ['P_u', 'force'],
+    arm: ['e', 'length'],
     width: ['b', 'length'],
     unitWeight: [String.raw`\gamma'`, 'unitWeight'],
     frictionAngle: [String.raw`\varphi^*`, 'angle'],
   },
   sources: ['ufc-3-220-20'],
-  of: (inputs: DrainedInputs) => bromsDrained(inputs).depth,
+  of: ({ force, arm, ...pile }: Shown<DrainedInputs>) => bromsDrained({ ...pile, force, moment: (force * arm) as NewtonMetres }).depth,
 })
 
 /** Least depth in clay by Broms, with its work shown. */
 export const workedBromsUndrained = showing({
   id: 'broms-undrained',
   quantity: 'length',
-  formula: 'Z = 1.5b + f + g',
-  terms: { force: ['P_u', 'force'], width: ['b', 'length'], strength: ['s_u^*', 'pressure'] },
+  formula: String.raw`Z = 1.5b + f + g,\quad f = \tfrac{P_u}{9 s_u^* b},\quad g = \sqrt{\tfrac{P_u(e + 1.5b + 0.5f)}{2.25\,b\,s_u^*}}`,
+  terms: { force: ['P_u', 'force'], arm: ['e', 'length'], width: ['b', 'length'], strength: ['s_u^*', 'pressure'] },
   sources: ['ufc-3-220-20'],
-  of: (inputs: UndrainedInputs) => bromsUndrained(inputs).depth,
+  of: ({ force, arm, ...pile }: Shown<UndrainedInputs>) => bromsUndrained({ ...pile, force, moment: (force * arm) as NewtonMetres }).depth,
+})
+
+/** Reduced friction angle, with its work shown. */
+export const workedReducedFrictionAngle = showing({
+  id: 'reduced-friction-angle',
+  quantity: 'angle',
+  formula: String.raw`\tan\varphi^* = 0.75\tan\varphi`,
+  terms: { frictionAngle: [String.raw`\varphi`, 'angle'], share: ['0.75', 'ratio'] },
+  sources: ['ufc-3-220-20'],
+  of: reducedFrictionAngle,
 })

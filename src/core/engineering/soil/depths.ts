@@ -62,3 +62,23 @@ type DaylightInputs = Readonly<{ depth: Metres; slope: Slope }>
 export function distanceToDaylight({ depth, slope }: DaylightInputs): Metres | null {
   return slope === 0 ? null : metres(depth / slope)
 }
+
+/** Depth at the uphill edge, with its work shown. */
+export const workedDepthAtUphillEdge = showing({
+  id: 'depth-at-uphill-edge',
+  quantity: 'length',
+  formula: String.raw`d_{up} = d_c + r\,s`,
+  terms: { depthAtAxis: ['d_c', 'length'], radius: ['r', 'length'], slope: ['s', 'slope'] },
+  sources: ['definition'],
+  of: depthAtUphillEdge,
+})
+
+/** Distance to daylight, with its work shown. */
+export const workedDistanceToDaylight = showing({
+  id: 'distance-to-daylight',
+  quantity: 'length',
+  formula: 'L = y/s',
+  terms: { depth: ['y', 'length'], slope: ['s', 'slope'] },
+  sources: ['definition'],
+  of: distanceToDaylight,
+})

@@ -1,6 +1,8 @@
-import { type Metres, type NewtonMetres, type PressureGradient, metres } from '../../units/quantity.ts'
+import { type Metres, type NewtonMetres, type Newtons, type PressureGradient, metres, newtons } from '../../units/quantity.ts'
 import { showing } from '../showing.ts'
 import { lateralDepthLimit } from './lateralNonconstrained.ts'
+
+const newtonMetres = (value: number): NewtonMetres => value as NewtonMetres
 
 type Load = Readonly<{ moment: NewtonMetres; gradient: PressureGradient; multiplier: number; width: Metres }>
 
@@ -37,15 +39,40 @@ type Provided = Readonly<{ depth: Metres; gradient: PressureGradient; multiplier
  * Checked by: tests/external/ibc-1807-3-2-2/check.test.ts
  */
 export function allowableMomentConstrained({ depth, gradient, multiplier, width }: Provided): NewtonMetres {
-  return ((multiplier * gradient * Math.min(depth, lateralDepthLimit.value) * width * depth ** 2) / 4.25) as NewtonMetres
+  return newtonMetres((multiplier * gradient * Math.min(depth, lateralDepthLimit.value) * width * depth ** 2) / 4.25)
 }
+
+type ShownLoad = Readonly<{ force: Newtons; height: Metres; gradient: PressureGradient; multiplier: number; width: Metres }>
 
 /** Required embedment with the post held at grade, with its work shown. */
 export const workedEmbedmentConstrained = showing({
   id: 'embedment-constrained',
   quantity: 'length',
-  formula: String.raw`d^2 = \frac{4.25\,M_g}{S_3 b},\quad S_3 = k L_t \min(d,\ 12\ \mathrm{ft})`,
-  terms: { multiplier: ['k', 'ratio'], gradient: ['L_t', 'gradient'], width: ['b', 'length'] },
+  formula: String.raw`d^2 = \frac{4.25\,P h}{S_3 b},\quad S_3 = k L_t \min(d,\ 12\ \mathrm{ft})`,
+  terms: {
+    force: ['P', 'force'],
+    height: ['h', 'length'],
+    multiplier: ['k', 'ratio'],
+    gradient: ['L_t', 'gradient'],
+    width: ['b', 'length'],
+  },
   sources: ['ibc-1807-3-2-2', 'ibc-1806-2'],
-  of: embedmentConstrained,
+  of: ({ force, height, ...soil }: ShownLoad) => embedmentConstrained({ ...soil, moment: newtonMetres(force * height) }),
+})
+
+/** Allowable lateral force at a height, post held at grade, with its work shown; null for a force at grade. */
+export const workedAllowableConstrained = showing({
+  id: 'allowable-constrained',
+  quantity: 'force',
+  formula: String.raw`P = \frac{k L_t \min(d,\ 12\ \mathrm{ft})\,b\,d^2}{4.25\,h}`,
+  terms: {
+    multiplier: ['k', 'ratio'],
+    gradient: ['L_t', 'gradient'],
+    width: ['b', 'length'],
+    depth: ['d', 'length'],
+    height: ['h', 'length'],
+  },
+  sources: ['ibc-1807-3-2-2', 'ibc-1806-2'],
+  of: ({ height, ...provided }: Provided & Readonly<{ height: Metres }>): Newtons | null =>
+    height > 0 ? newtons(allowableMomentConstrained(provided) / height) : null,
 })

@@ -1,4 +1,5 @@
 import { type Metres, metres } from '../../units/quantity.ts'
+import { showing } from '../showing.ts'
 
 type Inputs = Readonly<{ height: Metres; lost: Metres }>
 
@@ -15,3 +16,13 @@ type Inputs = Readonly<{ height: Metres; lost: Metres }>
 export function heightAboveSoundGround({ height, lost }: Inputs): Metres {
   return metres(height + lost)
 }
+
+/** Height above sound ground, with its work shown. */
+export const workedHeightAboveSoundGround = showing({
+  id: 'height-above-sound-ground',
+  quantity: 'length',
+  formula: "h' = h + t_0",
+  terms: { height: ['h', 'length'], lost: ['t_0', 'length'] },
+  sources: ['computed-here'],
+  of: heightAboveSoundGround,
+})

@@ -109,3 +109,13 @@ export const workedAllowableLateral = showing({
   sources: ['ibc-1807-3-2-1', 'ibc-1806-2'],
   of: allowableLateral,
 })
+
+/** Embedment at a pressure that is given, with its work shown. */
+export const workedEmbedmentForPressure = showing({
+  id: 'embedment-for-pressure',
+  quantity: 'length',
+  formula: String.raw`d = 0.5A\left\{1 + \sqrt{1 + 4.36h/A}\right\},\quad A = \frac{2.34P}{S_1 b}`,
+  terms: { force: ['P', 'force'], height: ['h', 'length'], pressure: ['S_1', 'pressure'], width: ['b', 'length'] },
+  sources: ['ibc-1807-3-2-1'],
+  of: (inputs: Given) => embedmentForPressure(inputs).depth,
+})

@@ -1,5 +1,6 @@
 import { type Metres, metres } from '../../units/quantity.ts'
 import { cited } from '../cited.ts'
+import { showing } from '../showing.ts'
 
 type Inputs = Readonly<{ width: Metres; depth: Metres; round: boolean }>
 
@@ -35,3 +36,23 @@ export const concreteBackfillClearance = cited<Metres>(4, 'in', 'ibc-1807-3-3', 
 export function leastHoleForConcrete({ width, depth, round }: Inputs): Metres {
   return metres(bearingWidth({ width, depth, round }) + concreteBackfillClearance.value)
 }
+
+/** Bearing width of a post, with its work shown. */
+export const workedBearingWidth = showing({
+  id: 'bearing-width',
+  quantity: 'length',
+  formula: ({ round }: Inputs) => (round ? 'b = D' : String.raw`b = \sqrt{w^2 + d^2}`),
+  terms: { width: ['w', 'length'], depth: ['d', 'length'] },
+  sources: ['ibc-1807-3-2-1'],
+  of: bearingWidth,
+})
+
+/** Least hole for concrete backfill, with its work shown. */
+export const workedLeastHoleForConcrete = showing({
+  id: 'least-hole-for-concrete',
+  quantity: 'length',
+  formula: ({ round }: Inputs) => (round ? String.raw`D \ge w + 4\ \mathrm{in}` : String.raw`D \ge \sqrt{w^2 + d^2} + 4\ \mathrm{in}`),
+  terms: { width: ['w', 'length'], depth: ['d', 'length'] },
+  sources: ['ibc-1807-3-3'],
+  of: leastHoleForConcrete,
+})

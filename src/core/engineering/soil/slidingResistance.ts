@@ -1,4 +1,5 @@
 import { type Newtons, type Pascals, type SquareMetres, newtons } from '../../units/quantity.ts'
+import { showing } from '../showing.ts'
 
 type Inputs = Readonly<{ deadLoad: Newtons; friction: number | null; cohesion: Pascals | null; area: SquareMetres }>
 
@@ -18,3 +19,13 @@ export function slidingResistance({ deadLoad, friction, cohesion, area }: Inputs
   if (friction !== null) return newtons(friction * deadLoad)
   return cohesion === null ? null : newtons(Math.min(cohesion * area, deadLoad / 2))
 }
+
+/** Resistance to sliding, with its work shown. */
+export const workedSlidingResistance = showing({
+  id: 'sliding-resistance',
+  quantity: 'force',
+  formula: ({ friction }: Inputs) => (friction === null ? String.raw`R = \min(c A,\ D/2)` : String.raw`R = \mu D`),
+  terms: { deadLoad: ['D', 'force'], friction: [String.raw`\mu`, 'ratio'], cohesion: ['c', 'pressure'], area: ['A', 'area'] },
+  sources: ['ibc-1806-2', 'ibc-1806-3'],
+  of: slidingResistance,
+})

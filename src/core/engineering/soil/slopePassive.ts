@@ -1,4 +1,5 @@
 import type { Radians } from '../../units/quantity.ts'
+import { showing } from '../showing.ts'
 
 type Inputs = Readonly<{ frictionAngle: Radians; descent: Radians }>
 
@@ -19,3 +20,13 @@ export function slopePassiveRatio({ frictionAngle, descent }: Inputs): number | 
 
 const passive = (phi: number, descent: number): number =>
   Math.cos(phi) ** 2 / (1 - Math.sqrt((Math.sin(phi) * Math.sin(phi - descent)) / Math.cos(descent))) ** 2
+
+/** Passive ratio on a slope, with its work shown. */
+export const workedSlopePassiveRatio = showing({
+  id: 'slope-passive-ratio',
+  quantity: 'ratio',
+  formula: String.raw`\frac{K_p(-\beta)}{K_p(0)},\quad K_p(-\beta) = \frac{\cos^2\varphi}{\left[1-\sqrt{\sin\varphi\,\sin(\varphi-\beta)/\cos\beta}\right]^2}`,
+  terms: { frictionAngle: [String.raw`\varphi`, 'angle'], descent: [String.raw`\beta`, 'angle'] },
+  sources: ['computed-here'],
+  of: slopePassiveRatio,
+})

@@ -115,3 +115,20 @@ export function adjustedDowelStrength({ reference, count, wet: cm, temperature: 
   const { format, resistance, timeEffectWind } = strengthDesign
   return newtons(count * reference * cm * ct * cg * geometry * format.value * resistance.value * timeEffectWind.value)
 }
+
+/** Design value in strength design, with its work shown. */
+export const workedAdjustedDowelStrength = showing({
+  id: 'adjusted-dowel-strength',
+  quantity: 'force',
+  formula: String.raw`Z' = n\,Z\,C_M C_t C_g C_\Delta K_F\,\phi\,\lambda`,
+  terms: {
+    count: ['n', 'count'],
+    reference: ['Z', 'force'],
+    wet: ['C_M', 'ratio'],
+    temperature: ['C_t', 'ratio'],
+    group: ['C_g', 'ratio'],
+    geometry: [String.raw`C_\Delta`, 'ratio'],
+  },
+  sources: ['nds-2018-app-n', 'nds-2018-11-3'],
+  of: adjustedDowelStrength,
+})

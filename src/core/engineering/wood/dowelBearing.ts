@@ -128,3 +128,37 @@ export const workedBearingAcrossGrain = showing({
     return strength === null ? null : tabulatedBearing(strength)
   },
 })
+
+/** Bearing of a steel plate, with its work shown. */
+export const workedSteelBearing = showing({
+  id: 'steel-bearing',
+  quantity: 'strength',
+  formula: 'F_e(t)',
+  terms: { thickness: ['t', 'length'] },
+  sources: ['nds-2018-app-i'],
+  of: ({ thickness }: Readonly<{ thickness: Metres }>) => steelBearing(thickness),
+})
+
+/** Bearing under a nail, with its work shown. */
+export const workedBearingUnderNail = showing({
+  id: 'bearing-under-nail',
+  quantity: 'strength',
+  formula: String.raw`F_e = 16600\,G^{1.84}\ (\mathrm{psi})`,
+  terms: { gravity: ['G', 'ratio'] },
+  sources: ['nds-2018-12-3-3'],
+  of: bearingUnderNail,
+})
+
+/** Bearing at an angle to the grain, with its work shown. */
+export const workedBearingAtAngle = showing({
+  id: 'bearing-at-angle',
+  quantity: 'strength',
+  formula: String.raw`F_{e\theta} = \frac{F_{e\parallel}F_{e\perp}}{F_{e\parallel}\sin^2\theta + F_{e\perp}\cos^2\theta}`,
+  terms: {
+    along: [String.raw`F_{e\parallel}`, 'strength'],
+    across: [String.raw`F_{e\perp}`, 'strength'],
+    angle: [String.raw`\theta`, 'angle'],
+  },
+  sources: ['nds-2018-12-3-4'],
+  of: bearingAtAngle,
+})

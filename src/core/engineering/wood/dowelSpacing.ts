@@ -61,3 +61,13 @@ export const workedGeometryFactor = showing({
   sources: ['nds-2018-12-5'],
   of: geometryFactor,
 })
+
+/** Least edge distance, with its work shown. */
+export const workedLeastEdgeDistance = showing({
+  id: 'least-edge-distance',
+  quantity: 'length',
+  formula: String.raw`e \ge 1.5D`,
+  terms: { diameter: ['D', 'length'], bearingLength: ['l', 'length'], rowSpacing: ['s_r', 'length'] },
+  sources: ['nds-2018-12-5'],
+  of: leastEdgeDistance,
+})

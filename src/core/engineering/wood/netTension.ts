@@ -46,3 +46,13 @@ export const workedNetTension = showing({
   sources: ['nds-2018-3-1-2'],
   of: netTension,
 })
+
+/** Net area, with its work shown. */
+export const workedNetArea = showing({
+  id: 'net-area',
+  quantity: 'area',
+  formula: String.raw`A_{net} = A - n\,d_h b`,
+  terms: { area: ['A', 'area'], count: ['n', 'count'], hole: ['d_h', 'length'], length: ['b', 'length'] },
+  sources: ['nds-2018-3-1-2'],
+  of: netArea,
+})

@@ -46,3 +46,13 @@ export const workedRowTearOut = showing({
   sources: ['nds-2018-app-e'],
   of: rowTearOut,
 })
+
+/** Group tear-out, with its work shown. */
+export const workedGroupTearOut = showing({
+  id: 'group-tear-out',
+  quantity: 'force',
+  formula: String.raw`Z'_{GT} = \tfrac12 Z'_{RT,1} + \tfrac12 Z'_{RT,n} + F'_t A_{group}`,
+  terms: { firstRow: ["Z'_{RT,1}", 'force'], lastRow: ["Z'_{RT,n}", 'force'], tension: ["F'_t", 'strength'], area: ['A_{group}', 'area'] },
+  sources: ['nds-2018-app-e'],
+  of: groupTearOut,
+})
