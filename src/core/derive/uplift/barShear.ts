@@ -1,27 +1,33 @@
-import { workedBarShear } from '../../engineering/concrete/barSteel.ts'
+import { barShear, workedBarShear } from '../../engineering/concrete/barSteel.ts'
 import { barGrades, bars } from '../../engineering/tables/bars.ts'
 import { fillKind } from '../../kinds/index.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { makeCheck } from '../check.ts'
 import type { PierFrame } from '../pierFrame.ts'
+import { type Hold, hold } from './hold.ts'
 
-/** Shear of the bars where they leave the post, two planes each; null without bars that a standard lets one count. */
-export function barShearCheck({ spec }: PierFrame): Check | null {
+/** What goes into the formula for one bar, and how many there are; null without bars that a standard lets one count. */
+function shearProblem({ spec }: PierFrame) {
   const { connection } = fillKind(spec.fill.kind).counting
   if (!spec.bars || connection.counted === 'not counted') return null
-  const bar = bars[spec.bars.size]
-  const { yield: fy } = barGrades[spec.bars.grade]
-  const each = workedBarShear(
-    { area: bar.area.value, yield: fy.value, planes: 2 },
-    { standings: [fy.standing, bar.area.standing], sources: [fy.source] },
-  )
+  const { area } = bars[spec.bars.size]
+  const fy = barGrades[spec.bars.grade].yield
+  return { each: { area: area.value, yield: fy.value, planes: 2 }, count: spec.bars.count, area, fy }
+}
+
+/** Shear of the bars where they leave the post, two planes each; null without bars that a standard lets one count. */
+export function barShearCheck(frame: PierFrame): Check | null {
+  const problem = shearProblem(frame)
+  if (!problem) return null
+  const { area, fy, count } = problem
+  const each = workedBarShear(problem.each, { standings: [fy.standing, area.standing], sources: [fy.source] })
   const allowable: Worked = {
     ...each,
     id: 'bar-shear-allowable',
-    value: each.value * spec.bars.count,
+    value: each.value * count,
     formula: 'V = m\\,V_a',
     inputs: [
-      { symbol: 'm', name: 'count', value: spec.bars.count, quantity: 'count' },
+      { symbol: 'm', name: 'count', value: count, quantity: 'count' },
       { symbol: 'V_a', name: 'each', value: each.value, quantity: 'force' },
     ],
   }
@@ -33,4 +39,10 @@ export function barShearCheck({ spec }: PierFrame): Check | null {
     allowable,
     counting: { counted: 'counted', why: 'bar-shear-of-steel', sources: ['aisc-360'] },
   })
+}
+
+/** The same as a bare number. */
+export function barShearHolds(frame: PierFrame): Hold[] {
+  const problem = shearProblem(frame)
+  return problem ? [hold('bar-shear', 'uplift-connection', 'counted', problem.count * barShear(problem.each))] : []
 }

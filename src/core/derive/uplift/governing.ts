@@ -2,33 +2,46 @@ import { weakest } from '../../engineering/showing.ts'
 import type { PierResult } from '../../model/result.ts'
 import type { Check } from '../../model/worked.ts'
 import { newtons } from '../../units/quantity.ts'
+import { type Hold, holdOf } from './hold.ts'
+
+/** The soil mechanism in use, the links of the chain with it first, and the least of them; null when one is not counted. */
+export type Chain = Readonly<{ soil: Hold | null; links: readonly Hold[]; governing: Hold | null }>
 
 /**
  * Which link governs. Of the ways in which the ground may hold, the smallest that may be counted is used; the chain then holds as
  * much as its least link. When a needed link is not counted the chain has no capacity: it can't be verified.
  */
-export function governingUplift(checks: readonly Check[]): PierResult['uplift'] {
-  const soil = checks.filter((check) => check.group === 'uplift-soil' && check.counted !== 'upper bound')
-  const usable = soil.filter((check) => check.allowable !== null)
-  const least = smallest(usable) ?? soil[0]
-  const links = [...(least ? [least] : []), ...checks.filter((check) => chainGroups.has(check.group))]
-  const uncounted = links.filter((check) => check.allowable === null).map((check) => check.id)
-  const governing = uncounted.length === 0 ? smallest(links) : undefined
-  return {
-    soil: least?.id ?? '',
-    governing: governing?.id ?? null,
-    allowable: governing?.allowable ? newtons(governing.allowable.value) : null,
-    standing: weakest(...links.map((check) => check.standing)),
-    uncounted,
+export function chainOf(holds: readonly Hold[]): Chain {
+  let first: Hold | null = null
+  let soil: Hold | null = null
+  const rest: Hold[] = []
+  for (const one of holds) {
+    if (chainGroups.has(one.group)) rest.push(one)
+    if (one.group !== 'uplift-soil' || one.counted === 'upper bound') continue
+    first ??= one
+    soil = lesser(soil, one)
   }
+  const used = soil ?? first
+  const links = used ? [used, ...rest] : rest
+  const isWhole = links.every((link) => link.allowable !== null)
+  return { soil: used, links, governing: isWhole ? links.reduce<Hold | null>(lesser, null) : null }
 }
 
 const chainGroups: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-connection', 'uplift-concrete'])
 
-function smallest(checks: readonly Check[]): Check | undefined {
-  return checks.reduce<Check | undefined>(
-    (best, check) =>
-      (check.allowable?.value ?? Number.POSITIVE_INFINITY) < (best?.allowable?.value ?? Number.POSITIVE_INFINITY) ? check : best,
-    undefined,
-  )
+/** The smaller of two, the first of two alike; one that is not counted is never the smaller. */
+const lesser = (best: Hold | null, one: Hold): Hold | null =>
+  (one.allowable ?? Number.POSITIVE_INFINITY) < (best?.allowable ?? Number.POSITIVE_INFINITY) ? one : best
+
+/** The chain of a result's checks, with the weakest standing in it and the links that are not counted. */
+export function governingUplift(checks: readonly Check[]): PierResult['uplift'] {
+  const { soil, links, governing } = chainOf(checks.map(holdOf))
+  const inChain = new Set(links.map((link) => link.id))
+  return {
+    soil: soil?.id ?? '',
+    governing: governing?.id ?? null,
+    allowable: governing?.allowable == null ? null : newtons(governing.allowable),
+    standing: weakest(...checks.filter((check) => inChain.has(check.id)).map((check) => check.standing)),
+    uncounted: links.filter((link) => link.allowable === null).map((link) => link.id),
+  }
 }

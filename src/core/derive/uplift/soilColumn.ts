@@ -1,56 +1,11 @@
 import { waterUnitWeight } from '../../engineering/tables/materials.ts'
-import { presumptiveSoils } from '../../engineering/tables/soils.ts'
 import type { SoilLayer } from '../../engineering/soil/verticalStress.ts'
 import { effectiveStress } from '../../engineering/soil/verticalStress.ts'
-import type { Soil } from '../../model/spec.ts'
-import type { Standing } from '../../model/worked.ts'
-import type { SourceId } from '../../engineering/sources.ts'
-import { type Metres, metres, type Pascals, type PressureGradient, pascals, type Radians, type UnitWeight } from '../../units/quantity.ts'
+import { type Metres, metres, type Pascals, pascals, type UnitWeight } from '../../units/quantity.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { nativeLayers } from '../pierZones.ts'
-import { weighing } from '../unitWeights.ts'
-
-/** What a check may ask of one native soil. Null where there is no value to be had. */
-export type SoilValues = Readonly<{
-  soil: Soil
-  frictionAngle: Radians | null
-  /** Undrained strength the user gave; null for a presumptive class, which has none. */
-  cohesion: Pascals | null
-  bearing: Pascals
-  lateral: PressureGradient
-  userFriction: Pascals | null
-  source: SourceId
-  strengthStanding: Standing
-  tableStanding: Standing
-}>
-
-export function soilValues(soil: Soil): SoilValues {
-  if (soil.kind === 'user') {
-    return {
-      soil,
-      frictionAngle: soil.frictionAngle,
-      cohesion: soil.cohesion,
-      bearing: soil.allowableBearing,
-      lateral: soil.lateral,
-      userFriction: soil.sideFriction > 0 ? soil.sideFriction : null,
-      source: 'user',
-      strengthStanding: 'assumed here',
-      tableStanding: 'assumed here',
-    }
-  }
-  const row = presumptiveSoils[soil.class]
-  return {
-    soil,
-    frictionAngle: row.estimate.frictionAngle?.value ?? null,
-    cohesion: null,
-    bearing: row.bearing.value,
-    lateral: row.lateral.value,
-    userFriction: null,
-    source: row.bearing.source,
-    strengthStanding: row.estimate.frictionAngle?.standing ?? 'assumed here',
-    tableStanding: row.bearing.standing,
-  }
-}
+import { type Properties, tableProperties } from '../properties.ts'
+import type { SoilValues } from './soilValues.ts'
 
 /**
  * The ground as a column below the downhill edge of the pier, the careful side on a slope: layers measured down from grade
@@ -63,17 +18,18 @@ export type SoilColumn = Readonly<{
   stress(depth: number): Pascals
 }>
 
-export function soilColumn(frame: PierFrame): SoilColumn {
+export function soilColumn(frame: PierFrame, properties: Properties = tableProperties(frame.spec)): SoilColumn {
   const { spec, profile } = frame
   const drop = spec.site.slope * profile.shaftRadius
+  const first = properties.soil(spec.site.soil)
+  const second = spec.site.lower ? properties.soil(spec.site.lower.soil) : first
   const layers = nativeLayers(frame).map((layer) => {
-    const weight = weighing(layer.role, spec)
-    const soil = layer.role === 'soil-lower' ? (spec.site.lower?.soil ?? spec.site.soil) : spec.site.soil
+    const weight = properties.weighing(layer.role)
     return {
       thickness: metres(layer.to === null ? Number.POSITIVE_INFINITY : layer.to - layer.from),
       moist: weight.moist as UnitWeight,
       saturated: weight.saturated as UnitWeight,
-      values: soilValues(soil),
+      values: layer.role === 'soil-lower' ? second : first,
     }
   })
   const waterTable = spec.site.waterTable === null ? null : metres(Math.max(0, spec.site.waterTable - drop))
@@ -86,7 +42,7 @@ export function soilColumn(frame: PierFrame): SoilColumn {
         bottom += layer.thickness
         if (depth < bottom) return layer.values
       }
-      return soilValues(spec.site.soil)
+      return first
     },
     stress: (depth) => pascals(effectiveStress(layers, waterTable, waterUnitWeight.value, metres(depth))),
   }
