@@ -4,12 +4,12 @@ import { betaLowerBound } from '../../../src/core/engineering/soil/betaLowerBoun
 import { atmosphere, betaRational, frictionAngleFromBlows } from '../../../src/core/engineering/soil/betaRational.ts'
 import { sideFriction, sideFrictionByBeta, workedSideFrictionByBeta } from '../../../src/core/engineering/soil/sideFriction.ts'
 import { allowableUplift, upliftFactors } from '../../../src/core/engineering/soil/upliftFactor.ts'
-import type { CubicMetres, Metres, Pascals, Radians, UnitWeight } from '../../../src/core/units/quantity.ts'
+import type { Metres, Pascals, Radians, UnitWeight } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'
 import { at, published, readCases, si } from '../cases.ts'
 
 const pa = atmosphere.value
-const shaft = (Math.PI * at<number>(8, 'ft')) as CubicMetres
+const shaft = (Math.PI * at<number>(8, 'ft')) as Metres
 
 describe('Table A-4, side resistance layer by layer', () => {
   it.each(readCases(import.meta.url).map((row) => [row.id, row] as const))('%s', (_, row) => {

@@ -1,5 +1,5 @@
 import type { Standing } from '../../model/worked.ts'
-import type { Pascals } from '../../units/quantity.ts'
+import type { Metres, Pascals } from '../../units/quantity.ts'
 import { type Cited, cited } from '../cited.ts'
 import type { SourceId } from '../sources.ts'
 
@@ -50,7 +50,7 @@ export const strengthByWaterCement: readonly Readonly<{ psi: number; plain: numb
 
 /** Clear cover, inches: cast against ground; formed, by bar size. Source: aci-318-19-20-5-1-3. */
 export const cover = {
-  castAgainstEarth: cited(3, 'in', 'aci-318-19-20-5-1-3', 'secondary'),
-  formedSmall: cited(1.5, 'in', 'aci-318-19-20-5-1-3', 'from memory'),
-  formedLarge: cited(2, 'in', 'aci-318-19-20-5-1-3', 'from memory'),
+  castAgainstEarth: cited<Metres>(3, 'in', 'aci-318-19-20-5-1-3', 'secondary'),
+  formedSmall: cited<Metres>(1.5, 'in', 'aci-318-19-20-5-1-3', 'from memory'),
+  formedLarge: cited<Metres>(2, 'in', 'aci-318-19-20-5-1-3', 'from memory'),
 } as const

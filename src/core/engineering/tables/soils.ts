@@ -1,5 +1,5 @@
 import type { PresumptiveClass } from '../../model/spec.ts'
-import type { Pascals, PressureGradient, Radians, UnitWeight } from '../../units/quantity.ts'
+import type { Metres, Pascals, PressureGradient, Radians, UnitWeight } from '../../units/quantity.ts'
 import { type Cited, cited } from '../cited.ts'
 
 /**
@@ -78,8 +78,8 @@ export const presumptiveSoils: Readonly<Record<PresumptiveClass, PresumptiveSoil
 }
 
 /** Depth below grade past which lateral bearing gains no more, 15 ft. Source: ibc-1806-3 (1806.3.3). */
-export const lateralDepthCap = cited(15, 'ft', 'ibc-1806-3', 'secondary')
+export const lateralDepthCap = cited<Metres>(15, 'ft', 'ibc-1806-3', 'secondary')
 /** Allowable shaft resistance is never more than this. Source: ibc-1810-3-3-1-4. */
 export const shaftResistanceCap = cited<Pascals>(500, 'psf', 'ibc-1810-3-3-1-4', 'secondary')
 /** Cast-in-place shafts narrower than this have no presumptive side friction. Source: ibc-1810-3-3-1-4, from memory. */
-export const shaftResistanceMinDiameter = cited(12, 'in', 'ibc-1810-3-3-1-4', 'from memory')
+export const shaftResistanceMinDiameter = cited<Metres>(12, 'in', 'ibc-1810-3-3-1-4', 'from memory')
