@@ -1,16 +1,23 @@
-import { workedGroupAction } from '../../engineering/wood/groupAction.ts'
-import { barDowelProblem, workedBarBearingLength } from '../../engineering/wood/barDowel.ts'
+import { groupAction, workedGroupAction } from '../../engineering/wood/groupAction.ts'
+import { barBearingLength, barDowelProblem, workedBarBearingLength } from '../../engineering/wood/barDowel.ts'
 import { knifePlateProblem, sidePlateProblem } from '../../engineering/wood/boltedPlates.ts'
-import { loadDuration, temperature, wetService, workedAdjustedDowelValue } from '../../engineering/wood/connectionFactors.ts'
-import { dowelDistances, workedGeometryFactor } from '../../engineering/wood/dowelSpacing.ts'
+import {
+  adjustedDowelValue,
+  loadDuration,
+  temperature,
+  wetService,
+  workedAdjustedDowelValue,
+} from '../../engineering/wood/connectionFactors.ts'
+import { dowelDistances, geometryFactor, workedGeometryFactor } from '../../engineering/wood/dowelSpacing.ts'
 import { workedYieldMode, workedYieldValue, type YieldInputs, type YieldMode, yieldValue } from '../../engineering/wood/yieldEquations.ts'
 import { barGrades, bars, boltBendingYield } from '../../engineering/tables/bars.ts'
 import { cover } from '../../engineering/tables/concrete.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
-import { postDesignValues, species } from '../../engineering/tables/species.ts'
+import { postDesignValues } from '../../engineering/tables/species.ts'
 import { wallRadius } from '../../geometry/holeProfile.ts'
 import { firstBoltAbove, boltSpacing } from '../../kinds/bracket/boltPattern.ts'
 import { bracketKind, fillKind } from '../../kinds/index.ts'
+import type { Use } from '../../engineering/showing.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Check, Standing, Worked } from '../../model/worked.ts'
 import { type Metres, metres, newtons, pascals, type SquareMetres, squareMetres } from '../../units/quantity.ts'
@@ -18,137 +25,156 @@ import { fromSI, toSI } from '../../units/factors.ts'
 import { makeCheck } from '../check.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { barLevels, liftAt } from '../placedZones.ts'
+import { type Properties, tableProperties } from '../properties.ts'
+import { type Hold, hold } from './hold.ts'
 
 /** The link between post and concrete: bars through the post, or the bolts of a bracket. */
-export function upliftByConnection(frame: PierFrame): Check {
-  return frame.spec.support.kind === 'bracket' ? bracketBolts(frame) : throughBars(frame)
+export function upliftByConnection(frame: PierFrame, properties: Properties = tableProperties(frame.spec)): Check {
+  return frame.spec.support.kind === 'bracket' ? bracketBolts(frame, properties) : throughBars(frame, properties)
+}
+
+/** The same as a bare number. */
+export function connectionHolds(frame: PierFrame, properties: Properties): Hold[] {
+  const { counting } = fillKind(frame.spec.fill.kind)
+  const group = 'uplift-connection'
+  if (frame.spec.support.kind === 'bracket') {
+    const row = bracketRow(frame, properties)
+    return [hold('bracket-bolts', group, row ? counting.connection.counted : 'not counted', row && rowValue(row))]
+  }
+  const { refused, row } = barRow(frame, properties)
+  const value = refused || !row ? null : rowValue(row)
+  return [hold('bar-through-post', group, value === null ? 'not counted' : counting.connection.counted, value)]
 }
 
 const notCounted = (why: string, sources: Counting['sources'] = []): Counting => ({ counted: 'not counted', why, sources })
 
+type Inputs<F extends (inputs: never) => unknown> = Parameters<F>[0]
+/** What goes into the formulas for a row of like dowels. */
 type Row = Readonly<{
   problem: YieldInputs
   count: number
-  spacing: Metres
-  endDistance: Metres
-  group: Worked | null
-  standings: readonly Standing[]
+  end: Inputs<typeof geometryFactor>
+  /** Null for one dowel, which has no neighbour. */
+  between: Inputs<typeof geometryFactor> | null
+  group: Inputs<typeof groupAction> | null
 }>
+
+const rowOf = (
+  problem: YieldInputs,
+  { count, spacing, endDistance }: Readonly<{ count: number; spacing: Metres; endDistance: Metres }>,
+  group: Row['group'],
+): Row => {
+  const factor = (actual: Metres, distance: (typeof dowelDistances)['endInTension' | 'spacingInRow']) => ({
+    actual,
+    diameter: problem.diameter,
+    full: distance.full.value,
+    floor: distance.floor.value,
+  })
+  return {
+    problem,
+    count,
+    end: factor(endDistance, dowelDistances.endInTension),
+    between: count > 1 ? factor(spacing, dowelDistances.spacingInRow) : null,
+    group: count > 1 ? group : null,
+  }
+}
+
+const adjustment = ({ count }: Row, reference: number, group: number, geometry: number): Inputs<typeof adjustedDowelValue> => ({
+  reference: newtons(reference),
+  count,
+  duration: loadDuration.wind.value,
+  wet: wetService.wet.value,
+  temperature: temperature.wet['100F'].value,
+  group,
+  geometry,
+  endGrain: 1,
+})
+
+/** The adjusted value of a row; null where a distance is under its floor. */
+function rowValue(row: Row): number | null {
+  const value = yieldValue(row.problem)
+  const end = geometryFactor(row.end)
+  const between = row.between ? geometryFactor(row.between) : 1
+  if (!value || end === null || between === null) return null
+  return adjustedDowelValue(adjustment(row, value.value, row.group ? groupAction(row.group).cg : 1, Math.min(end, between)))
+}
 
 const modes: readonly YieldMode[] = ['Im', 'Is', 'IIIs', 'IV']
 
 /** All yield modes, the governing one, and the adjusted value of a row of like dowels; null where a distance is under its floor. */
-function adjustedRow({
-  problem,
-  count,
-  spacing,
-  endDistance,
-  group,
-  standings,
-}: Row): Readonly<{ worked: Worked[]; adjusted: Worked | null }> {
+function adjustedRow(
+  row: Row,
+  standings: readonly Standing[],
+  groupUse: Use = {},
+): Readonly<{ worked: Worked[]; adjusted: Worked | null }> {
+  const { problem } = row
   const use = { standings }
   const each = modes.map((mode) => workedYieldMode(mode)(problem, use)).filter((one) => one !== null)
   const value = workedYieldValue(problem, use)
-  const end = workedGeometryFactor(
-    {
-      actual: endDistance,
-      diameter: problem.diameter,
-      full: dowelDistances.endInTension.full.value,
-      floor: dowelDistances.endInTension.floor.value,
-    },
-    { id: 'end-distance-factor' },
-  )
-  const between =
-    count > 1
-      ? workedGeometryFactor(
-          {
-            actual: spacing,
-            diameter: problem.diameter,
-            full: dowelDistances.spacingInRow.full.value,
-            floor: dowelDistances.spacingInRow.floor.value,
-          },
-          { id: 'spacing-factor' },
-        )
-      : null
-  const factors = [end, ...(count > 1 ? [between] : [])]
+  const end = workedGeometryFactor(row.end, { id: 'end-distance-factor' })
+  const between = row.between && workedGeometryFactor(row.between, { id: 'spacing-factor' })
+  const group = row.group && workedGroupAction(row.group, groupUse)
   const worked = [...each, ...[value, end, between, group].filter((one) => one !== null)]
-  if (!value || factors.some((one) => one === null)) return { worked, adjusted: null }
-  const geometry = Math.min(...factors.map((one) => one?.value ?? 1))
-  const adjusted = workedAdjustedDowelValue(
-    {
-      reference: newtons(value.value),
-      count,
-      duration: loadDuration.wind.value,
-      wet: wetService.wet.value,
-      temperature: temperature.wet['100F'].value,
-      group: group?.value ?? 1,
-      geometry,
-      endGrain: 1,
-    },
-    {
-      id: 'connection-allowable',
-      standings: [...standings, ...(group ? [group.standing] : [])],
-      sources: worked.flatMap((one) => one.sources),
-    },
-  )
+  if (!value || !end || (row.between && !between)) return { worked, adjusted: null }
+  const geometry = Math.min(end.value, between?.value ?? 1)
+  const adjusted = workedAdjustedDowelValue(adjustment(row, value.value, group?.value ?? 1, geometry), {
+    id: 'connection-allowable',
+    standings: [...standings, ...(group ? [group.standing] : [])],
+    sources: worked.flatMap((one) => one.sources),
+  })
   return { worked, adjusted }
 }
 
-function throughBars(frame: PierFrame): Check {
+type BarRow = Readonly<{ refused: Counting | null; length: Inputs<typeof barBearingLength> | null; row: Row | null }>
+
+/** Bars as a row of dowels, or why they may not be counted as one. `length` goes with a refusal that comes after it. */
+function barRow(frame: PierFrame, { gravity }: Properties): BarRow {
   const { spec, profile } = frame
   const kind = fillKind(spec.fill.kind)
-  const where = ['bars']
-  const refuse = (counting: Counting, worked: readonly Worked[] = []) =>
-    makeCheck({
-      id: 'bar-through-post',
-      group: 'uplift-connection',
-      where: spec.bars ? where : ['post'],
-      worked,
-      allowable: null,
-      counting,
-    })
+  const refuse = (refused: Counting, length: BarRow['length'] = null): BarRow => ({ refused, length, row: null })
   if (kind.counting.connection.counted === 'not counted') return refuse(kind.counting.connection)
   if (!spec.bars) return refuse(notCounted('no-bar'))
-  const hosts = barLevels(frame).map((y) => liftAt(frame, y))
+  const levels = barLevels(frame)
+  const hosts = levels.map((y) => liftAt(frame, y))
   const roles = hosts.map((id) => frame.lifts.find((lift) => lift.id === id)?.role)
   if (roles.some((role) => role !== 'concrete')) return refuse(notCounted('bar-outside-concrete'))
 
   const section = postSections[spec.post.section]
-  const bar = bars[spec.bars.size]
-  const narrowest = Math.min(...barLevels(frame).map((y) => wallRadius(profile, y)))
-  const length = workedBarBearingLength({
+  const narrowest = Math.min(...levels.map((y) => wallRadius(profile, y)))
+  const length = {
     pierDiameter: metres(2 * narrowest),
     postWidth: section.width,
     cover: metres(cover.castAgainstEarth.value),
     barLength: spec.bars.length,
-  })
-  if (!length) return refuse(notCounted('bar-without-cover', ['aci-318-19-20-5-1-3']))
-  const steel = barGrades[spec.bars.grade].dowelYield
+  }
+  const bearingLength = barBearingLength(length)
+  if (bearingLength === null) return refuse(notCounted('bar-without-cover', ['aci-318-19-20-5-1-3']))
   const problem = barDowelProblem({
-    diameter: bar.diameter.value,
+    diameter: bars[spec.bars.size].diameter.value,
     postWidth: section.width,
-    bearingLength: metres(length.value),
-    gravity: species[spec.post.species].gravity.value,
-    bendingYield: steel.value,
+    bearingLength,
+    gravity,
+    bendingYield: barGrades[spec.bars.grade].dowelYield.value,
   })
-  if (!problem || !yieldValue(problem)) return refuse(notCounted('outside-yield-range', ['nds-2018-12-3-1']), [length])
-  const { worked, adjusted } = adjustedRow({
-    problem,
-    count: spec.bars.count,
-    spacing: spec.bars.spacing,
-    endDistance: spec.bars.aboveFoot,
-    group: spec.bars.count > 1 ? groupInConcrete(frame, 2 * narrowest) : null,
-    standings: [steel.standing, bar.diameter.standing],
-  })
-  const all = [length, ...worked]
-  if (!adjusted) return refuse(notCounted('dowel-too-near-end', ['nds-2018-12-5']), all)
+  if (!problem || !yieldValue(problem)) return refuse(notCounted('outside-yield-range', ['nds-2018-12-3-1']), length)
+  const { count, spacing, aboveFoot: endDistance } = spec.bars
+  return { refused: null, length, row: rowOf(problem, { count, spacing, endDistance }, groupInConcrete(frame, 2 * narrowest)) }
+}
+
+function throughBars(frame: PierFrame, properties: Properties): Check {
+  const { spec } = frame
+  const { refused, length, row } = barRow(frame, properties)
+  const shownLength = length && workedBarBearingLength(length)
+  const base = { id: 'bar-through-post', group: 'uplift-connection', where: spec.bars ? ['bars'] : ['post'] } as const
+  const worked = shownLength ? [shownLength] : []
+  if (refused || !row || !spec.bars) return makeCheck({ ...base, worked, allowable: null, counting: refused ?? notCounted('no-bar') })
+  const standings = [barGrades[spec.bars.grade].dowelYield.standing, bars[spec.bars.size].diameter.standing]
+  const shown = adjustedRow(row, standings, { standings: ['from memory'], sources: ['memory'] })
   return makeCheck({
-    id: 'bar-through-post',
-    group: 'uplift-connection',
-    where,
-    worked: all,
-    allowable: adjusted,
-    counting: kind.counting.connection,
+    ...base,
+    worked: [...worked, ...shown.worked],
+    allowable: shown.adjusted,
+    counting: shown.adjusted ? fillKind(spec.fill.kind).counting.connection : notCounted('dowel-too-near-end', ['nds-2018-12-5']),
   })
 }
 
@@ -157,30 +183,28 @@ const sectionArea = (frame: PierFrame): SquareMetres => {
   return squareMetres(shape === 'round' ? (Math.PI * width * width) / 4 : width * depth)
 }
 
-/** Group factor of bars in a row in concrete: the wood-to-metal load/slip figure, the lower one, with concrete as the side member. */
-function groupInConcrete(frame: PierFrame, pierDiameter: number): Worked | null {
+/** Group action of bars in a row in concrete: the wood-to-metal load/slip figure, the lower one, with concrete as the side member. */
+function groupInConcrete(frame: PierFrame, pierDiameter: number): Row['group'] {
   const { spec } = frame
   if (!spec.bars) return null
   const wood = postDesignValues(spec.post.species, postSections[spec.post.section].make)
   const area = sectionArea(frame)
   // Modulus of concrete 57,000 sqrt(f'c), psi: from memory.
   const concrete = pascals(toSI(57_000 * Math.sqrt(fromSI(spec.concrete.strength, 'psi')), 'psi'))
-  return workedGroupAction(
-    {
-      diameter: bars[spec.bars.size].diameter.value,
-      spacing: spec.bars.spacing,
-      count: spec.bars.count,
-      main: { elasticity: wood.elasticity.value, area },
-      side: { elasticity: concrete, area: squareMetres((Math.PI * pierDiameter ** 2) / 4 - area) },
-      joint: 'wood-metal',
-    },
-    { standings: ['from memory'], sources: ['memory'] },
-  )
+  return {
+    diameter: bars[spec.bars.size].diameter.value,
+    spacing: spec.bars.spacing,
+    count: spec.bars.count,
+    main: { elasticity: wood.elasticity.value, area },
+    side: { elasticity: concrete, area: squareMetres((Math.PI * pierDiameter ** 2) / 4 - area) },
+    joint: 'wood-metal',
+  }
 }
 
-function bracketBolts(frame: PierFrame): Check {
+/** Bolts of a bracket as a row of dowels; null outside the range of the yield equations. */
+function bracketRow(frame: PierFrame, { gravity }: Properties): Row | null {
   const { spec } = frame
-  if (spec.support.kind !== 'bracket') throw new Error('bracketBolts: the pier has no bracket')
+  if (spec.support.kind !== 'bracket') throw new Error('bracketRow: the pier has no bracket')
   const { bracket } = spec.support
   const record = bracketKind(bracket.kind)
   const section = postSections[spec.post.section]
@@ -188,35 +212,30 @@ function bracketBolts(frame: PierFrame): Check {
     diameter: bracket.boltDiameter,
     postWidth: section.width,
     plate: bracket.plateThickness,
-    gravity: species[spec.post.species].gravity.value,
+    gravity,
     bendingYield: boltBendingYield.value,
   }
   const problem = record.bolts === 'knife plate' ? knifePlateProblem(inputs) : sidePlateProblem(inputs)
-  const { counting } = fillKind(spec.fill.kind)
-  const base = { id: 'bracket-bolts', group: 'uplift-connection', where: ['bolts', 'bracket-plates'] } as const
-  if (!problem) return makeCheck({ ...base, worked: [], allowable: null, counting: notCounted('outside-yield-range', ['nds-2018-12-3-1']) })
+  if (!problem) return null
   const wood = postDesignValues(spec.post.species, section.make)
   const plates = record.bolts === 'knife plate' ? 1 : 2
-  const group =
-    bracket.boltCount > 1
-      ? workedGroupAction({
-          diameter: bracket.boltDiameter,
-          spacing: metres(boltSpacing(bracket)),
-          count: bracket.boltCount,
-          main: { elasticity: wood.elasticity.value, area: sectionArea(frame) },
-          side: { elasticity: steelElasticity, area: squareMetres(plates * bracket.plateThickness * 0.72 * section.depth) },
-          joint: 'wood-metal',
-        })
-      : null
-  const { worked, adjusted } = adjustedRow({
-    problem,
-    count: bracket.boltCount,
-    spacing: metres(boltSpacing(bracket)),
-    endDistance: metres(firstBoltAbove(bracket)),
-    group,
-    standings: [boltBendingYield.standing],
+  const row = { count: bracket.boltCount, spacing: metres(boltSpacing(bracket)), endDistance: metres(firstBoltAbove(bracket)) }
+  return rowOf(problem, row, {
+    diameter: bracket.boltDiameter,
+    spacing: row.spacing,
+    count: row.count,
+    main: { elasticity: wood.elasticity.value, area: sectionArea(frame) },
+    side: { elasticity: steelElasticity, area: squareMetres(plates * bracket.plateThickness * 0.72 * section.depth) },
+    joint: 'wood-metal',
   })
-  return makeCheck({ ...base, worked, allowable: adjusted, counting: counting.connection })
+}
+
+function bracketBolts(frame: PierFrame, properties: Properties): Check {
+  const row = bracketRow(frame, properties)
+  const base = { id: 'bracket-bolts', group: 'uplift-connection', where: ['bolts', 'bracket-plates'] } as const
+  if (!row) return makeCheck({ ...base, worked: [], allowable: null, counting: notCounted('outside-yield-range', ['nds-2018-12-3-1']) })
+  const { worked, adjusted } = adjustedRow(row, [boltBendingYield.standing])
+  return makeCheck({ ...base, worked, allowable: adjusted, counting: fillKind(frame.spec.fill.kind).counting.connection })
 }
 
 /** Modulus of steel, 30,000,000 psi, as the group action factor takes it. Source: nds-2018-11-3-6. */
