@@ -1,7 +1,12 @@
-import { workedAllowableFromNominal, workedRoundPierBreakout } from '../../engineering/concrete/breakout.ts'
-import { barTensionFactors, workedBarTension } from '../../engineering/concrete/barSteel.ts'
-import { developedShare, workedDevelopmentTable } from '../../engineering/concrete/development.ts'
-import { plainReduction, workedPlainTension } from '../../engineering/concrete/plainTension.ts'
+import {
+  allowableFromNominal,
+  roundPierBreakout,
+  workedAllowableFromNominal,
+  workedRoundPierBreakout,
+} from '../../engineering/concrete/breakout.ts'
+import { barTension, barTensionFactors, workedBarTension } from '../../engineering/concrete/barSteel.ts'
+import { developedShare, developmentTable, workedDevelopmentTable } from '../../engineering/concrete/development.ts'
+import { plainReduction, plainTension, workedPlainTension } from '../../engineering/concrete/plainTension.ts'
 import { weakest } from '../../engineering/showing.ts'
 import { barGrades, bars } from '../../engineering/tables/bars.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
@@ -17,6 +22,7 @@ import { makeCheck } from '../check.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { barLevels, liftAt, mixBetween } from '../placedZones.ts'
 import { weighing } from '../unitWeights.ts'
+import { type Hold, hold } from './hold.ts'
 
 /** Strength level to the level of 0.6 W, once. */
 const allowableShare = 0.6
@@ -41,31 +47,79 @@ export function upliftByConcrete(frame: PierFrame, zones: readonly Zone[]): Chec
   ].filter((check) => check !== null)
 }
 
+/** The same as bare numbers. */
+export function concreteHolds(frame: PierFrame): Hold[] {
+  const plane = pullLevel(frame)
+  if (plane === null) return []
+  const { strength } = fillKind(frame.spec.fill.kind).counting
+  const isMixed = strength.counted !== 'not counted'
+  const group = 'uplift-concrete'
+  const holds: Hold[] = []
+  const cone = breakoutProblem(frame, plane)
+  if (cone) {
+    const { nominal } = roundPierBreakout(cone.inputs)
+    const counted = cone.isAnchored ? 'not counted' : isMixed ? "engineer's judgement" : strength.counted
+    holds.push(hold('concrete-breakout', group, counted, allowableFromNominal({ nominal, ...breakoutShare })))
+  }
+  if (liftAt(frame, plane - 1e-9) !== null) {
+    const steel = verticalBarProblem(frame, plane)
+    const carried = steel
+      ? barTension(steel.full) * developedShare({ embedment: steel.embedment, development: developmentTable(steel.bar) })
+      : 0
+    const plain = () => allowableFromNominal({ nominal: plainTension(plainProblem(frame, plane)), ...plainShare })
+    const counted = isMixed ? (carried > 0 ? 'counted' : "engineer's judgement") : strength.counted
+    holds.push(hold('concrete-tension', group, counted, carried > 0 ? carried : plain()))
+  }
+  return holds
+}
+
 const screening = (why: string): Counting => ({ counted: "engineer's judgement", why, sources: [] })
 
-function breakout(frame: PierFrame, plane: number, counting: Counting): Check | null {
+const breakoutShare = { reduction: 0.7, share: allowableShare }
+const plainShare = { reduction: 1, share: allowableShare }
+
+/** What goes into breakout from the top of the mix; null where no mix stands over the plane. */
+function breakoutProblem(frame: PierFrame, plane: number) {
   const { spec, end, profile, innerRadius } = frame
   const host = frame.lifts.find((lift) => lift.id === liftAt(frame, plane - 1e-9))
   const top = host ? (mixBetween(frame, innerRadius)?.top ?? 0) : 0
   if (end.kind === 'top' && top <= plane) return null
-  const anchored = spec.support.kind === 'bracket' && bracketKind(spec.support.bracket.kind).anchorage === 'anchored after curing'
-  const nominal = workedRoundPierBreakout({
-    diameter: metres(2 * wallRadius(profile, plane)),
-    strength: spec.concrete.strength,
-    embedment: metres(top - plane),
-  })
+  return {
+    host,
+    isAnchored: spec.support.kind === 'bracket' && bracketKind(spec.support.bracket.kind).anchorage === 'anchored after curing',
+    inputs: { diameter: metres(2 * wallRadius(profile, plane)), strength: spec.concrete.strength, embedment: metres(top - plane) },
+  }
+}
+
+function breakout(frame: PierFrame, plane: number, counting: Counting): Check | null {
+  const problem = breakoutProblem(frame, plane)
+  if (!problem) return null
+  const nominal = workedRoundPierBreakout(problem.inputs)
   const allowable = workedAllowableFromNominal(
-    { nominal: newtons(nominal.value), reduction: 0.7, share: allowableShare },
+    { nominal: newtons(nominal.value), ...breakoutShare },
     { id: 'breakout-allowable', sources: nominal.sources },
   )
   return makeCheck({
     id: 'concrete-breakout',
     group: 'uplift-concrete',
-    where: host ? [host.id] : [],
+    where: problem.host ? [problem.host.id] : [],
     worked: [nominal],
     allowable,
-    counting: anchored ? { counted: 'not counted', why: 'anchors-need-evaluation', sources: ['aci-318-19-17-6-2'] } : counting,
+    counting: problem.isAnchored ? { counted: 'not counted', why: 'anchors-need-evaluation', sources: ['aci-318-19-17-6-2'] } : counting,
   })
+}
+
+/** What goes into the tension of plain concrete through a plane: its area is the hole less the post, where one stands there. */
+function plainProblem({ spec, profile, foot }: PierFrame, plane: number) {
+  const section = postSections[spec.post.section]
+  const wood =
+    spec.support.kind === 'bracket' || plane <= foot
+      ? 0
+      : section.shape === 'round'
+        ? (Math.PI * section.width ** 2) / 4
+        : section.width * section.depth
+  const area = squareMetres(Math.PI * wallRadius(profile, plane) ** 2 - wood)
+  return { strength: spec.concrete.strength, area, reduction: plainReduction.value }
 }
 
 /**
@@ -73,7 +127,7 @@ function breakout(frame: PierFrame, plane: number, counting: Counting): Check | 
  * sides; plain concrete has no code value, and its screening value is shown as one.
  */
 function tension(frame: PierFrame, zones: readonly Zone[], plane: number, strength: Counting): Check | null {
-  const { spec, profile } = frame
+  const { spec } = frame
   const hostId = liftAt(frame, plane - 1e-9)
   const host = zones.find((zone) => zone.id === hostId)
   if (host?.build !== 'swept') return null
@@ -100,21 +154,13 @@ function tension(frame: PierFrame, zones: readonly Zone[], plane: number, streng
     sources: ['definition'],
     standing: 'definition',
   }
-  const section = postSections[spec.post.section]
-  const wood =
-    spec.support.kind === 'bracket' || plane <= frame.foot
-      ? 0
-      : section.shape === 'round'
-        ? (Math.PI * section.width ** 2) / 4
-        : section.width * section.depth
-  const area = squareMetres(Math.PI * wallRadius(profile, plane) ** 2 - wood)
-  const plain = workedPlainTension({ strength: spec.concrete.strength, area, reduction: plainReduction.value })
+  const plain = workedPlainTension(plainProblem(frame, plane))
   const steel = verticalBarTension(frame, plane)
   const useSteel = steel !== null && steel.allowable.value > 0
   const allowable = useSteel
     ? steel.allowable
     : workedAllowableFromNominal(
-        { nominal: newtons(plain.value), reduction: 1, share: allowableShare },
+        { nominal: newtons(plain.value), ...plainShare },
         { id: 'plain-tension-allowable', sources: plain.sources, standings: [plain.standing] },
       )
   const counting: Counting =
@@ -133,8 +179,8 @@ function tension(frame: PierFrame, zones: readonly Zone[], plane: number, streng
   })
 }
 
-/** Vertical bars across the plane: working stress, by the share of their development length on the shorter side. */
-function verticalBarTension(frame: PierFrame, plane: number): Readonly<{ worked: Worked[]; allowable: Worked }> | null {
+/** What goes into the tension of vertical bars across the plane; null without bars in the mix. */
+function verticalBarProblem(frame: PierFrame, plane: number) {
   const { spec, profile } = frame
   const upright = spec.verticalBars
   if (!upright) return null
@@ -144,20 +190,28 @@ function verticalBarTension(frame: PierFrame, plane: number): Readonly<{ worked:
   const above = mix.top - upright.cover - plane
   const below = plane - mix.bottom - upright.cover
   const grade = barGrades[upright.grade]
-  const length = workedDevelopmentTable({
-    diameter: bar.diameter.value,
-    yield: grade.yield.value,
-    strength: spec.concrete.strength,
-    top: false,
-    epoxy: upright.coating === 'epoxy' ? 1.5 : 1,
-    clear: true,
-  })
-  const share = developedShare({ embedment: metres(Math.max(0, Math.min(above, below))), development: metres(length.value) })
   const stress = Math.min(barTensionFactors.workingStress.value, 0.6 * grade.yield.value)
-  const full = workedBarTension(
-    { area: bar.area.value, stress: stress as typeof grade.yield.value, count: upright.count },
-    { standings: [barTensionFactors.workingStress.standing] },
-  )
+  return {
+    bar: {
+      diameter: bar.diameter.value,
+      yield: grade.yield.value,
+      strength: spec.concrete.strength,
+      top: false,
+      epoxy: upright.coating === 'epoxy' ? 1.5 : 1,
+      clear: true,
+    },
+    embedment: metres(Math.max(0, Math.min(above, below))),
+    full: { area: bar.area.value, stress: stress as typeof grade.yield.value, count: upright.count },
+  }
+}
+
+/** Vertical bars across the plane: working stress, by the share of their development length on the shorter side. */
+function verticalBarTension(frame: PierFrame, plane: number): Readonly<{ worked: Worked[]; allowable: Worked }> | null {
+  const problem = verticalBarProblem(frame, plane)
+  if (!problem) return null
+  const length = workedDevelopmentTable(problem.bar)
+  const share = developedShare({ embedment: problem.embedment, development: metres(length.value) })
+  const full = workedBarTension(problem.full, { standings: [barTensionFactors.workingStress.standing] })
   const allowable: Worked = {
     ...full,
     id: 'vertical-bar-tension',
