@@ -1,9 +1,10 @@
 import type { Field } from '../model/field.ts'
 import type { Issue } from '../model/issue.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { fields, visibleFields } from './fields.ts'
+import { fields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 import { valueAt } from './path.ts'
+import { shown } from './shown.ts'
 
 /** Rounding that a converted bound may carry, relative. */
 const rounding = 1e-12
@@ -18,11 +19,11 @@ export function fieldIssue(field: Field, value: unknown): Issue | null {
   if (field.type === 'part') return null
   if (field.type === 'choice') {
     const isChoice = field.choices.some((choice) => choice === value)
-    return isChoice ? null : issue('not-a-choice', { got: String(value), limit: field.choices.join(', ') })
+    return isChoice ? null : issue('not-a-choice', { got: shown(value), limit: field.choices.join(', ') })
   }
   if (field.nullable && value === null) return null
   const { min, max, quantity } = field
-  if (typeof value !== 'number' || !Number.isFinite(value)) return issue('not-finite', { got: String(value), quantity })
+  if (typeof value !== 'number' || !Number.isFinite(value)) return issue('not-finite', { got: shown(value), quantity })
   if (value < min - slack(min)) return issue('below-minimum', { got: value, limit: min, quantity })
   if (value > max + slack(max)) return issue('above-maximum', { got: value, limit: max, quantity })
   if (quantity === 'length' && value !== 0 && Math.abs(value) < thinnest)
@@ -36,13 +37,22 @@ export function fieldIssue(field: Field, value: unknown): Issue | null {
  * not shown (the rise of a top that is flat for now) is looked at too.
  */
 export function outOfBounds(spec: PierSpec): readonly Issue[] {
-  const shown = new Set(visibleFields(spec).map((field) => field.path))
-  return fields.flatMap((field) => {
-    const isShown = field.visibleIf?.(spec) ?? true
-    const value = valueAt(spec, field.path)
-    const isKept = !shown.has(field.path) && value !== undefined && value !== null
-    return isShown || isKept ? (fieldIssue(field, value) ?? []) : []
-  })
+  const seen = new Set<string>()
+  const kept: Field[] = []
+  const found: Issue[] = []
+  for (const field of fields) {
+    if (field.visibleIf?.(spec) ?? true) {
+      seen.add(field.path)
+      const issue = fieldIssue(field, valueAt(spec, field.path))
+      if (issue !== null) found.push(issue)
+    } else kept.push(field)
+  }
+  for (const field of kept) {
+    const value = seen.has(field.path) ? undefined : valueAt(spec, field.path)
+    const issue = value === undefined || value === null ? null : fieldIssue(field, value)
+    if (issue !== null) found.push(issue)
+  }
+  return found
 }
 
 /** The same for a job whose shape is not right yet: whatever can be looked at alone. `read` gives a path's value, undefined for none. */

@@ -3,6 +3,7 @@ import type { Issue } from '../model/issue.ts'
 import { unitNames } from '../units/factors.ts'
 import { fields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
+import { shown } from './shown.ts'
 
 /** What the library found, as issues of ours: one for each key, with the path into the spec. */
 export const jobIssues = (found: readonly z.core.$ZodIssue[]): readonly Issue[] => found.flatMap(translate)
@@ -14,7 +15,6 @@ const pathOf = (path: readonly PropertyKey[]): string =>
     .filter((key, i) => i > 0 || key !== 'pier' || path.length === 1)
     .join('.')
 const error = (code: IssueCode, path: string, facts: Partial<Issue> = {}): Issue => ({ code, severity: 'error', path, ...facts })
-const shown = (value: unknown): string => (typeof value === 'string' ? value : (JSON.stringify(value) ?? 'undefined')).slice(0, 80)
 const typeName = (value: unknown): string => (value === null ? 'null' : Array.isArray(value) ? 'array' : typeof value)
 
 function translate(issue: z.core.$ZodIssue): readonly Issue[] {
@@ -23,7 +23,7 @@ function translate(issue: z.core.$ZodIssue): readonly Issue[] {
     case 'custom':
       return [(issue.params as Readonly<{ issue: Issue }>).issue]
     case 'unrecognized_keys':
-      return issue.keys.map((key) => error('unknown-key', pathOf([...issue.path, key]), { got: key.slice(0, 80) }))
+      return issue.keys.map((key) => error('unknown-key', pathOf([...issue.path, key]), { got: shown(key) }))
     case 'too_big':
       return [error('text-too-long', path, { got: typeof issue.input === 'string' ? issue.input.length : 0, limit: Number(issue.maximum) })]
     case 'invalid_value':

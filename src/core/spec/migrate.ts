@@ -1,4 +1,5 @@
 import type { Issue } from '../model/issue.ts'
+import { shown } from './shown.ts'
 
 /** Version that this code writes. Raise it with a migration from the version before and a fixture of that version. */
 export const schemaVersion = 1
@@ -32,7 +33,7 @@ export function migrated(data: unknown, chain = migrations, newest = schemaVersi
   if (!isJob) return refuse('not-a-job')
   const version = (data as Readonly<{ pierglass: unknown }>).pierglass
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-    return refuse('unknown-schema', { got: String(version).slice(0, 80), limit: newest })
+    return refuse('unknown-schema', { got: shown(version), limit: newest })
   if (version > newest) return refuse('newer-schema', { got: version, limit: newest })
   let current: unknown = data
   for (let step = version; step < newest; step++) {

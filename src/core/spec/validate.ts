@@ -10,8 +10,8 @@ const isError = (issue: Issue): boolean => issue.severity === 'error'
 /** Every issue of a pier: fields outside their bounds, conflicts between fields, warnings. Errors mean that it can't be drawn. */
 export function validateSpec(spec: PierSpec): readonly Issue[] {
   const fields = outOfBounds(spec)
-  // A value that is no number or no choice at all would make nonsense of every comparison.
-  const comparable = fields.every((issue) => issue.code === 'below-minimum' || issue.code === 'above-maximum')
+  // A value that is no number or no choice would make nonsense of every comparison, and a count beyond its bounds a loop without end.
+  const comparable = fields.every(({ code, quantity }) => (code === 'below-minimum' || code === 'above-maximum') && quantity !== 'count')
   return comparable ? [...fields, ...buildable(spec)] : fields
 }
 

@@ -10,15 +10,18 @@ const readsAs = (text: string, quantity: QuantityKind, value: unknown): boolean 
   return reading.ok && reading.value === value
 }
 
+const quantities: ReadonlyMap<string, QuantityKind> = new Map(
+  fields.flatMap((field) => (field.type === 'number' && field.quantity !== 'count' ? [[field.path, field.quantity] as const] : [])),
+)
+
 /** The typed texts that still read as the values they stand for, those of fields not shown at the moment included. */
 export function stillWritten(spec: PierSpec, written: PierDocument['written']): PierDocument['written'] {
-  const kept: Record<string, string> = {}
-  for (const field of fields) {
-    const text = Object.hasOwn(written, field.path) ? written[field.path] : undefined
-    if (text === undefined || field.type !== 'number' || field.quantity === 'count') continue
-    if (readsAs(text, field.quantity, valueAt(spec, field.path))) kept[field.path] = text
-  }
-  return kept
+  return Object.fromEntries(
+    Object.entries(written).filter(([path, text]) => {
+      const quantity = quantities.get(path)
+      return quantity !== undefined && readsAs(text, quantity, valueAt(spec, path))
+    }),
+  )
 }
 
 /** A typed text as the job file keeps it: with its unit, added when a bare number was typed. */

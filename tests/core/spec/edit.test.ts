@@ -178,7 +178,7 @@ describe('choosing', () => {
   })
 
   it('any fill after any other works out for nearly every pier; where not, only a measured size stands in the way', () => {
-    const piers = fc.sample(arbitraryPier(), { numRuns: 400, seed: 21 })
+    const piers = fc.sample(arbitraryPier(), { numRuns: 150, seed: 21 })
     const measured = /^(post\.|hole\.|site\.|fill\.bags|support\.bracket\.kind)/
     let refused = 0
     for (const pier of piers) {

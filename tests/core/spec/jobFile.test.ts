@@ -42,7 +42,7 @@ describe('job file', () => {
         sameNumbers(back.spec, document.spec, 1e-12)
         expect(writeJob(back)).toBe(text)
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     )
   })
 
