@@ -1,5 +1,5 @@
 import { sideFrictionByBeta, workedSideFrictionByBeta } from '../../engineering/soil/sideFriction.ts'
-import { upliftFactors, workedAllowableUplift } from '../../engineering/soil/upliftFactor.ts'
+import { allowableUplift, upliftFactors, workedAllowableUplift } from '../../engineering/soil/upliftFactor.ts'
 import { waterUnitWeight } from '../../engineering/tables/materials.ts'
 import type { SourceId } from '../../engineering/sources.ts'
 import type { Standing, Worked } from '../../model/worked.ts'
@@ -15,22 +15,24 @@ type Method = Readonly<{
   breaks?: readonly Metres[]
 }>
 
+/** Ultimate side friction [N] by a beta of depth over the counted length. */
+const frictionOver = (column: SoilColumn, length: CountedLength, beta: (depth: number) => number, breaks: readonly Metres[] = []): number =>
+  sideFrictionByBeta({
+    beta,
+    layers: column.layers,
+    waterTable: column.waterTable,
+    water: waterUnitWeight.value,
+    perimeter: length.perimeter,
+    from: length.from,
+    to: length.to,
+    breaks: [...layerDepths(column), ...breaks],
+  })
+
 /** Side friction by a beta of depth over the counted length: ultimate, and allowable under wind. The beta shown is the mean over the length. */
 export function betaFriction(column: SoilColumn, length: CountedLength, method: Method): Readonly<{ ultimate: Worked; allowable: Worked }> {
-  const over = (beta: (depth: number) => number) =>
-    sideFrictionByBeta({
-      beta,
-      layers: column.layers,
-      waterTable: column.waterTable,
-      water: waterUnitWeight.value,
-      perimeter: length.perimeter,
-      from: length.from,
-      to: length.to,
-      breaks: [...layerDepths(column), ...(method.breaks ?? [])],
-    })
   const span = metres(length.to - length.from)
-  const meanStress = pascals(over(() => 1) / (length.perimeter * span))
-  const friction = over(method.beta)
+  const meanStress = pascals(frictionOver(column, length, () => 1, method.breaks) / (length.perimeter * span))
+  const friction = frictionOver(column, length, method.beta, method.breaks)
   const ultimate = workedSideFrictionByBeta(
     { beta: friction / (meanStress * length.perimeter * span), meanStress, perimeter: length.perimeter, length: span },
     { id: `${method.id}-ultimate`, standings: method.standings, sources: method.sources },
@@ -41,3 +43,7 @@ export function betaFriction(column: SoilColumn, length: CountedLength, method: 
   )
   return { ultimate, allowable }
 }
+
+/** The allowable one as a bare number [N]. */
+export const allowableFriction = (column: SoilColumn, length: CountedLength, { beta, breaks }: Pick<Method, 'beta' | 'breaks'>): number =>
+  allowableUplift({ ultimate: newtons(frictionOver(column, length, beta, breaks)), factor: upliftFactors.analysis.wind.value })

@@ -1,21 +1,25 @@
 import { betaLowerBound, workedBetaLowerBound } from '../../engineering/soil/betaLowerBound.ts'
 import { presumptiveFriction, workedPresumptiveFriction } from '../../engineering/soil/presumptiveFriction.ts'
 import { workedSideFriction } from '../../engineering/soil/sideFriction.ts'
-import { workedUserFriction } from '../../engineering/soil/userFriction.ts'
+import { factoredDeadLoad, deadLoadShare } from '../../engineering/soil/factoredDeadLoad.ts'
+import { userFriction, workedUserFriction } from '../../engineering/soil/userFriction.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Check } from '../../model/worked.ts'
-import { metres, pascals, radians } from '../../units/quantity.ts'
+import { metres, newtons, pascals, radians } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
-import { betaFriction } from './betaFriction.ts'
+import { allowableFriction, betaFriction } from './betaFriction.ts'
 import { frictionPlusWeight } from './combine.ts'
 import { castRoles } from './countedLength.ts'
-import type { SoilContext } from './soilContext.ts'
-import { soilsBetween } from './soilColumn.ts'
+import { type Hold, hold } from './hold.ts'
+import type { SoilContext, SoilFigures } from './soilContext.ts'
+import { type SoilColumn, soilsBetween } from './soilColumn.ts'
 
 /** Weight alone, when no length of shaft is left to count: still a resistance, with the reason. */
 const weightAlone = (why: string): Counting => ({ counted: 'counted', why, sources: ['ibc-1605-3'] })
 
 const group = 'uplift-soil'
+
+const lowerBeta = (column: SoilColumn) => (depth: number) => betaLowerBound({ frictionAngle: column.at(depth).frictionAngle ?? radians(0) })
 
 /** Weight with the lower bound of side friction: normally consolidated ground, no credit for how it was laid down. The default. */
 export function lowerBound({ frame, column, length, weight, factored, counting }: SoilContext): Check {
@@ -41,7 +45,7 @@ export function lowerBound({ frame, column, length, weight, factored, counting }
   )
   const { ultimate, allowable } = betaFriction(column, length, {
     id: 'side-friction-lower-bound',
-    beta: (depth) => betaLowerBound({ frictionAngle: column.at(depth).frictionAngle ?? radians(0) }),
+    beta: lowerBeta(column),
     standings,
     sources: ['gec-10-2018', 'computed-here'],
   })
@@ -55,12 +59,31 @@ export function lowerBound({ frame, column, length, weight, factored, counting }
   })
 }
 
-/** Weight with the side friction that the user answers for, its factor already inside; null unless every soil passed has one. */
-export function byUser({ column, length, weight, factored, counting }: SoilContext): Check | null {
+/** 0.6 of a weight [N]. */
+export const factoredWeight = (weight: number): number => factoredDeadLoad({ weight: newtons(weight), share: deadLoadShare.value })
+
+/** The same as a bare number. */
+export function lowerBoundHold({ column, length, weight, counting }: SoilFigures): Hold {
+  const isCast = length !== null && soilsBetween(column, length).every((values) => values.frictionAngle !== null)
+  const friction = isCast ? allowableFriction(column, length, { beta: lowerBeta(column) }) : 0
+  const counted = isCast || counting.counted === 'not counted' ? counting.counted : 'counted'
+  return hold('friction-and-weight', group, counted, friction + factoredWeight(weight))
+}
+
+/** What goes into the friction that the user answers for: the least of the soils passed; null unless each has one. */
+function userProblem({ column, length }: Pick<SoilFigures, 'column' | 'length'>) {
   const passed = length ? soilsBetween(column, length) : []
   if (!length || passed.some((values) => values.userFriction === null)) return null
-  const lowest = pascals(Math.min(...passed.map((values) => values.userFriction ?? 0)))
-  const friction = workedUserFriction({ allowable: lowest, perimeter: length.perimeter, length: metres(length.to - length.from) })
+  const allowable = pascals(Math.min(...passed.map((values) => values.userFriction ?? 0)))
+  return { allowable, perimeter: length.perimeter, length: metres(length.to - length.from) }
+}
+
+/** Weight with the side friction that the user answers for, its factor already inside; null unless every soil passed has one. */
+export function byUser(context: SoilContext): Check | null {
+  const { length, weight, factored, counting } = context
+  const problem = userProblem(context)
+  if (!problem || !length) return null
+  const friction = workedUserFriction(problem)
   return makeCheck({
     id: 'user-friction-and-weight',
     group,
@@ -72,6 +95,13 @@ export function byUser({ column, length, weight, factored, counting }: SoilConte
         ? counting
         : { counted: "engineer's judgement", why: 'friction-entered-by-user', sources: ['user'] },
   })
+}
+
+/** The same as a bare number. */
+export function byUserHold(figures: SoilFigures): Hold | null {
+  const problem = userProblem(figures)
+  const counted = figures.counting.counted === 'not counted' ? 'not counted' : "engineer's judgement"
+  return problem && hold('user-friction-and-weight', group, counted, userFriction(problem) + factoredWeight(figures.weight))
 }
 
 /** Presumptive compression friction: shown so that nobody hopes for more, never a capacity. */

@@ -1,32 +1,46 @@
-import { breakoutFactorClay, workedBreakoutClay } from '../../engineering/soil/breakoutClay.ts'
-import { breakoutFactorSand, workedBreakoutFactorSand, workedBreakoutSand } from '../../engineering/soil/breakoutSand.ts'
+import { breakoutClay, breakoutFactorClay, workedBreakoutClay } from '../../engineering/soil/breakoutClay.ts'
+import { breakoutFactorSand, breakoutSand, workedBreakoutFactorSand, workedBreakoutSand } from '../../engineering/soil/breakoutSand.ts'
 import { deadLoadShare, workedFactoredDeadLoad } from '../../engineering/soil/factoredDeadLoad.ts'
 import { coneRule, soilCone, workedConeSoilWeight, workedSoilCone } from '../../engineering/soil/soilCone.ts'
-import { upliftFactors, workedAllowableUplift } from '../../engineering/soil/upliftFactor.ts'
+import { allowableUplift, upliftFactors, workedAllowableUplift } from '../../engineering/soil/upliftFactor.ts'
 import { weakest } from '../../engineering/showing.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { cubicMetres, metres, newtons, type Radians, radians, squareMetres, type UnitWeight } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
-import { ledgeOf } from './ledge.ts'
-import type { SoilContext } from './soilContext.ts'
+import { factoredWeight } from './frictionAndWeight.ts'
+import { type Hold, hold } from './hold.ts'
+import { type Ledge, ledgeOf } from './ledge.ts'
+import type { SoilColumn } from './soilColumn.ts'
+import type { SoilContext, SoilFigures, SoilSite } from './soilContext.ts'
 
 /** Friction angles beyond this are not credible in a hole that an auger has loosened [rad]. Source: meyerhof-adams-1968, as the reference reads it. */
 const credibleAngle = radians((35 * Math.PI) / 180)
 
 const judged = (why: string): Counting => ({ counted: "engineer's judgement", why, sources: ['go-95'] })
 
+/** The ledge that a pier lifts soil with; null without one, or for a pier that may not be counted. */
+function liftingLedge({ frame, counting }: SoilSite): Ledge | null {
+  const ledge = ledgeOf(frame)
+  return ledge && ledge.depth > 0 && counting.counted !== 'not counted' ? ledge : null
+}
+
+/** What goes into the weight of the cone; its soil at the lighter of the rule's weight and the ground's own, buoyant below water. */
+function coneProblem(ledge: Ledge, column: SoilColumn) {
+  const cone = { radius: ledge.radius, height: ledge.depth, angle: coneRule.angle.value }
+  const soil = Math.min(coneRule.earth.value, column.stress(ledge.depth) / ledge.depth) as UnitWeight
+  const shaft = cubicMetres(Math.PI * ledge.above ** 2 * ledge.depth)
+  return { cone, weight: { cone: soilCone(cone).volume, shaft, soil } }
+}
+
 /** Weight of the soil in a cone over the ledge and of the pier, each once, times 0.6; null without a ledge or a pier that is counted. */
 export function coneOverLedge(context: SoilContext): Check | null {
-  const { frame, column, weight, counting } = context
-  const ledge = ledgeOf(frame)
-  if (!ledge || ledge.depth <= 0 || counting.counted === 'not counted') return null
-  const { volume } = soilCone({ radius: ledge.radius, height: ledge.depth, angle: coneRule.angle.value })
-  const cone = workedSoilCone({ radius: ledge.radius, height: ledge.depth, angle: coneRule.angle.value })
-  const mean = column.stress(ledge.depth) / ledge.depth
-  const unit = Math.min(coneRule.earth.value, mean) as UnitWeight
-  const shaft = cubicMetres(Math.PI * ledge.above ** 2 * ledge.depth)
-  const soil = workedConeSoilWeight({ cone: volume, shaft, soil: unit }, { standings: [cone.standing], sources: cone.sources })
+  const { column, weight } = context
+  const ledge = liftingLedge(context)
+  if (!ledge) return null
+  const problem = coneProblem(ledge, column)
+  const cone = workedSoilCone(problem.cone)
+  const soil = workedConeSoilWeight(problem.weight, { standings: [cone.standing], sources: cone.sources })
   const total: Worked = {
     id: 'cone-and-pier-weight',
     value: soil.value + weight.value,
@@ -53,45 +67,64 @@ export function coneOverLedge(context: SoilContext): Check | null {
   })
 }
 
-/** Breakout of the enlarged base, soil and pier already inside, with the factor for wind; null without a ledge. */
-export function breakoutOfLedge({ frame, column, counting }: SoilContext): Check | null {
-  const ledge = ledgeOf(frame)
-  if (!ledge || ledge.depth <= 0 || counting.counted === 'not counted') return null
+/** The same as a bare number. */
+export function coneOverLedgeHold(figures: SoilFigures): Hold | null {
+  const ledge = liftingLedge(figures)
+  if (!ledge) return null
+  const soil = workedConeSoilWeight.recipe.of(coneProblem(ledge, figures.column).weight)
+  return hold('cone-over-ledge', 'uplift-soil', "engineer's judgement", factoredWeight(soil + figures.weight))
+}
+
+/** What goes into breakout in clay of a given strength, or in sand; null where there is neither. */
+function breakoutProblem(ledge: Ledge, column: SoilColumn) {
   const values = column.at(ledge.depth / 2)
   const width = metres(2 * ledge.radius)
   const area = squareMetres(Math.PI * ledge.radius ** 2)
   const unitWeight = (column.stress(ledge.depth) / ledge.depth) as UnitWeight
-  const standings = [values.strengthStanding]
-  const base = { id: 'breakout-of-ledge', group: 'uplift-soil', where: ledge.where } as const
+  const plate = { area, unitWeight, depth: ledge.depth }
+  if (values.cohesion !== null && values.cohesion > 0) {
+    const fc = breakoutFactorClay({ depth: ledge.depth, width, strip: false })
+    return { in: 'clay', standing: values.strengthStanding, inputs: { ...plate, strength: values.cohesion, fc } } as const
+  }
+  if (values.frictionAngle === null) return null
+  const frictionAngle = Math.min(values.frictionAngle, credibleAngle) as Radians
+  const factor = { width, length: width, depth: ledge.depth, frictionAngle, round: true }
+  const found = breakoutFactorSand(factor)
+  return found && ({ in: 'sand', standing: values.strengthStanding, factor, inputs: { ...plate, fq: found.fq } } as const)
+}
+
+const windFactor = upliftFactors.analysis.wind.value
+
+/** Breakout of the enlarged base, soil and pier already inside, with the factor for wind; null without a ledge. */
+export function breakoutOfLedge(context: SoilContext): Check | null {
+  const ledge = liftingLedge(context)
+  const problem = ledge && breakoutProblem(ledge, context.column)
+  if (!ledge || !problem) return null
   const finish = (worked: readonly Worked[], ultimate: Worked, why: string) => {
     const allowable = workedAllowableUplift(
-      { ultimate: newtons(ultimate.value), factor: upliftFactors.analysis.wind.value },
+      { ultimate: newtons(ultimate.value), factor: windFactor },
       { id: 'allowable-soil-uplift', standings: [ultimate.standing], sources: ultimate.sources },
     )
     return makeCheck({
-      ...base,
+      id: 'breakout-of-ledge',
+      group: 'uplift-soil',
+      where: ledge.where,
       worked: [...worked, ultimate],
       allowable,
       counting: { ...judged(why), sources: ['meyerhof-adams-1968', 'ibc-1810-3-3-1-5'] },
     })
   }
-  if (values.cohesion !== null && values.cohesion > 0) {
-    const fc = breakoutFactorClay({ depth: ledge.depth, width, strip: false })
-    return finish(
-      [],
-      workedBreakoutClay({ area, unitWeight, depth: ledge.depth, strength: values.cohesion, fc }, { standings, sources: ['user'] }),
-      'breakout-in-clay',
-    )
-  }
-  if (values.frictionAngle === null) return null
-  const frictionAngle = Math.min(values.frictionAngle, credibleAngle) as Radians
-  const inputs = { width, length: width, depth: ledge.depth, frictionAngle, round: true }
-  const factor = breakoutFactorSand(inputs)
-  const shown = workedBreakoutFactorSand(inputs, { standings })
-  if (!factor || !shown) return null
-  return finish(
-    [shown],
-    workedBreakoutSand({ fq: factor.fq, unitWeight, area, depth: ledge.depth }, { standings: [shown.standing] }),
-    'breakout-in-sand',
-  )
+  const standings = [problem.standing]
+  if (problem.in === 'clay') return finish([], workedBreakoutClay(problem.inputs, { standings, sources: ['user'] }), 'breakout-in-clay')
+  const shown = workedBreakoutFactorSand(problem.factor, { standings })
+  return shown && finish([shown], workedBreakoutSand(problem.inputs, { standings: [shown.standing] }), 'breakout-in-sand')
+}
+
+/** The same as a bare number. */
+export function breakoutOfLedgeHold(figures: SoilFigures): Hold | null {
+  const ledge = liftingLedge(figures)
+  const problem = ledge && breakoutProblem(ledge, figures.column)
+  if (!problem) return null
+  const ultimate = newtons(problem.in === 'clay' ? breakoutClay(problem.inputs) : breakoutSand(problem.inputs))
+  return hold('breakout-of-ledge', 'uplift-soil', "engineer's judgement", allowableUplift({ ultimate, factor: windFactor }))
 }

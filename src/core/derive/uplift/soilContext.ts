@@ -3,28 +3,37 @@ import type { QuantityLine } from '../../model/result.ts'
 import type { Worked } from '../../model/worked.ts'
 import { fillKind } from '../../kinds/index.ts'
 import type { PierFrame } from '../pierFrame.ts'
+import { type Properties, tableProperties } from '../properties.ts'
 import { type CountedLength, countedLength } from './countedLength.ts'
 import { workedPierWeight } from './pierWeight.ts'
 import { type SoilColumn, soilColumn } from './soilColumn.ts'
 
 /** What every soil mechanism of one pier starts from. */
-export type SoilContext = Readonly<{
+export type SoilSite = Readonly<{
   frame: PierFrame
   column: SoilColumn
   length: CountedLength | null
-  weight: Worked
-  factored: Worked
   /** Of weight and side friction, the one that is less well counted. */
   counting: Counting
 }>
 
-export function soilContext(frame: PierFrame, lines: readonly QuantityLine[]): SoilContext {
+/** The same with the weight of the pier and 0.6 of it, their work shown. */
+export type SoilContext = SoilSite & Readonly<{ weight: Worked; factored: Worked }>
+
+/** The same with the weight as a bare number [N]. */
+export type SoilFigures = SoilSite & Readonly<{ weight: number }>
+
+export function soilSite(frame: PierFrame, properties: Properties): SoilSite {
   const { counting } = fillKind(frame.spec.fill.kind)
   return {
     frame,
-    column: soilColumn(frame),
+    column: soilColumn(frame, properties),
     length: countedLength(frame),
-    ...workedPierWeight(frame, lines),
     counting: counting.weight.counted === 'not counted' ? counting.weight : counting.sideFriction,
   }
 }
+
+export const soilContext = (frame: PierFrame, lines: readonly QuantityLine[]): SoilContext => ({
+  ...soilSite(frame, tableProperties(frame.spec)),
+  ...workedPierWeight(frame, lines),
+})
