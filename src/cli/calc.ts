@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { calcJob, type Outcome } from './calcJob.ts'
+import { print } from './print.ts'
 import { usage } from './usage.ts'
 
 const standardInput = 0
@@ -18,5 +19,5 @@ function run(args: readonly string[]): Outcome {
 
 const { out, err, code } = run(process.argv.slice(2))
 process.stderr.write(err)
-process.stdout.write(out)
+print(out)
 process.exitCode = code

@@ -23,6 +23,7 @@ const unitInKey: Readonly<Record<QuantityKind, string>> = {
   life: '_s',
   temperature: '_degC',
   rain: '_m_per_s',
+  speed: '_m_per_s',
   conductivity: '_m_per_s',
   flow: '_m3_per_s',
   money: '',

@@ -1,3 +1,4 @@
 import { jobJsonSchema } from '../core/spec/schema.ts'
+import { print } from './print.ts'
 
-process.stdout.write(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`)
+print(`${JSON.stringify(jobJsonSchema(), null, 2)}\n`)

@@ -136,6 +136,15 @@ describe('the commands', () => {
     expect(run('calc', ['a', 'b']).stderr).toContain('usage')
   }, 60_000)
 
+  it('calc ends quietly when its reader stops early', () => {
+    const piped = spawnSync(
+      'sh',
+      ['-c', `"${process.execPath}" --import tsx src/cli/calc.ts examples/boat-shelter-steep-bank.json | head -c 10`],
+      { cwd: root, encoding: 'utf8' },
+    )
+    expect([piped.stdout.length, piped.stderr]).toEqual([10, ''])
+  }, 60_000)
+
   it('schema prints the JSON Schema of a job', () => {
     const { status, stdout } = run('schema', [])
     expect(status).toBe(0)
