@@ -37,7 +37,13 @@ export function ViewBar() {
     <div className='view-bar'>
       <fieldset className='view-group view-wide' aria-label={words.bar.look}>
         {viewpoints.map((name) => (
-          <button key={name} type='button' title={words.viewpointHints[name]} aria-pressed={name === viewpoint} onClick={() => lookFrom(pierStore, name)}>
+          <button
+            key={name}
+            type='button'
+            title={words.viewpointHints[name]}
+            aria-pressed={name === viewpoint}
+            onClick={() => lookFrom(pierStore, name)}
+          >
             {words.viewpoints[name]}
           </button>
         ))}
@@ -114,7 +120,14 @@ function ShowPanel() {
         </div>
         <label className='view-slider'>
           {words.bar.apart}
-          <input type='range' min={0} max={1} step={0.01} value={explode} onChange={(event) => setExplode(pierStore, event.currentTarget.valueAsNumber)} />
+          <input
+            type='range'
+            min={0}
+            max={1}
+            step={0.01}
+            value={explode}
+            onChange={(event) => setExplode(pierStore, event.currentTarget.valueAsNumber)}
+          />
         </label>
         <Legend />
       </section>

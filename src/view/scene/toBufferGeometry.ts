@@ -1,4 +1,12 @@
-import { BufferAttribute, BufferGeometry, DynamicDrawUsage, InstancedInterleavedBuffer, InterleavedBufferAttribute, Sphere, Vector3 } from 'three'
+import {
+  BufferAttribute,
+  BufferGeometry,
+  DynamicDrawUsage,
+  InstancedInterleavedBuffer,
+  InterleavedBufferAttribute,
+  Sphere,
+  Vector3,
+} from 'three'
 import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js'
 import type { Mesh } from '../../core/model/solid.ts'
 

@@ -11,7 +11,14 @@ export const HatchPatterns = ({ prefix, scale }: Readonly<{ prefix: string; scal
       if (hatch === 'none') return null
       const { width, height, strokes, dots } = hatchTiles[hatch]
       return (
-        <pattern key={hatch} id={patternId(prefix, hatch)} patternUnits='userSpaceOnUse' width={width} height={height} patternTransform={`scale(${scale})`}>
+        <pattern
+          key={hatch}
+          id={patternId(prefix, hatch)}
+          patternUnits='userSpaceOnUse'
+          width={width}
+          height={height}
+          patternTransform={`scale(${scale})`}
+        >
           <path d={strokes} fill='none' stroke='currentColor' strokeWidth={0.2} strokeLinecap='round' strokeLinejoin='round' />
           <path d={dots} fill='currentColor' />
         </pattern>

@@ -52,14 +52,22 @@ export function SectionView() {
   // biome-ignore lint/correctness/useExhaustiveDependencies: widths of words change when the page's letters arrive
   const drawing = useMemo(() => {
     if (!size || size.width < 40 || size.height < 40) return null
-    const say = { length: (value: number) => formatText(value, 'length', units), slope: (value: number) => formatText(value, 'slope', units) }
+    const say = {
+      length: (value: number) => formatText(value, 'length', units),
+      slope: (value: number) => formatText(value, 'slope', units),
+    }
     return drawSection({ result, facing, cutPost, layers, say, type, size })
   }, [result, facing, cutPost, layers, units, type, size, letters])
 
   return (
     <div className='section' ref={frame}>
       {drawing && size && (
-        <svg role='img' aria-label={words.section} viewBox={`0 0 ${size.width} ${size.height}`} onPointerLeave={() => pointAt(pierStore, null)}>
+        <svg
+          role='img'
+          aria-label={words.section}
+          viewBox={`0 0 ${size.width} ${size.height}`}
+          onPointerLeave={() => pointAt(pierStore, null)}
+        >
           <defs>
             <HatchPatterns prefix={prefix} scale={pixelsPerMillimetre} />
           </defs>

@@ -56,7 +56,11 @@ export type Annotated = Readonly<{
 /** Everything written and drawn over the picture, none of it over another. */
 export function annotate(input: AnnotationInput): Annotated {
   const pot = new InkPot()
-  const labels = !input.layers.labels ? [] : input.kept ? followed(input.kept.labels, input.wishes) : placeLabels(input.wishes, input.columns, input.sides)
+  const labels = !input.layers.labels
+    ? []
+    : input.kept
+      ? followed(input.kept.labels, input.wishes)
+      : placeLabels(input.wishes, input.columns, input.sides)
   const seats = new Map<string, number>()
   const taken: Box[] = [...labels.map((label) => label.box), ...input.sight.pier]
   for (const label of labels) {
@@ -80,7 +84,12 @@ export function drawLeader(pot: InkPot, { anchor, elbow, end }: Pick<PlacedLabel
   pot.dot('dot', anchor, 3)
 }
 
-function drawDimensions(pot: InkPot, { result, sight, say, size, isNarrow, bounds, kept }: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+function drawDimensions(
+  pot: InkPot,
+  { result, sight, say, size, isNarrow, bounds, kept }: AnnotationInput,
+  taken: Box[],
+  seats: Map<string, number>,
+): void {
   const { faces } = sight
   if (!faces) return
   const shaft = result.spec.hole.diameter / 2
@@ -93,7 +102,14 @@ function drawDimensions(pot: InkPot, { result, sight, say, size, isNarrow, bound
     if (isForeshortened(one, project, sight) || ![one.from, one.to].every((place) => isPlaceShown(sight, faces, place))) continue
     const lines = figureLines(one, result, say)
     const seat = kept ? (kept.seats.get(one.id) ?? -1) : undefined
-    const placed = drawDimension(pot, one, project, Math.max(shaft, Math.abs(one.to.u)), { size: size.figure, lines }, { bounds, taken, seat })
+    const placed = drawDimension(
+      pot,
+      one,
+      project,
+      Math.max(shaft, Math.abs(one.to.u)),
+      { size: size.figure, lines },
+      { bounds, taken, seat },
+    )
     if (!placed) continue
     seats.set(one.id, placed.seat)
     taken.push(placed.box)

@@ -51,7 +51,14 @@ export const isFree = (box: Box, { bounds, taken }: Room): boolean =>
  * figure on a plate. `edge` [m] is the hole's edge on that side, from which tiers are counted. Returns the figure's box,
  * with its seat among the places tried, or null, with nothing drawn, when it found no room.
  */
-export function drawDimension(pot: InkPot, dimension: Dimension, project: Project, edge: number, figure: Figure, room: Room): Seated | null {
+export function drawDimension(
+  pot: InkPot,
+  dimension: Dimension,
+  project: Project,
+  edge: number,
+  figure: Figure,
+  room: Room,
+): Seated | null {
   const { from, to, side, tier } = dimension
   const a = project(from)
   const b = project(to)
@@ -98,14 +105,22 @@ function sideEnds({ from, to, tier }: Dimension, project: Project, edge: number,
 const isShort = ([p, q]: readonly [Pixel, Pixel], { size }: Figure): boolean => Math.hypot(p[0] - q[0], p[1] - q[1]) < size * 1.9
 
 /** The figure sits on its line, at the first of a few places along it that is free; beside the line when that is short. */
-function placeFigure(ends: readonly [Pixel, Pixel], side: Dimension['side'], tier: number, figure: Figure, room: Room, away: number): Seated | null {
+function placeFigure(
+  ends: readonly [Pixel, Pixel],
+  side: Dimension['side'],
+  tier: number,
+  figure: Figure,
+  room: Room,
+  away: number,
+): Seated | null {
   const { width, height } = plateSize(figure.lines, figure.size, 'figure')
   const [p, q] = ends
   const at = (share: number): Pixel => [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share]
   const boxes: Box[] = []
   if (side !== 'below' && isShort(ends, figure)) {
     const [x, y] = at(0.5)
-    for (const rise of [0, -0.6, -1.2, 0.6, -1.8]) boxes.push({ x: away > 0 ? x + 12 : x - 12 - width, y: y - height / 2 + rise * height, width, height })
+    for (const rise of [0, -0.6, -1.2, 0.6, -1.8])
+      boxes.push({ x: away > 0 ? x + 12 : x - 12 - width, y: y - height / 2 + rise * height, width, height })
   } else {
     const start = side === 'below' ? 0.5 : 0.46 + (((tier + 2) % 3) - 1) * 0.17
     // Centred on the line; else grown away from the pier, so that a long figure never lies over it.

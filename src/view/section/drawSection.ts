@@ -44,7 +44,10 @@ export function drawSection({ result, facing, cutPost, layers, say, type, size }
   const pier = extentOf(all.filter(({ role }) => !isNative(role) && role !== 'wood'))
   const depth = result.spec.hole.depth
   const top = Math.min(result.spec.post.heightAboveGrade, Math.max(ground.top, pier.top) + 0.3 * depth)
-  const named = namedZones(result.zones.filter(({ role }) => layers.soil || !isNative(role)), isNarrow ? 6 : 9)
+  const named = namedZones(
+    result.zones.filter(({ role }) => layers.soil || !isNative(role)),
+    isNarrow ? 6 : 9,
+  )
   const column = layers.labels ? widestName(named, type.name) + 30 : 16
   const room = { left: column + 12, right: size.width - (isNarrow ? 132 : column + 12), top: 12, bottom: size.height - 12 }
   const reach = isNarrow ? Math.max(result.spec.hole.diameter, result.spec.hole.bell?.diameter ?? 0) * 0.58 : ground.half
@@ -63,7 +66,11 @@ export function drawSection({ result, facing, cutPost, layers, say, type, size }
       hatch: hatchFor(polygon, result),
       cut: polygon.cut,
       path: pathOf(points, true),
-      outline: isNative(polygon.role) ? innerEdges(polygon, ground, place, pathOf) : polygon.role === 'wood' ? openTop(polygon, top, place, pathOf) : pathOf(points, true),
+      outline: isNative(polygon.role)
+        ? innerEdges(polygon, ground, place, pathOf)
+        : polygon.role === 'wood'
+          ? openTop(polygon, top, place, pathOf)
+          : pathOf(points, true),
     }
   })
   const sight: Sight = {
@@ -79,7 +86,12 @@ export function drawSection({ result, facing, cutPost, layers, say, type, size }
     const anchors: Partial<Record<Side, Pixel>> = {}
     for (const side of ['left', 'right'] as const) {
       if (isNarrow && side === 'right') continue
-      const best = sectionAnchors(zone, side === 'left' ? rightAngle + Math.PI : rightAngle, ground.bottom, isNarrow ? (middle - column + 2) / scale : undefined)[0]
+      const best = sectionAnchors(
+        zone,
+        side === 'left' ? rightAngle + Math.PI : rightAngle,
+        ground.bottom,
+        isNarrow ? (middle - column + 2) / scale : undefined,
+      )[0]
       if (best) anchors[side] = sight.point(...best)
     }
     return wishFor(zone, anchors, type.name)
@@ -92,7 +104,18 @@ export function drawSection({ result, facing, cutPost, layers, say, type, size }
     bottom: room.bottom,
     taken: { left: [], right: [] },
   }
-  const { ink } = annotate({ result, sight, layers, say, size: type, isNarrow, wishes, columns, sides: new Map(), bounds: { x: 4, y: 4, width: size.width - 8, height: size.height - 8 } })
+  const { ink } = annotate({
+    result,
+    sight,
+    layers,
+    say,
+    size: type,
+    isNarrow,
+    wishes,
+    columns,
+    sides: new Map(),
+    bounds: { x: 4, y: 4, width: size.width - 8, height: size.height - 8 },
+  })
   return { bodies, lines: groundLines({ result, rightAngle, layers, ground, top, place, pathOf }), ink }
 }
 
@@ -129,7 +152,8 @@ type PlaceAt = (u: number, y: number) => Pixel
 
 /** Edges of native ground, without those where the block only ends because the drawing does. */
 function innerEdges({ points }: SectionPolygon, ground: Extent, place: PlaceAt, pathOf: PathOf): string {
-  const ends = ([u, y]: readonly [number, number]): boolean => Math.abs(Math.abs(u) - ground.half) < 1e-6 || Math.abs(y - ground.bottom) < 1e-6
+  const ends = ([u, y]: readonly [number, number]): boolean =>
+    Math.abs(Math.abs(u) - ground.half) < 1e-6 || Math.abs(y - ground.bottom) < 1e-6
   return points
     .map((from, i) => {
       const to = points[(i + 1) % points.length] ?? from
@@ -145,7 +169,11 @@ function openTop({ points }: SectionPolygon, top: number, place: PlaceAt, pathOf
   const low = Math.min(...points.map(([, y]) => y))
   const high = Math.max(...points.map(([, y]) => y))
   const [left, right] = [Math.min(...us), Math.max(...us)]
-  if (high <= top) return pathOf(points.map(([u, y]) => place(u, y)), true)
+  if (high <= top)
+    return pathOf(
+      points.map(([u, y]) => place(u, y)),
+      true,
+    )
   const [lx, ly] = place(left, top)
   const [rx] = place(right, top)
   const w = rx - lx
@@ -153,23 +181,39 @@ function openTop({ points }: SectionPolygon, top: number, place: PlaceAt, pathOf
   return pathOf([place(left, top), place(left, low), place(right, low), place(right, top)], false) + wave
 }
 
-type LinesInput = Readonly<{ result: PierResult; rightAngle: number; layers: SectionInput['layers']; ground: Extent; top: number; place: PlaceAt; pathOf: PathOf }>
+type LinesInput = Readonly<{
+  result: PierResult
+  rightAngle: number
+  layers: SectionInput['layers']
+  ground: Extent
+  top: number
+  place: PlaceAt
+  pathOf: PathOf
+}>
 
 function groundLines({ result, rightAngle, layers, ground, place, pathOf }: LinesInput): SectionDrawing['lines'] {
   const { spec, sheets } = result
   const { slope, downhill, waterTable, frostDepth } = spec.site
   const grade = plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill))
-  const gradeAt = (u: number): number => heightAlong(grade, Math.abs(u), Math.cos(rightAngle) * Math.sign(u), Math.sin(rightAngle) * Math.sign(u))
+  const gradeAt = (u: number): number =>
+    heightAlong(grade, Math.abs(u), Math.cos(rightAngle) * Math.sign(u), Math.sin(rightAngle) * Math.sign(u))
   const mouth = Math.max(spec.hole.diameter, spec.hole.flare?.diameter ?? 0) / 2
   const both = (y: (u: number) => number): string =>
     [-1, 1].map((side) => pathOf([place(side * mouth, y(side * mouth)), place(side * ground.half, y(side * ground.half))], false)).join('')
   const lines: { style: 'ground' | 'water' | 'frost' | 'break'; path: string }[] = []
   if (layers.soil) {
-    lines.push({ style: 'break', path: [-1, 1].map((side) => breakLine(place(side * ground.half, gradeAt(side * ground.half)), place(side * ground.half, ground.bottom))).join('') })
+    lines.push({
+      style: 'break',
+      path: [-1, 1]
+        .map((side) => breakLine(place(side * ground.half, gradeAt(side * ground.half)), place(side * ground.half, ground.bottom)))
+        .join(''),
+    })
     lines.push({ style: 'ground', path: both(gradeAt) })
   }
-  if (layers.water && waterTable !== null && sheets.some(({ id }) => id === 'water-table')) lines.push({ style: 'water', path: both(() => -waterTable) })
-  if (layers.frost && sheets.some(({ id }) => id === 'frost-line')) lines.push({ style: 'frost', path: both((u) => gradeAt(u) - frostDepth) })
+  if (layers.water && waterTable !== null && sheets.some(({ id }) => id === 'water-table'))
+    lines.push({ style: 'water', path: both(() => -waterTable) })
+  if (layers.frost && sheets.some(({ id }) => id === 'frost-line'))
+    lines.push({ style: 'frost', path: both((u) => gradeAt(u) - frostDepth) })
   return lines
 }
 

@@ -30,7 +30,8 @@ function cells(width: number, height: number, across: number, up: number, slack:
   })
 }
 
-const dot = (x: number, y: number, r: number): string => `M${n(x - r)} ${n(y)}a${n(r)} ${n(r)} 0 1 0 ${n(2 * r)} 0a${n(r)} ${n(r)} 0 1 0 ${n(-2 * r)} 0Z`
+const dot = (x: number, y: number, r: number): string =>
+  `M${n(x - r)} ${n(y)}a${n(r)} ${n(r)} 0 1 0 ${n(2 * r)} 0a${n(r)} ${n(r)} 0 1 0 ${n(-2 * r)} 0Z`
 const line = (x1: number, y1: number, x2: number, y2: number): string => `M${n(x1)} ${n(y1)}L${n(x2)} ${n(y2)}`
 
 const scatter = (size: number, cell: number, radius: number, seed: number): string =>
@@ -61,7 +62,9 @@ const triangles = (size: number, cell: number, share: number, seed: number): str
     .map(({ x, y, i, j }) => {
       const r = 0.6 + 0.45 * chance(i, j, seed + 5)
       const turn = chance(i, j, seed + 6) * 2 * Math.PI
-      const corners = [0, 1, 2].map((k) => [x + r * Math.cos(turn + (k * 2 * Math.PI) / 3), y + r * Math.sin(turn + (k * 2 * Math.PI) / 3)] as const)
+      const corners = [0, 1, 2].map(
+        (k) => [x + r * Math.cos(turn + (k * 2 * Math.PI) / 3), y + r * Math.sin(turn + (k * 2 * Math.PI) / 3)] as const,
+      )
       return `M${corners.map(([px, py]) => `${n(px)} ${n(py)}`).join('L')}Z`
     })
     .join('')

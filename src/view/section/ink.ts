@@ -35,7 +35,8 @@ export class InkPot {
   }
 
   dot(style: LineStyle, [x, y]: Pixel, radius: number): void {
-    this.paths[style] += `M${round(x - radius)} ${round(y)}a${radius} ${radius} 0 1 0 ${2 * radius} 0a${radius} ${radius} 0 1 0 ${-2 * radius} 0Z`
+    this.paths[style] +=
+      `M${round(x - radius)} ${round(y)}a${radius} ${radius} 0 1 0 ${2 * radius} 0a${radius} ${radius} 0 1 0 ${-2 * radius} 0Z`
   }
 }
 

@@ -42,7 +42,8 @@ export function innermost(polygon: readonly Point[], most: number): Point[] {
     }
   const deepest = Math.max(...found.map((f) => f.depth))
   const worth = (f: { x: number; y: number; depth: number }): number =>
-    Math.min(f.depth, deepest * 0.8) + deepest * (0.12 * (1 - Math.abs((f.x - left) / width - 0.62)) - 0.1 * Math.abs((f.y - low) / height - 0.5))
+    Math.min(f.depth, deepest * 0.8) +
+    deepest * (0.12 * (1 - Math.abs((f.x - left) / width - 0.62)) - 0.1 * Math.abs((f.y - low) / height - 0.5))
   found.sort((a, b) => worth(b) - worth(a))
   const taken: Point[] = []
   for (const { x, y } of found) {

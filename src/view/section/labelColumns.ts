@@ -3,12 +3,24 @@ import type { Box, Pixel } from './ink.ts'
 export type Side = 'left' | 'right'
 
 /** A name that wants to stand beside the picture. Anchors are points inside the part, on the screen; either may be missing. */
-export type LabelWish = Readonly<{ id: string; lines: readonly string[]; width: number; height: number; anchors: Readonly<Partial<Record<Side, Pixel>>> }>
+export type LabelWish = Readonly<{
+  id: string
+  lines: readonly string[]
+  width: number
+  height: number
+  anchors: Readonly<Partial<Record<Side, Pixel>>>
+}>
 
 export type PlacedLabel = Readonly<{ id: string; lines: readonly string[]; side: Side; box: Box; anchor: Pixel; elbow: Pixel; end: Pixel }>
 
 /** Inner edges of the two columns, and the stretch of height they may use [px]. `taken` are stretches already in use, by side. */
-export type Columns = Readonly<{ left: number; right: number; top: number; bottom: number; taken: Readonly<Record<Side, readonly (readonly [number, number])[]>> }>
+export type Columns = Readonly<{
+  left: number
+  right: number
+  top: number
+  bottom: number
+  taken: Readonly<Record<Side, readonly (readonly [number, number])[]>>
+}>
 
 const shoulder = 14
 const gap = 6

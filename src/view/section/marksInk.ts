@@ -16,7 +16,16 @@ export function drawMarks(pot: InkPot, input: AnnotationInput, taken: Box[], sea
 }
 
 /** Puts words at the first free place [px, middle of the plate]; false when none is free. */
-function putWords(pot: InkPot, id: string, line: string, kind: 'figure' | 'water', { size, bounds, kept }: AnnotationInput, places: readonly Pixel[], taken: Box[], seats: Map<string, number>): boolean {
+function putWords(
+  pot: InkPot,
+  id: string,
+  line: string,
+  kind: 'figure' | 'water',
+  { size, bounds, kept }: AnnotationInput,
+  places: readonly Pixel[],
+  taken: Box[],
+  seats: Map<string, number>,
+): boolean {
   const lines = [line]
   const { width, height } = plateSize(lines, size.figure, 'figure')
   const boxes = places.map(([x, y]): Box => ({ x: x - width / 2, y: y - height / 2, width, height }))
@@ -60,7 +69,11 @@ function drawWater(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map
   taken.push({ x: tip[0] - 9, y: tip[1] - 15, width: 18, height: 16 })
   pot.shape('water', tip, [tip[0] - 7.5, tip[1] - 13], [tip[0] + 7.5, tip[1] - 13])
   const text = words.marks.water(say.length(waterTable))
-  const places = [...placesOn(input, theta, [0.45, 0.6, 0.3], () => -waterTable, size.figure), [tip[0], tip[1] - 30] as const, [tip[0], tip[1] + 20] as const]
+  const places = [
+    ...placesOn(input, theta, [0.45, 0.6, 0.3], () => -waterTable, size.figure),
+    [tip[0], tip[1] - 30] as const,
+    [tip[0], tip[1] + 20] as const,
+  ]
   putWords(pot, 'water', text, 'water', input, places, taken, seats)
 }
 
@@ -95,7 +108,10 @@ function drawDownhill(pot: InkPot, input: AnnotationInput, taken: Box[], seats: 
   const [dx, dy] = [(b[0] - a[0]) / run, (b[1] - a[1]) / run]
   const tip: Pixel = [b[0], b[1] - arrowLift]
   const middle: Pixel = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2 - arrowLift - 17]
-  const places = [0, 24, -24, 44].flatMap((aside): Pixel[] => [[middle[0] + aside, middle[1]], [middle[0] + aside, middle[1] - 22]])
+  const places = [0, 24, -24, 44].flatMap((aside): Pixel[] => [
+    [middle[0] + aside, middle[1]],
+    [middle[0] + aside, middle[1] - 22],
+  ])
   if (!putWords(pot, 'downhill', words.marks.downhill(say.slope(slope)), 'figure', input, places, taken, seats)) return
   pot.line('dimension', [a[0], a[1] - arrowLift], tip)
   pot.shape('arrow', tip, [tip[0] - 12 * dx + 4 * dy, tip[1] - 12 * dy - 4 * dx], [tip[0] - 12 * dx - 4 * dy, tip[1] - 12 * dy + 4 * dx])

@@ -6,14 +6,21 @@ import type { Zone } from '../../core/model/zone.ts'
 /** A place in the section: `u` metres from the axis, to the reader's right when positive, and height `y` [m]. */
 export type Place = Readonly<{ u: number; y: number }>
 
-export type DimensionId =
-  | 'diameter' | 'bell-diameter' | 'depth' | 'depth-left' | 'depth-right' | 'bar' | 'wood' | 'crown' | 'stand-off'
+export type DimensionId = 'diameter' | 'bell-diameter' | 'depth' | 'depth-left' | 'depth-right' | 'bar' | 'wood' | 'crown' | 'stand-off'
 
 /**
  * One dimension: between two places, drawn on a side of the hole, `tier` 1 nearest. `value` in metres.
  * `first` says which to keep when there is little room: 1 before 2 before 3.
  */
-export type Dimension = Readonly<{ id: DimensionId; from: Place; to: Place; side: 'left' | 'right' | 'below'; tier: number; value: number; first: 1 | 2 | 3 }>
+export type Dimension = Readonly<{
+  id: DimensionId
+  from: Place
+  to: Place
+  side: 'left' | 'right' | 'below'
+  tier: number
+  value: number
+  first: 1 | 2 | 3
+}>
 
 const clear = 0.0005
 
@@ -40,7 +47,8 @@ function finishedTop({ zones, spec }: PierResult): Readonly<{ rim: number; peak:
       const top = corner.next
       const onRim = Math.abs(corner.at.r - spec.hole.diameter / 2) < clear
       const after = zone.corners[(i + 1) % zone.corners.length]
-      const runsInward = after && 'at' in after && (after.at.kind === 'rectangle' || (after.at.kind === 'circle' && after.at.r < corner.at.r - clear))
+      const runsInward =
+        after && 'at' in after && (after.at.kind === 'rectangle' || (after.at.kind === 'circle' && after.at.r < corner.at.r - clear))
       if (!onRim || !runsInward || top.gx !== 0 || top.gz !== 0 || top.m === 0) continue
       const inner = top.flatWithin ?? innerRadius(zones)
       return { rim: top.a + top.m * corner.at.r, peak: top.a + top.m * inner, inner }
@@ -82,31 +90,87 @@ export function pierDimensions(result: PierResult, rightAngle: number): Dimensio
   })
   const isSloped = Math.abs(ground(shaft) - ground(-shaft)) > 0.006
   if (isSloped) {
-    const left = { id: 'depth-left', from: { u: -shaft, y: ground(-shaft) }, to: { u: -bottomHalf, y: bottom }, side: 'left', tier: 1, value: ground(-shaft) - bottom, first: 3 } as const
-    const right = { id: 'depth-right', from: { u: shaft, y: ground(shaft) }, to: { u: bottomHalf, y: bottom }, side: 'right', tier: 3, value: ground(shaft) - bottom, first: 3 } as const
+    const left = {
+      id: 'depth-left',
+      from: { u: -shaft, y: ground(-shaft) },
+      to: { u: -bottomHalf, y: bottom },
+      side: 'left',
+      tier: 1,
+      value: ground(-shaft) - bottom,
+      first: 3,
+    } as const
+    const right = {
+      id: 'depth-right',
+      from: { u: shaft, y: ground(shaft) },
+      to: { u: bottomHalf, y: bottom },
+      side: 'right',
+      tier: 3,
+      value: ground(shaft) - bottom,
+      first: 3,
+    } as const
     list.push(left, right)
   }
-  list.push({ id: 'depth', from: { u: -shaft, y: 0 }, to: { u: -bottomHalf, y: bottom }, side: 'left', tier: isSloped ? 2 : 1, value: hole.depth, first: 1 })
+  list.push({
+    id: 'depth',
+    from: { u: -shaft, y: 0 },
+    to: { u: -bottomHalf, y: bottom },
+    side: 'left',
+    tier: isSloped ? 2 : 1,
+    value: hole.depth,
+    first: 1,
+  })
   const half = postHalf(zones, rightAngle)
   if (support.kind === 'embedded') {
     const foot = bottom + support.foot
     const axis = result.exposure.lines.find((line) => line.side === 'axis')
     if (axis && axis.belowGrade > clear)
-      list.push({ id: 'wood', from: { u: half, y: foot + axis.belowGrade }, to: { u: half, y: foot }, side: 'right', tier: 2, value: axis.belowGrade, first: 1 })
+      list.push({
+        id: 'wood',
+        from: { u: half, y: foot + axis.belowGrade },
+        to: { u: half, y: foot },
+        side: 'right',
+        tier: 2,
+        value: axis.belowGrade,
+        first: 1,
+      })
     if (spec.bars) {
       const reach = Math.max(half, (Math.abs(Math.cos(rightAngle)) * spec.bars.length) / 2)
-      list.push({ id: 'bar', from: { u: reach, y: foot + spec.bars.aboveFoot }, to: { u: half, y: foot }, side: 'right', tier: 1, value: spec.bars.aboveFoot, first: 2 })
+      list.push({
+        id: 'bar',
+        from: { u: reach, y: foot + spec.bars.aboveFoot },
+        to: { u: half, y: foot },
+        side: 'right',
+        tier: 1,
+        value: spec.bars.aboveFoot,
+        first: 2,
+      })
     }
   }
   const top = finishedTop(result)
   if (top && Math.abs(top.peak - top.rim) > clear)
-    list.push({ id: 'crown', from: { u: Math.max(half, top.inner), y: top.peak }, to: { u: shaft, y: top.rim }, side: 'right', tier: 0, value: Math.abs(top.peak - top.rim), first: 2 })
+    list.push({
+      id: 'crown',
+      from: { u: Math.max(half, top.inner), y: top.peak },
+      to: { u: shaft, y: top.rim },
+      side: 'right',
+      tier: 0,
+      value: Math.abs(top.peak - top.rim),
+      first: 2,
+    })
   if (support.kind === 'bracket') {
     const post = zones.find((zone) => zone.role === 'wood')
     const first = post?.build === 'swept' ? post.corners[0] : undefined
     const foot = first && 'at' in first ? first.y.a : null
     if (foot !== null)
-      list.push({ id: 'stand-off', from: { u: -half, y: foot }, to: { u: -half, y: foot - support.standOff }, side: 'left', tier: 0, value: support.standOff, first: 1 })
+      list.push({
+        id: 'stand-off',
+        from: { u: -half, y: foot },
+        to: { u: -half, y: foot - support.standOff },
+        side: 'left',
+        tier: 0,
+        value: support.standOff,
+        first: 1,
+      })
   }
   return list
 }

@@ -19,12 +19,21 @@ export function sectionAnchors(zone: Zone, theta: number, floor: number, reach =
     return zone.solids.flatMap((solid): FacePlace[] => {
       const { from, to } = placedRings(solid, 8)
       const points = [...from, ...to]
-      const [x, y, z] = [0, 1, 2].map((k) => points.reduce((sum, p) => sum + (p[k] as number), 0) / points.length) as [number, number, number]
-      const ends = solid.kind === 'rod' ? [mix(solid.from, solid.to, 0.1), mix(solid.from, solid.to, 0.9), mix(solid.from, solid.to, 0.5)] : [[x, y, z] as const]
+      const [x, y, z] = [0, 1, 2].map((k) => points.reduce((sum, p) => sum + (p[k] as number), 0) / points.length) as [
+        number,
+        number,
+        number,
+      ]
+      const ends =
+        solid.kind === 'rod'
+          ? [mix(solid.from, solid.to, 0.1), mix(solid.from, solid.to, 0.9), mix(solid.from, solid.to, 0.5)]
+          : [[x, y, z] as const]
       return ends.map(([px, py, pz]): FacePlace => [Math.atan2(pz, px), Math.hypot(px, pz), py])
     })
   }
-  const polygon = polygonAt(zone.corners, theta).map(([r, y]) => [Math.min(r, reach), zone.role === 'wood' ? Math.min(y, postNamedBelow) : Math.max(y, floor)] as const)
+  const polygon = polygonAt(zone.corners, theta).map(
+    ([r, y]) => [Math.min(r, reach), zone.role === 'wood' ? Math.min(y, postNamedBelow) : Math.max(y, floor)] as const,
+  )
   return innermost(polygon, most).map(([r, y]): FacePlace => [theta, r, y])
 }
 

@@ -51,13 +51,20 @@ export const platePadding = 4
 
 /** Size of a plate for these lines [px]; the second line of a figure is a caption and a little smaller. */
 export function plateSize(lines: readonly string[], size: number, kind: 'name' | 'figure'): Readonly<{ width: number; height: number }> {
-  const widths = lines.map((line, i) => (kind === 'name' ? textWidth(line, size) : i === 0 ? textWidth(line, size, 600) : textWidth(line, captionSize(size))))
+  const widths = lines.map((line, i) =>
+    kind === 'name' ? textWidth(line, size) : i === 0 ? textWidth(line, size, 600) : textWidth(line, captionSize(size)),
+  )
   const line = size * 1.14
-  return { width: Math.max(...widths) + 2 * platePadding, height: (kind === 'name' ? line * lines.length : line + (lines.length - 1) * captionSize(size) * 1.1) + 2 * platePadding - 2 }
+  return {
+    width: Math.max(...widths) + 2 * platePadding,
+    height: (kind === 'name' ? line * lines.length : line + (lines.length - 1) * captionSize(size) * 1.1) + 2 * platePadding - 2,
+  }
 }
 
 export const captionSize = (size: number): number => Math.max(14, size - 2)
 
 /** When the picture's letters can be measured; at once where the page can't say. */
 export const lettersReady = (): Promise<unknown> =>
-  typeof document !== 'undefined' && document.fonts ? Promise.allSettled([500, 600].map((weight) => document.fonts.load(`${weight} 18px ${family}`))) : Promise.resolve()
+  typeof document !== 'undefined' && document.fonts
+    ? Promise.allSettled([500, 600].map((weight) => document.fonts.load(`${weight} 18px ${family}`)))
+    : Promise.resolve()

@@ -124,7 +124,11 @@ export class CameraRig {
   private place({ azimuth, pitch, distance, target, shift }: Pose): void {
     this.controls.target.set(...target)
     const level = distance * Math.cos(pitch)
-    this.camera.position.set(target[0] + level * Math.cos(azimuth), target[1] + distance * Math.sin(pitch), target[2] + level * Math.sin(azimuth))
+    this.camera.position.set(
+      target[0] + level * Math.cos(azimuth),
+      target[1] + distance * Math.sin(pitch),
+      target[2] + level * Math.sin(azimuth),
+    )
     this.shift = shift
   }
 

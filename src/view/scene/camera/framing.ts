@@ -39,6 +39,9 @@ export function framed(points: readonly Point[], azimuth: number, pitch: number,
   const extent = extentOf(points, pose, viewport)
   return {
     ...pose,
-    shift: [(safe.left + safe.right) / 2 - (extent.left + extent.right) / 2, (safe.top + safe.bottom) / 2 - (extent.top + extent.bottom) / 2],
+    shift: [
+      (safe.left + safe.right) / 2 - (extent.left + extent.right) / 2,
+      (safe.top + safe.bottom) / 2 - (extent.top + extent.bottom) / 2,
+    ],
   }
 }

@@ -50,7 +50,11 @@ export function project(pose: Pose, { width, height }: Viewport, [x, y, z]: read
   const right = vx * sa - vz * ca
   const up = vy * cl - inward * sl
   const f = focalPixels(height)
-  return [width / 2 + pose.shift[0] + (f * right) / depth, height / 2 + pose.shift[1] - (f * up) / depth - lensDrop(pose.pitch, height), depth]
+  return [
+    width / 2 + pose.shift[0] + (f * right) / depth,
+    height / 2 + pose.shift[1] - (f * up) / depth - lensDrop(pose.pitch, height),
+    depth,
+  ]
 }
 
 /** Eye [m] and direction (of length about one) of the sight line through a pixel; written into `ray` as [ex, ey, ez, dx, dy, dz]. */

@@ -44,5 +44,15 @@ export function pierExtent({ zones, spec }: PierResult, meshOf: (id: string) => 
     }
   }
   const mouth = Math.max(spec.hole.diameter, spec.hole.bell?.diameter ?? 0, spec.hole.flare?.diameter ?? 0) / 2
-  return { half, bottom, grade, groundTop: Math.max(groundTop, heightAt(grade, half, downhill + Math.PI)), holeRadius: mouth, holeBottom: -spec.hole.depth, pierTop, postTop, lifted: 0 }
+  return {
+    half,
+    bottom,
+    grade,
+    groundTop: Math.max(groundTop, heightAt(grade, half, downhill + Math.PI)),
+    holeRadius: mouth,
+    holeBottom: -spec.hole.depth,
+    pierTop,
+    postTop,
+    lifted: 0,
+  }
 }

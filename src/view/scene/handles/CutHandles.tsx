@@ -105,7 +105,14 @@ export function CutHandles({ ground }: Readonly<{ ground: HandleGround }>) {
 /** Arrows by 5 degrees, with Shift by 1, pages by 30, ends with Home and End. */
 function cutByKey({ key, shiftKey }: KeyboardEvent, cut: Cut, handle: HandleId): Cut | null {
   const one = shiftKey ? degree : step
-  const steps: Readonly<Record<string, number>> = { ArrowRight: one, ArrowUp: one, ArrowLeft: -one, ArrowDown: -one, PageUp: page, PageDown: -page }
+  const steps: Readonly<Record<string, number>> = {
+    ArrowRight: one,
+    ArrowUp: one,
+    ArrowLeft: -one,
+    ArrowDown: -one,
+    PageUp: page,
+    PageDown: -page,
+  }
   const by = steps[key]
   if (by !== undefined) return draggedCut(cut, handle, handle === 'right' ? -by : by)
   if (handle === 'turn') return key === 'Home' ? { ...cut, facing: radians(0) } : null

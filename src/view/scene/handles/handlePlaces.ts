@@ -33,7 +33,13 @@ export function handlePlace(cut: Cut, handle: HandleId, extent: PierExtent): rea
 const leastApart = 52
 
 /** Middles of the three handles on the screen, apart from each other; null for one that is out of the picture. `foot` px at the bottom are taken. */
-export function handlePixels(cut: Cut, extent: PierExtent, pose: Pose, viewport: Viewport, foot: number): Readonly<Record<HandleId, Pixel | null>> {
+export function handlePixels(
+  cut: Cut,
+  extent: PierExtent,
+  pose: Pose,
+  viewport: Viewport,
+  foot: number,
+): Readonly<Record<HandleId, Pixel | null>> {
   const slack = 30
   const at = (handle: HandleId): [number, number] | null => {
     const [x, y] = project(pose, viewport, handlePlace(cut, handle, extent))
@@ -55,14 +61,28 @@ const shallow = 0.24
 const ray = new Float64Array(6)
 
 /** Plan angle [rad] moved when the pointer goes from one pixel to another with a handle in hand. */
-export function angleDragged(from: Pixel, to: Pixel, cut: Cut, handle: HandleId, extent: PierExtent, pose: Pose, viewport: Viewport): number {
+export function angleDragged(
+  from: Pixel,
+  to: Pixel,
+  cut: Cut,
+  handle: HandleId,
+  extent: PierExtent,
+  pose: Pose,
+  viewport: Viewport,
+): number {
   const y = handlePlace(cut, handle, extent)[1]
   if (pose.pitch > shallow) {
     const a = angleAt(from, y, pose, viewport)
     const b = angleAt(to, y, pose, viewport)
     if (a !== null && b !== null) return shortWay(a, b)
   }
-  const radius = Math.max(40, Math.abs(project(pose, viewport, [0, y, 0])[0] - project(pose, viewport, [extent.half * Math.sin(pose.azimuth), y, -extent.half * Math.cos(pose.azimuth)])[0]))
+  const radius = Math.max(
+    40,
+    Math.abs(
+      project(pose, viewport, [0, y, 0])[0] -
+        project(pose, viewport, [extent.half * Math.sin(pose.azimuth), y, -extent.half * Math.cos(pose.azimuth)])[0],
+    ),
+  )
   const isBehind = Math.abs(shortWay(pose.azimuth, handleAngle(cut, handle))) > Math.PI * 0.55
   return ((to[0] - from[0]) / radius) * (isBehind ? 1 : -1)
 }

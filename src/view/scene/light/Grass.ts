@@ -62,8 +62,14 @@ vTint = vec2(position.y, spot.z);`,
         )
       shader.fragmentShader = shader.fragmentShader
         .replace('#include <common>', '#include <common>\nvarying vec2 vTint;')
-        .replace('#include <color_fragment>', 'diffuseColor.rgb *= mix(0.42, 1.05, vTint.x) * mix(vec3(0.82, 0.96, 0.7), vec3(1.15, 1.06, 0.95), vTint.y);')
-        .replace('#include <normal_fragment_begin>', 'float faceDirection = 1.0; vec3 normal = normalize(vNormal); vec3 nonPerturbedNormal = normal;')
+        .replace(
+          '#include <color_fragment>',
+          'diffuseColor.rgb *= mix(0.42, 1.05, vTint.x) * mix(vec3(0.82, 0.96, 0.7), vec3(1.15, 1.06, 0.95), vTint.y);',
+        )
+        .replace(
+          '#include <normal_fragment_begin>',
+          'float faceDirection = 1.0; vec3 normal = normalize(vNormal); vec3 nonPerturbedNormal = normal;',
+        )
     }
     material.customProgramCacheKey = () => 'grass'
     this.mesh = new Mesh(geometry, material)

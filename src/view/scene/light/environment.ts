@@ -1,4 +1,15 @@
-import { BackSide, BoxGeometry, Color, Mesh, MeshBasicMaterial, PMREMGenerator, Scene, SphereGeometry, type Texture, type WebGLRenderer } from 'three'
+import {
+  BackSide,
+  BoxGeometry,
+  Color,
+  Mesh,
+  MeshBasicMaterial,
+  PMREMGenerator,
+  Scene,
+  SphereGeometry,
+  type Texture,
+  type WebGLRenderer,
+} from 'three'
 
 const glow = (hex: string, strength: number): MeshBasicMaterial => {
   const material = new MeshBasicMaterial({ color: new Color(hex).multiplyScalar(strength) })

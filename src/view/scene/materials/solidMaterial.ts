@@ -18,20 +18,25 @@ export type OwnUniforms = Record<string, IUniform>
  * Pushed back a little in depth so that lines drawn on its faces stay whole.
  */
 export function solidMaterial(family: Family, shared: SharedUniforms, own: OwnUniforms): MeshStandardMaterial {
-  const material = new MeshStandardMaterial({ metalness: family === 'metal' ? 0.12 : 0, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 })
+  const material = new MeshStandardMaterial({
+    metalness: family === 'metal' ? 0.12 : 0,
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
+  })
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, shared, own)
     shader.vertexShader = shader.vertexShader
       .replace('#include <common>', `#include <common>${vertexPars}`)
       .replace('#include <begin_vertex>', `#include <begin_vertex>${vertexMain}`)
     shader.fragmentShader = shader.fragmentShader
-      .replace('#include <clipping_planes_pars_fragment>', `#include <clipping_planes_pars_fragment>${hatchGlsl}${fragmentPars}${pars[family]}`)
+      .replace(
+        '#include <clipping_planes_pars_fragment>',
+        `#include <clipping_planes_pars_fragment>${hatchGlsl}${fragmentPars}${pars[family]}`,
+      )
       .replace('#include <map_fragment>', `vec3 tone = ${family}Tone();${inkAndAccent} diffuseColor.rgb = tone;`)
       .replace('#include <roughnessmap_fragment>', `float roughnessFactor = clamp(${rough[family]}, 0.25, 1.0);`)
-      .replace(
-        '#include <normal_fragment_maps>',
-        `normal = bumped(normal, ${height[family]}, uSection > 0.5 ? 0.55 : 1.0, faceDirection);`,
-      )
+      .replace('#include <normal_fragment_maps>', `normal = bumped(normal, ${height[family]}, uSection > 0.5 ? 0.55 : 1.0, faceDirection);`)
       .replace('#include <emissivemap_fragment>', 'totalEmissiveRadiance += uAccent * 0.16 * uLit;')
   }
   material.customProgramCacheKey = () => `solid-${family}`

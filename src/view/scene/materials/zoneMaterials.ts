@@ -79,7 +79,11 @@ const woodOwn = (spec: PierSpec, bounds: PostBounds | null): OwnUniforms => {
   }
 }
 
-const metalOwn = (tone: readonly [string, string, number]): OwnUniforms => ({ uMetal: colour(tone[0]), uMetalB: colour(tone[1]), uRust: uniform(tone[2]) })
+const metalOwn = (tone: readonly [string, string, number]): OwnUniforms => ({
+  uMetal: colour(tone[0]),
+  uMetalB: colour(tone[1]),
+  uRust: uniform(tone[2]),
+})
 
 type Recipe = Readonly<{ family: Family; own: OwnUniforms; ink: string; inkShare: number; hatch: Hatch; plain: string }>
 
@@ -100,7 +104,14 @@ function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
     case 'soil-lower': {
       const soil = role === 'soil' ? spec.site.soil : (spec.site.lower?.soil ?? spec.site.soil)
       const look = groundLook(soil, role === 'soil-lower')
-      return { family: 'mineral', own: mineralOwn(look, role), hatch: hatchOfGround(soil), ink: look.ink, inkShare: look.inkShare, plain: look.base }
+      return {
+        family: 'mineral',
+        own: mineralOwn(look, role),
+        hatch: hatchOfGround(soil),
+        ink: look.ink,
+        inkShare: look.inkShare,
+        plain: look.base,
+      }
     }
     default: {
       const look = mineralLooks[role]
@@ -121,7 +132,11 @@ export function zoneMaterials(
   const { family, own, ink, inkShare, hatch, plain } = recipe(role, spec, bounds)
   if (quality === 'light') {
     const pair = [plainMaterial(plain, 1), plainMaterial(plain, 1.08)] as const
-    return { pair, setLit: (amount) => pair.forEach((material) => material.emissive.copy(shared.uAccent.value).multiplyScalar(0.5 * amount)), dispose: () => pair.forEach((m) => m.dispose()) }
+    return {
+      pair,
+      setLit: (amount) => pair.forEach((material) => material.emissive.copy(shared.uAccent.value).multiplyScalar(0.5 * amount)),
+      dispose: () => pair.forEach((m) => m.dispose()),
+    }
   }
   const lit = { value: 0 }
   const faces = (isSection: boolean) =>
@@ -145,4 +160,9 @@ export function zoneMaterials(
 }
 
 const plainMaterial = (hex: string, gain: number): MeshLambertMaterial =>
-  new MeshLambertMaterial({ color: new Color(hex).multiplyScalar(gain), polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 })
+  new MeshLambertMaterial({
+    color: new Color(hex).multiplyScalar(gain),
+    polygonOffset: true,
+    polygonOffsetFactor: 1,
+    polygonOffsetUnits: 1,
+  })

@@ -60,7 +60,9 @@ export class PierModel {
       const mesh = meshes.get(zone.id)
       if (!mesh) continue
       const object = this.zones.get(zone.id) ?? this.addZone(zone.id)
-      object.dress(lookKey(zone.role, spec, view.quality, post), () => zoneMaterials(zone.role, spec, this.shared, this.bare, view.quality, post))
+      object.dress(lookKey(zone.role, spec, view.quality, post), () =>
+        zoneMaterials(zone.role, spec, this.shared, this.bare, view.quality, post),
+      )
       object.show(mesh, hardEdges(zone, zone.role === 'wood' ? uncut : angles))
       object.setShadows(view.quality === 'full')
       object.group.visible = view.soil || !isNative(zone.role)
@@ -153,7 +155,9 @@ export class PierModel {
   private showGround({ zones, spec }: PierResult, view: ModelView): void {
     const { slope, downhill } = spec.site
     const grade = plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill))
-    const native = zones.flatMap(({ id, role }) => (view.soil && isNative(role) ? [this.zones.get(id)?.mesh?.outline ?? new Float32Array()] : []))
+    const native = zones.flatMap(({ id, role }) =>
+      view.soil && isNative(role) ? [this.zones.get(id)?.mesh?.outline ?? new Float32Array()] : [],
+    )
     const segmentsOfGround = groundLine(native, grade)
     this.groundGeometry = toLineGeometry(segmentsOfGround, this.groundGeometry)
     this.ground.geometry = this.groundGeometry

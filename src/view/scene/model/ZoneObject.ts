@@ -1,4 +1,4 @@
-import { BufferGeometry, Group, Mesh as Body } from 'three'
+import { type BufferGeometry, Group, Mesh as Body } from 'three'
 import type { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js'
 import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js'
 import type { Mesh } from '../../../core/model/solid.ts'

@@ -27,7 +27,8 @@ const order: Readonly<Record<Role, number>> = {
 export function liftedOffsets(zones: readonly Zone[], depth: number): ReadonlyMap<string, Offset> {
   const step = 0.2 * depth
   const offsets = new Map<string, Offset>()
-  const lowest = (zone: Zone): number => (zone.build === 'swept' ? (zone.corners[0] && 'at' in zone.corners[0] ? zone.corners[0].y.a : 0) : 0)
+  const lowest = (zone: Zone): number =>
+    zone.build === 'swept' ? (zone.corners[0] && 'at' in zone.corners[0] ? zone.corners[0].y.a : 0) : 0
   const ranked = [...zones].sort((a, b) => order[a.role] - order[b.role] || lowest(a) - lowest(b))
   let rank = 0
   let lastRole: Role | null = null

@@ -33,7 +33,8 @@ export class InkPainter {
   }
 
   paint({ paths, plates }: Ink, size: TypeSize): void {
-    for (const style of styles) for (const path of this.lines[style] ?? []) if (path.getAttribute('d') !== paths[style]) path.setAttribute('d', paths[style])
+    for (const style of styles)
+      for (const path of this.lines[style] ?? []) if (path.getAttribute('d') !== paths[style]) path.setAttribute('d', paths[style])
     const left = new Set(this.plates.keys())
     for (const plate of plates) {
       left.delete(plate.id)

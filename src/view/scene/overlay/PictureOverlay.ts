@@ -120,7 +120,10 @@ export class PictureOverlay implements Overlay {
       perMetre: focalPixels(frame.viewport.height) / frame.pose.distance,
       pier: [...this.pierBoxes(frame), ...this.handleBoxes(frame)],
     }
-    const say: Say = { length: (value) => formatText(value, 'length', view.units), slope: (value) => formatText(value, 'slope', view.units) }
+    const say: Say = {
+      length: (value) => formatText(value, 'length', view.units),
+      slope: (value) => formatText(value, 'slope', view.units),
+    }
     this.annotated = annotate({
       result: shownResult(state),
       sight,
@@ -242,7 +245,10 @@ export class PictureOverlay implements Overlay {
     // As wide as it stands across the sight line, in the plane through the axis.
     const across = frame.pose.azimuth - Math.PI / 2
     const box = (radius: number, low: number, high: number): Box => {
-      const points = [across, across + Math.PI].flatMap((theta) => [this.groundPixel(theta, radius, low, frame), this.groundPixel(theta, radius, high, frame)])
+      const points = [across, across + Math.PI].flatMap((theta) => [
+        this.groundPixel(theta, radius, low, frame),
+        this.groundPixel(theta, radius, high, frame),
+      ])
       const xs = points.map((p) => p[0])
       const ys = points.map((p) => p[1])
       const x = Math.min(...xs)

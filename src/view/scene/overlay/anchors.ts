@@ -23,7 +23,9 @@ export function visibleAnchors(zone: Zone, mesh: Mesh, seen: Seen): Anchor[] {
   const found: Anchor[] = []
   if (seen.faces)
     for (const face of ['left', 'right'] as const) {
-      const place = sectionAnchors(zone, seen.faces[face], seen.floor, seen.reach).find((one) => seen.isFirst(zone.id, seen.project(zone.id, one)))
+      const place = sectionAnchors(zone, seen.faces[face], seen.floor, seen.reach).find((one) =>
+        seen.isFirst(zone.id, seen.project(zone.id, one)),
+      )
       if (place) found.push({ face: zone.build === 'swept' ? face : null, place })
     }
   return found.length > 0 ? found : outsideAnchors(zone.id, mesh, seen)
@@ -38,7 +40,9 @@ function outsideAnchors(id: string, { positions, indices, outsideCount }: Mesh, 
   const shown: { place: FacePlace; at: Pixel }[] = []
   for (let t = Math.floor(step / 2); t < triangles; t += step) {
     const [a, b, c] = [0, 1, 2].map((k) => 3 * (indices[3 * t + k] as number)) as [number, number, number]
-    const middle = [0, 1, 2].map((k) => ((positions[a + k] as number) + (positions[b + k] as number) + (positions[c + k] as number)) / 3) as [number, number, number]
+    const middle = [0, 1, 2].map(
+      (k) => ((positions[a + k] as number) + (positions[b + k] as number) + (positions[c + k] as number)) / 3,
+    ) as [number, number, number]
     const place: FacePlace = [Math.atan2(middle[2], middle[0]), Math.hypot(middle[0], middle[2]), middle[1]]
     const at = seen.project(id, place)
     if (seen.isFirst(id, at)) shown.push({ place, at })

@@ -16,7 +16,14 @@ export function PartList() {
   const current = Math.min(at, zones.length - 1)
   const onKeyDown = (event: KeyboardEvent): void => {
     const step = steps[event.key]
-    const next = step !== undefined ? (current + step + zones.length) % zones.length : event.key === 'Home' ? 0 : event.key === 'End' ? zones.length - 1 : null
+    const next =
+      step !== undefined
+        ? (current + step + zones.length) % zones.length
+        : event.key === 'Home'
+          ? 0
+          : event.key === 'End'
+            ? zones.length - 1
+            : null
     if (event.key === 'Escape') pointAt(pierStore, null)
     if (next === null) return
     event.preventDefault()
