@@ -8,7 +8,22 @@ type PathOf<T> = T extends Leaf
     ? { [K in keyof T & string]: K | `${K}.${PathOf<T[K]> & string}` }[keyof T & string]
     : never
 
-type Container = 'site' | 'site.soil' | 'site.lower.soil' | 'hole' | 'post' | 'support' | 'support.bracket' | 'fill' | 'top' | 'concrete'
+type Container =
+  | 'site'
+  | 'site.soil'
+  | 'site.lower.soil'
+  | 'hole'
+  | 'post'
+  | 'support'
+  | 'support.bracket'
+  | 'fill'
+  | 'top'
+  | 'concrete'
+  | 'loads'
+  | 'sideways'
+  | 'judgement'
+  | 'judgement.mechanism'
+  | 'judgement.reason'
 
 /** Paths that a field may have: leaves and optional parts, read off the spec by the compiler. */
 export type FieldPath = Exclude<PathOf<PierSpec>, Container>

@@ -48,7 +48,7 @@ export function derivePier(spec: PierSpec): PierResult {
     hole,
     quantities: lines,
     checks,
-    uplift: governingUplift(checks),
+    uplift: governingUplift(checks, spec.judgement?.mechanism ?? null),
     exposure: { lines: exposed, area: area.area, areaBelowGrade: area.total, standOff: stand },
     headlines,
     issues: [],

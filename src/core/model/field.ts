@@ -1,7 +1,7 @@
 import type { QuantityKind } from '../units/quantity.ts'
 import type { PierSpec } from './spec.ts'
 
-export type FieldGroup = 'site' | 'hole' | 'post' | 'fill' | 'steel' | 'top' | 'concrete'
+export type FieldGroup = 'site' | 'hole' | 'post' | 'fill' | 'steel' | 'top' | 'concrete' | 'loads'
 
 /** One input: the only place where its bounds and step are written. Validation, JSON Schema and panels all read it. */
 export type Field = Readonly<{

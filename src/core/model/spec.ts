@@ -1,4 +1,4 @@
-import type { Metres, Pascals, PressureGradient, Radians, Slope, UnitWeight } from '../units/quantity.ts'
+import type { Metres, MetresPerSecond, Newtons, Pascals, PressureGradient, Radians, Slope, UnitWeight } from '../units/quantity.ts'
 
 /**
  * One pier as a person sets it: coherent SI, frozen, validated. Nothing derived lives here.
@@ -18,6 +18,14 @@ export type PierSpec = Readonly<{
   concrete: Concrete
   /** Number of like piers on the job [count]. */
   piers: number
+  loads: Loads
+  sideways: Sideways
+  /** Centre to centre to the nearest pier like this; null when it stands alone. */
+  spacing: Metres | null
+  /** Code whose clearances for untreated wood are shown. */
+  code: CodeEdition
+  /** A soil mechanism chosen over the least one, with the reason typed; null for the least that may be counted. */
+  judgement: Readonly<{ mechanism: SoilMechanism; reason: string }> | null
 }>
 
 export type PresumptiveClass = 'crystalline-rock' | 'foliated-rock' | 'gravel' | 'sand' | 'clay'
@@ -49,6 +57,11 @@ export type Site = Readonly<{
   /** Depth of a level water table below grade at the axis; null for none met. */
   waterTable: Metres | null
   frostDepth: Metres
+  /** Blow count N60 of a boring over the shaft; null when none was made. */
+  blows: number | null
+  /** Height from the pier's grade down to the toe of the slope; null when not known or level. */
+  slopeHeight: Metres | null
+  weathering: Weathering
 }>
 
 export type Hole = Readonly<{
@@ -96,6 +109,8 @@ export type Bracket = Readonly<{
   boltCount: number
   /** Steel below the top of the concrete. */
   embedment: Metres
+  /** Allowable uplift from the bracket's own evaluation report, as the user enters it; null when there is none. */
+  rating: Newtons | null
 }>
 
 export type BagSize = 50 | 60 | 80
@@ -143,7 +158,62 @@ export type Concrete = Readonly<{
   bagSize: BagSize
   /** Extra to order, share of the net volume. */
   waste: number
+  /** Strengths of three cores taken from the mix as placed, corrected for their shape; null when none were taken. */
+  cores: Readonly<{ first: Pascals; second: Pascals; third: Pascals }> | null
 }>
+
+export type Weathering = 'negligible' | 'moderate' | 'severe'
+export type CodeEdition = 'irc-2012-2018' | 'irc-2021' | 'ibc-2012' | 'ibc-2018'
+
+/** What pulls, presses and pushes. Loads from the drawing go before an estimate; with neither, nothing is held against the resistances. */
+export type Loads = Readonly<{ entered: EnteredLoads | null; estimate: LoadEstimate | null }>
+/** Allowable-stress loads at the top of the pier, from the drawing. */
+export type EnteredLoads = Readonly<{
+  uplift: Newtons
+  gravity: Newtons
+  lateral: Newtons
+  /** Height of the lateral load above grade. */
+  lateralHeight: Metres
+}>
+export type RoofShape = 'free-monoslope' | 'free-pitched' | 'free-troughed' | 'enclosed' | 'partially-enclosed'
+/** What the loads at one post are estimated from. Wind and snow by the edition chosen; always shown as an estimate. */
+export type LoadEstimate = Readonly<{
+  edition: '7-16' | '7-22'
+  /** Basic wind speed V, strength level. */
+  speed: MetresPerSecond
+  exposure: 'B' | 'C' | 'D'
+  /** Of the site above sea level. */
+  elevation: Metres
+  topographic: number
+  roof: RoofShape
+  flow: 'clear' | 'obstructed'
+  roofAngle: Radians
+  /** Mean roof height; eave height for an enclosed roof of 10 degrees or less. */
+  roofHeight: Metres
+  /** Between the two post lines, and between posts along a line. */
+  span: Metres
+  bay: Metres
+  overhang: Metres
+  deadLoad: Pascals
+  roofLive: Pascals
+  groundSnow: Pascals
+}>
+
+/** How the ground is counted sideways. */
+export type Sideways = Readonly<{
+  /** Twice the tabulated value, for an isolated pole that may move half an inch at grade under a short load. */
+  ground: 'as-tabulated' | 'doubled'
+  top: 'free' | 'held-at-grade'
+}>
+
+export type SoilMechanism =
+  | 'friction-and-weight'
+  | 'rational-friction-and-weight'
+  | 'depth-friction-and-weight'
+  | 'clay-adhesion-and-weight'
+  | 'user-friction-and-weight'
+  | 'cone-over-ledge'
+  | 'breakout-of-ledge'
 
 /** What is saved and linked: the pier, how each value was typed, and the words that stay on this machine. */
 export type PierDocument = Readonly<{

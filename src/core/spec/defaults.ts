@@ -19,6 +19,9 @@ export const defaultSpec: PierSpec = deepFreeze<PierSpec>({
     downhill: radians(0),
     waterTable: null,
     frostDepth: inch(42),
+    blows: null,
+    slopeHeight: null,
+    weathering: 'severe',
   },
   hole: { diameter: inch(20), depth: inch(48), bell: null, flare: null, base: null },
   post: { section: '6x6', species: 'southern-pine', treatment: 'UC4B', heightAboveGrade: inch(120) },
@@ -27,8 +30,13 @@ export const defaultSpec: PierSpec = deepFreeze<PierSpec>({
   bars: firstBars,
   verticalBars: null,
   top: { shape: 'crowned', rise: inch(1.5), rim: inch(2), heaped: inch(0) },
-  concrete: { strength: pascals(toSI(3500, 'psi')), unitWeight: 'plain', bagSize: 80, waste: toSI(10, '%') },
+  concrete: { strength: pascals(toSI(3500, 'psi')), unitWeight: 'plain', bagSize: 80, waste: toSI(10, '%'), cores: null },
   piers: 1,
+  loads: { entered: null, estimate: null },
+  sideways: { ground: 'as-tabulated', top: 'free' },
+  spacing: null,
+  code: 'irc-2012-2018',
+  judgement: null,
 })
 
 export const defaultDocument: PierDocument = deepFreeze<PierDocument>({ spec: defaultSpec, written: {}, name: '', note: '' })

@@ -2,13 +2,14 @@ import type { Field } from '../model/field.ts'
 import type { PierSpec } from '../model/spec.ts'
 import { holeFields } from './holeFields.ts'
 import { bracketFields, fillFields } from './kindFields.ts'
+import { loadFields } from './loadFields.ts'
 import { postFields } from './postFields.ts'
 import { siteFields } from './siteFields.ts'
 import { barFields } from './steelFields.ts'
 import { concreteFields, topFields } from './topFields.ts'
 
 /**
- * Every input there is, in building order: ground, hole, post, fill, steel, top, concrete. Bounds and steps are SI.
+ * Every input there is, in building order: ground, hole, post, fill, steel, top, concrete, loads. Bounds and steps are SI.
  * Two kinds may own a field of one path with other bounds; `visibleIf` leaves at most one of them at a time.
  */
 export const fields: readonly Field[] = [
@@ -20,6 +21,7 @@ export const fields: readonly Field[] = [
   ...barFields,
   ...topFields,
   ...concreteFields,
+  ...loadFields,
 ]
 
 /** The inputs that this pier has, in building order. */

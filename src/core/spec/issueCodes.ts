@@ -99,6 +99,9 @@ export const issueCodes = [
   'bracket-cover', // warning, support.bracket.embedment: less than 3 in of concrete under the steel (limit)
   'bracket-wider-than-pier', // support.bracket.kind: needs a wider landing (got, limit: radius)
 
+  // The reason for a soil mechanism. `got`, `limit`: characters.
+  'reason-too-short',
+
   // Top.
   'rim-too-low', // top.rim: the finished top would end at or below the foot, the base or the collar (limit: lowest rim)
   'crown-too-steep', // top.rise: steeper than 1 in 1 (limit: greatest rise)

@@ -32,5 +32,6 @@ export const bracketFields: readonly Field[] = [
     standing,
   ),
   inches('support.standOff', 'steel', 0, 12, 0.25, standing),
+  choiceField('code', 'steel', ['irc-2012-2018', 'irc-2021', 'ibc-2012', 'ibc-2018'], standing),
   ...bracketKinds.flatMap((kind) => kind.fields.map(ownedBy((spec) => bracketInUse(spec) === kind.id))),
 ]

@@ -9,6 +9,7 @@ import { deepFreeze } from './freeze.ts'
 import { fields } from './fields.ts'
 import { readJob, shortText } from './jobFile.ts'
 import { linkTable } from './linkTable.ts'
+import { schemaVersion } from './migrate.ts'
 import { valueAt } from './path.ts'
 
 type Word = string | number | null
@@ -27,6 +28,7 @@ const exactUnit: Partial<Readonly<Record<QuantityKind, UnitId>>> = {
   angle: 'rad',
   slope: '%',
   ratio: '%',
+  speed: 'm/s',
 }
 
 const fieldBy: ReadonlyMap<string, Field> = new Map([...fields].reverse().map((field) => [field.path, field]))
@@ -81,7 +83,7 @@ export function documentFromContent(content: string): Result<PierDocument> {
   for (const [path] of linkTable) if (belongs(path, word)) place(pier, path.split('.'), jobValue(path, word(path)))
   const support = fillKinds.find((kind) => kind.id === word('fill.kind'))?.support
   place(pier, ['support', 'kind'], support)
-  const read = readJob({ pierglass: 1, pier })
+  const read = readJob({ pierglass: schemaVersion, pier })
   if (!read.ok) return { ok: false, issues: [...refused.issues, ...read.issues] }
   const written = Object.fromEntries(Object.entries(read.value.written).filter(([path]) => isTyped(path)))
   return { ...read, value: deepFreeze({ ...read.value, written }) }

@@ -6,7 +6,10 @@ import { unitNames } from '../units/factors.ts'
 import { formatText } from '../units/format.ts'
 import { parseQuantity } from '../units/parse.ts'
 import { fields } from './fields.ts'
+import { defaultSpec } from './defaults.ts'
+import { longestReason, shortestReason, soilMechanisms } from './judgement.ts'
 import { schemaVersion } from './migrate.ts'
+import { valueAt } from './path.ts'
 
 // Without this the library would probe for `new Function`, which the page's content policy forbids.
 z.config({ jitless: true })
@@ -55,8 +58,14 @@ const at = (path: string) => {
 const lastKey = (path: string) => path.slice(path.lastIndexOf('.') + 1)
 const entries = (own: readonly Field[]) => Object.fromEntries(own.map((field) => [lastKey(field.path), entry(field)]))
 
+/** Every field below a path, by its last key. */
+const entriesUnder = (prefix: string) => entries(fields.filter((field) => field.path.startsWith(prefix)))
+
 /** Keys of one object whose fields a pier may not show; left out, they take the values of the pier that everybody starts from. */
 const maybe = (path: string) => at(path).optional()
+
+/** A choice that a file from before it existed leaves out. */
+const started = (path: string) => z.prefault(at(path) as z.ZodType<unknown, unknown>, valueAt(defaultSpec, path))
 
 const soil = (path: string) =>
   z.discriminatedUnion('kind', [
@@ -87,6 +96,9 @@ const pier = z.strictObject({
     downhill: at('site.downhill'),
     waterTable: at('site.waterTable'),
     frostDepth: at('site.frostDepth'),
+    blows: at('site.blows'),
+    slopeHeight: at('site.slopeHeight'),
+    weathering: started('site.weathering'),
   }),
   hole: z.strictObject({
     diameter: at('hole.diameter'),
@@ -134,8 +146,19 @@ const pier = z.strictObject({
     unitWeight: maybe('concrete.unitWeight'),
     bagSize: maybe('concrete.bagSize'),
     waste: at('concrete.waste'),
+    cores: part(entriesUnder('concrete.cores.')),
   }),
   piers: at('piers').default(1),
+  loads: z
+    .strictObject({ entered: part(entriesUnder('loads.entered.')), estimate: part(entriesUnder('loads.estimate.')) })
+    .prefault({ entered: null, estimate: null }),
+  sideways: z.strictObject({ ground: started('sideways.ground'), top: started('sideways.top') }).prefault({}),
+  spacing: at('spacing'),
+  code: started('code'),
+  judgement: z
+    .strictObject({ mechanism: z.literal([...soilMechanisms]), reason: z.string().min(shortestReason).max(longestReason) })
+    .nullable()
+    .default(null),
 })
 
 /** The job file, newest version. Reading gives SI numbers; written texts are kept beside them by jobFile.ts. */

@@ -2,7 +2,7 @@ import type { Field } from '../model/field.ts'
 import type { PierSpec, Soil } from '../model/spec.ts'
 import { metres } from '../units/quantity.ts'
 import { toSI } from '../units/factors.ts'
-import { choiceField, inches, numberField, partField } from '../model/fieldMakers.ts'
+import { choiceField, countField, inches, numberField, partField } from '../model/fieldMakers.ts'
 
 export const presumptiveClasses = ['crystalline-rock', 'foliated-rock', 'gravel', 'sand', 'clay'] as const
 
@@ -44,4 +44,10 @@ export const siteFields: readonly Field[] = [
   numberField('site.downhill', 'site', 'angle', { from: 0, to: 360, in: 'deg', step: 15, metric: 15, metricUnit: 'deg' }),
   inches('site.waterTable', 'site', 0, 240, 1, { nullable: true }),
   inches('site.frostDepth', 'site', 0, 96, 1),
+  countField('site.blows', 'site', 1, 100, { nullable: true }),
+  inches('site.slopeHeight', 'site', 12, 1200, 12, { nullable: true, shown: ({ site }) => site.slope > 0 }),
+  choiceField('site.weathering', 'site', ['negligible', 'moderate', 'severe']),
+  inches('spacing', 'site', 12, 600, 6, { nullable: true }),
+  choiceField('sideways.ground', 'site', ['as-tabulated', 'doubled']),
+  choiceField('sideways.top', 'site', ['free', 'held-at-grade']),
 ]

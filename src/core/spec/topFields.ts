@@ -1,6 +1,8 @@
 import type { Field } from '../model/field.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { choiceField, countField, inches, numberField } from '../model/fieldMakers.ts'
+import { choiceField, countField, inches, numberField, partField } from '../model/fieldMakers.ts'
+import { toSI } from '../units/factors.ts'
+import { pascals } from '../units/quantity.ts'
 import { hasTop, usesConcrete } from './placement.ts'
 
 const finished = { shown: hasTop }
@@ -15,6 +17,10 @@ export const topFields: readonly Field[] = [
 
 const cast = { shown: usesConcrete }
 
+const core = pascals(toSI(3000, 'psi'))
+const firstCores = { first: core, second: core, third: core }
+const cored = { shown: (spec: PierSpec) => spec.concrete.cores !== null }
+
 export const concreteFields: readonly Field[] = [
   numberField(
     'concrete.strength',
@@ -27,4 +33,14 @@ export const concreteFields: readonly Field[] = [
   choiceField('concrete.bagSize', 'concrete', [50, 60, 80], cast),
   numberField('concrete.waste', 'concrete', 'ratio', { from: 0, to: 50, in: '%', step: 1, metric: 1, metricUnit: '%' }),
   countField('piers', 'concrete', 1, 500),
+  partField('concrete.cores', 'concrete', firstCores, cast),
+  ...['first', 'second', 'third'].map((name) =>
+    numberField(
+      `concrete.cores.${name}`,
+      'concrete',
+      'strength',
+      { from: 100, to: 12_000, in: 'psi', step: 50, metric: 0.5, metricUnit: 'MPa' },
+      cored,
+    ),
+  ),
 ]

@@ -51,6 +51,8 @@ export type UnitId =
   | 'in/h'
   | 'mm/h'
   | 'm/s'
+  | 'mph'
+  | 'km/h'
   | 'qt'
   | 'gal'
   | 'gal/min'
@@ -123,6 +125,8 @@ export const factors: Readonly<Record<UnitId, Factor>> = {
   'in/h': of(127, 5000 * 3600),
   'mm/h': of(1, 3600e3),
   'm/s': of(1),
+  mph: of(1397, 3125),
+  'km/h': of(1, 3.6),
   qt: of(57.75 * 2048383, 125e9),
   gal: of(231 * 2048383, 125e9),
   'gal/min': of(231 * 2048383, 125e9 * 60),
@@ -186,6 +190,7 @@ export const unitsOf: Readonly<Record<QuantityKind, readonly UnitId[]>> = {
   life: ['d', 'yr'],
   temperature: ['degF', 'degC'],
   rain: ['in/h', 'mm/h', 'm/s'],
+  speed: ['mph', 'km/h', 'm/s'],
   conductivity: ['in/h', 'mm/h', 'm/s'],
   flow: ['gal/min', 'L/s', 'm3/s'],
   money: ['1'],
@@ -212,6 +217,7 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     life: 'yr',
     temperature: 'degF',
     rain: 'in/h',
+    speed: 'mph',
     conductivity: 'm/s',
     flow: 'gal/min',
     money: '1',
@@ -235,6 +241,7 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     life: 'yr',
     temperature: 'degC',
     rain: 'mm/h',
+    speed: 'm/s',
     conductivity: 'm/s',
     flow: 'L/s',
     money: '1',

@@ -61,6 +61,7 @@ const digits: Readonly<Record<QuantityKind, Digits>> = {
   life: tenth,
   temperature: whole,
   rain: three,
+  speed: three,
   conductivity: power,
   flow: three,
   money: whole,

@@ -45,6 +45,7 @@ export type QuantityKind =
   | 'life' // s      yr
   | 'temperature' // degC  degF | degC
   | 'rain' // m/s    in/h | mm/h
+  | 'speed' // m/s    mph | m/s, km/h (wind)
   | 'conductivity' // m/s
   | 'flow' // m3/s   gal/min | L/s
   | 'money' // 1     in the currency that the user thinks in

@@ -51,6 +51,8 @@ const spellings: Readonly<Record<UnitId, readonly string[]>> = {
   'in/h': ['in/h', 'in/hr', 'inches/hour'],
   'mm/h': ['mm/h', 'mm/hr'],
   'm/s': ['m/s'],
+  mph: ['mph', 'mi/h'],
+  'km/h': ['km/h', 'kph'],
   qt: ['qt', 'qts', 'quart', 'quarts'],
   gal: ['gal', 'gallon', 'gallons'],
   'gal/min': ['gal/min', 'gpm'],

@@ -14,6 +14,19 @@ export const answers = {
     label: 'Side friction and weight',
     plain: 'The ground grips the side of the pier, and the pier is heavy. A low value is used for the grip.',
   },
+  'rational-friction-and-weight': {
+    label: 'Friction from the boring, and weight',
+    plain: 'Friction worked out from the blow count of a boring, plus 0.6 of the weight. An engineer decides.',
+  },
+  'depth-friction-and-weight': {
+    label: 'Friction by depth, and weight',
+    plain: 'An older rule for deep shafts, high near the surface, plus 0.6 of the weight. An engineer decides.',
+  },
+  'beta-by-depth': { label: 'Beta by depth', plain: 'Friction for each unit of soil pressure, by an older rule for deep shafts.' },
+  'side-friction-rational-ultimate': { label: 'Friction from the boring', plain: 'Grip of the soil on the side, before its factor.' },
+  'side-friction-rational-allowable': { label: 'Friction from the boring, factor taken off', plain: 'With wind, the code takes half.' },
+  'side-friction-by-depth-ultimate': { label: 'Friction by depth', plain: 'Grip of the soil on the side, before its factor.' },
+  'side-friction-by-depth-allowable': { label: 'Friction by depth, factor taken off', plain: 'With wind, the code takes half.' },
   'user-friction-and-weight': { label: 'Your side friction and weight', plain: 'The friction that you entered, plus 0.6 of the weight.' },
   'presumptive-bound': {
     label: 'Code friction',

@@ -52,6 +52,7 @@ export const app = {
     keptNone: 'The picture stays as it was.',
     present: (label: string): string => `${label} is known`,
     none: 'None',
+    estimate: 'Estimated',
     extra: (share: string): string => `${share} extra`,
     piers: (count: number): string => `${count} piers`,
     slope: (share: string): string => `${share} slope`,

@@ -99,6 +99,8 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
     `Bracket steel ${got} deep leaves less than 3 in of concrete below it. ${limit} is the most that does.`,
   'bracket-wider-than-pier': ({ got, limit }) => `The bracket needs a level landing of ${got} from the middle. The pier gives ${limit}.`,
 
+  'reason-too-short': ({ limit }) => `Say in at least ${limit} characters why this resistance may be used.`,
+
   'rim-too-low': ({ got, limit }) => `With its rim at ${got} the top would end too low. ${limit} is the least.`,
   'crown-too-steep': ({ got, limit }) => `A rise of ${got} makes the crown steeper than 1 in 1. ${limit} is the most.`,
   'dish-too-deep': ({ got, limit }) => `A dish ${got} deep reaches the foot of the post. ${limit} is the most.`,

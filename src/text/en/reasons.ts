@@ -24,6 +24,7 @@ export const reasons = {
   'no-friction-angle-for-rock': 'The code gives no friction angle for rock. Only the weight is counted.',
   'friction-entered-by-user': 'You entered this value and answer for it. A soil report should stand behind it.',
   'adhesion-from-tested-clay': 'Clay adhesion is worked out from the clay strength that you entered. It is only as good as that test.',
+  'friction-from-blow-count': 'It rests on one blow count from a boring. The engineer who has the boring decides.',
   'clay-exclusions-leave-nothing':
     'In clay the top 5 ft and the lowest part do not count, and that leaves nothing. Only the weight is counted.',
   'cone-over-bell': 'The rule for a cone of soil comes from pole foundations. An engineer has to decide if it holds for this bell.',

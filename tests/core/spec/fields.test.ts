@@ -15,7 +15,7 @@ import { arbitraryPier } from '../../arbitraryPier.ts'
 
 const numbers = fields.flatMap((field) => (field.type === 'number' ? [field] : []))
 const paths = [...new Set(fields.map((field) => field.path))]
-const groups = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete']
+const groups = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'loads']
 
 describe('the table of fields', () => {
   it('stands in building order', () => {
@@ -43,7 +43,7 @@ describe('the table of fields', () => {
       fc.property(arbitraryPier(), ({ spec }) => {
         const shown = visibleFields(spec).map((field) => field.path)
         expect(new Set(shown).size).toBe(shown.length)
-        const known = new Set([...paths, 'support.kind'])
+        const known = new Set([...paths, 'support.kind', 'judgement'])
         for (const leaf of leaves(spec)) expect(known).toContain(leaf)
         for (const path of shown) expect(valueAt(spec, path)).not.toBeUndefined()
       }),

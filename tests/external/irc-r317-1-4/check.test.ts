@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { standOffCondition } from '../../../src/core/engineering/detail/standOff.ts'
-import { type CodeEdition, standOffRules } from '../../../src/core/engineering/tables/standOff.ts'
+import { standOffRules } from '../../../src/core/engineering/tables/standOff.ts'
+import type { CodeEdition } from '../../../src/core/model/spec.ts'
 import { readCases, si } from '../cases.ts'
 
 describe('stand-off, a condition by code and edition', () => {

@@ -54,6 +54,8 @@ const cases: Readonly<Record<UnitId, readonly [string, string]>> = {
   degF: ['1 degF', 'degC'],
   'in/h': ['1 in/hour', 'm/s'],
   'mm/h': ['1 mm/hour', 'm/s'],
+  mph: ['1 mi/hour', 'm/s'],
+  'km/h': ['1 km/hour', 'm/s'],
   'm/s': ['1 m/s', 'm/s'],
   qt: ['1 quart', 'm^3'],
   gal: ['1 gallon', 'm^3'],

@@ -1,5 +1,6 @@
 import { weakest } from '../../engineering/showing.ts'
 import type { PierResult } from '../../model/result.ts'
+import type { SoilMechanism } from '../../model/spec.ts'
 import type { Check } from '../../model/worked.ts'
 import { newtons } from '../../units/quantity.ts'
 import { type Hold, holdOf } from './hold.ts'
@@ -10,18 +11,21 @@ export type Chain = Readonly<{ soil: Hold | null; links: readonly Hold[]; govern
 /**
  * Which link governs. Of the ways in which the ground may hold, the smallest that may be counted is used; the chain then holds as
  * much as its least link. When a needed link is not counted the chain has no capacity: it can't be verified.
+ * @param chosen soil mechanism that somebody answers for instead of the smallest; without a value of its own it changes nothing
  */
-export function chainOf(holds: readonly Hold[]): Chain {
+export function chainOf(holds: readonly Hold[], chosen: SoilMechanism | null = null): Chain {
   let first: Hold | null = null
   let soil: Hold | null = null
+  let picked: Hold | null = null
   const rest: Hold[] = []
   for (const one of holds) {
     if (chainGroups.has(one.group)) rest.push(one)
     if (one.group !== 'uplift-soil' || one.counted === 'upper bound') continue
     first ??= one
     soil = lesser(soil, one)
+    if (one.id === chosen && one.allowable !== null) picked = one
   }
-  const used = soil ?? first
+  const used = picked ?? soil ?? first
   const links = used ? [used, ...rest] : rest
   const isWhole = links.every((link) => link.allowable !== null)
   return { soil: used, links, governing: isWhole ? links.reduce<Hold | null>(lesser, null) : null }
@@ -34,8 +38,8 @@ const lesser = (best: Hold | null, one: Hold): Hold | null =>
   (one.allowable ?? Number.POSITIVE_INFINITY) < (best?.allowable ?? Number.POSITIVE_INFINITY) ? one : best
 
 /** The chain of a result's checks, with the weakest standing in it and the links that are not counted. */
-export function governingUplift(checks: readonly Check[]): PierResult['uplift'] {
-  const { soil, links, governing } = chainOf(checks.map(holdOf))
+export function governingUplift(checks: readonly Check[], chosen: SoilMechanism | null): PierResult['uplift'] {
+  const { soil, links, governing } = chainOf(checks.map(holdOf), chosen)
   const inChain = new Set(links.map((link) => link.id))
   return {
     soil: soil?.id ?? '',

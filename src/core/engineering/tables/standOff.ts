@@ -1,7 +1,7 @@
+import type { CodeEdition } from '../../model/spec.ts'
 import type { Metres } from '../../units/quantity.ts'
 import { type Cited, cited } from '../cited.ts'
 
-export type CodeEdition = 'irc-2012-2018' | 'irc-2021' | 'ibc-2012' | 'ibc-2018'
 /**
  * Clearances under which wood columns may go without treatment, by code and edition. A condition, never a requirement to use a stand-off.
  * `weatherExposed`: does the exception reach posts out in the weather? `and`: must both clearances hold, or either?

@@ -23,6 +23,7 @@ export const basePlate: BracketKind = {
     boltDiameter: metres(inch(0.625)),
     boltCount: 2,
     embedment: metres(inch(6)),
+    rating: null,
   },
   parts: (bracket, site) => {
     const t = bracket.plateThickness

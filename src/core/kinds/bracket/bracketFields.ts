@@ -1,4 +1,4 @@
-import { countField, inches } from '../../model/fieldMakers.ts'
+import { countField, inches, numberField } from '../../model/fieldMakers.ts'
 import type { Field } from '../../model/field.ts'
 
 /** The sizes that every bracket has. */
@@ -7,4 +7,11 @@ export const bracketSizes: readonly Field[] = [
   inches('support.bracket.boltDiameter', 'steel', 0.5, 1, 0.125),
   countField('support.bracket.boltCount', 'steel', 1, 4),
   inches('support.bracket.embedment', 'steel', 4, 48, 1),
+  numberField(
+    'support.bracket.rating',
+    'steel',
+    'force',
+    { from: 1, to: 40_000, in: 'lb', step: 50, metric: 0.2, metricUnit: 'kN' },
+    { nullable: true },
+  ),
 ]

@@ -17,6 +17,7 @@ export const knifePlate: BracketKind = {
     boltDiameter: metres(inch(0.5)),
     boltCount: 2,
     embedment: metres(inch(12)),
+    rating: null,
   },
   parts: (bracket, site) => {
     const t = bracket.plateThickness

@@ -17,6 +17,7 @@ export const sidePlates: BracketKind = {
     boltDiameter: metres(inch(0.625)),
     boltCount: 2,
     embedment: metres(inch(12)),
+    rating: null,
   },
   parts: (bracket, site) => {
     const t = bracket.plateThickness

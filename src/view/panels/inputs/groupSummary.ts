@@ -28,4 +28,6 @@ export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say
       shows('concrete.strength') ? say(concrete.strength, 'strength') : text.app.fields.extra(say(concrete.waste, 'ratio')),
       ...(piers > 1 ? [text.app.fields.piers(piers)] : []),
     ].join(', '),
+  loads: ({ loads }, say) =>
+    loads.entered ? say(loads.entered.uplift, 'force') : loads.estimate ? text.app.fields.estimate : text.app.fields.none,
 }

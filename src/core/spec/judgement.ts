@@ -1,0 +1,35 @@
+import type { Result } from '../model/issue.ts'
+import type { PierDocument, SoilMechanism } from '../model/spec.ts'
+import { makeDocument } from './validate.ts'
+
+/** Soil mechanisms that may be chosen. The presumptive upper bound is not among them: it is never a capacity. */
+export const soilMechanisms = [
+  'friction-and-weight',
+  'rational-friction-and-weight',
+  'depth-friction-and-weight',
+  'clay-adhesion-and-weight',
+  'user-friction-and-weight',
+  'cone-over-ledge',
+  'breakout-of-ledge',
+] as const satisfies readonly SoilMechanism[]
+
+/** A reason says something [characters]. */
+export const shortestReason = 10
+export const longestReason = 500
+
+/**
+ * Uses a soil mechanism other than the least one, for a reason that is typed; null goes back to the least. The reason stays in the file and
+ * is never in a link.
+ */
+export function setJudgement(document: PierDocument, mechanism: SoilMechanism | null, reason: string): Result<PierDocument> {
+  const { spec, written, name, note } = document
+  if (mechanism === null) return makeDocument({ ...spec, judgement: null }, written, name, note)
+  const text = reason.trim()
+  const refuse = (code: string, limit: number): Result<PierDocument> => ({
+    ok: false,
+    issues: [{ code, severity: 'error', path: 'judgement.reason', got: text.length, limit }],
+  })
+  if (text.length < shortestReason) return refuse('reason-too-short', shortestReason)
+  if (text.length > longestReason) return refuse('text-too-long', longestReason)
+  return makeDocument({ ...spec, judgement: { mechanism, reason: text } }, written, name, note)
+}
