@@ -90,14 +90,14 @@ function ShowPanel() {
     const outside = (event: Event): void => {
       if (event.target instanceof Node && !panel.current?.contains(event.target)) setOpen(false)
     }
-    const escape = (event: KeyboardEvent): void => {
+    const onEscape = (event: KeyboardEvent): void => {
       if (event.key === 'Escape') setOpen(false)
     }
     document.addEventListener('pointerdown', outside)
-    document.addEventListener('keydown', escape)
+    document.addEventListener('keydown', onEscape)
     return () => {
       document.removeEventListener('pointerdown', outside)
-      document.removeEventListener('keydown', escape)
+      document.removeEventListener('keydown', onEscape)
     }
   }, [isOpen])
   return (

@@ -25,6 +25,14 @@ export class Floor {
   readonly root = new Group()
   private readonly pool: Mesh<CircleGeometry, ShaderMaterial>
   private readonly shade: Mesh<CircleGeometry, ShadowMaterial>
+  private readonly own = {
+    uTone: { value: new Color() },
+    uDeep: { value: new Color() },
+    uHalf: { value: 1 },
+    uReach: { value: 4 },
+    uDepth: { value: 0.5 },
+    uCut: { value: new Vector2() },
+  }
 
   constructor() {
     const disc = new CircleGeometry(1, 72)
@@ -36,14 +44,7 @@ export class Floor {
         transparent: true,
         depthWrite: false,
         toneMapped: false,
-        uniforms: {
-          uTone: { value: new Color() },
-          uDeep: { value: new Color() },
-          uHalf: { value: 1 },
-          uReach: { value: 4 },
-          uDepth: { value: 0.5 },
-          uCut: { value: new Vector2() },
-        },
+        uniforms: this.own,
       }),
     )
     this.shade = new Mesh(disc, new ShadowMaterial({ opacity: 0.2, depthWrite: false, fog: false }))
@@ -56,18 +57,18 @@ export class Floor {
 
   /** `half` side of the block [m], `y` its underside; the cut takes its sector out of the contact shadow. */
   place(half: number, y: number, { facing, open }: Cut): void {
-    ;(this.pool.material.uniforms['uCut']?.value as Vector2).set(facing, open / 2)
+    this.own.uCut.value.set(facing, open / 2)
     const reach = half * 4.2
     this.root.position.y = y - 0.002
     this.root.scale.setScalar(reach)
-    this.set('uHalf', half)
-    this.set('uReach', reach)
+    this.own.uHalf.value = half
+    this.own.uReach.value = reach
   }
 
   setTheme(isDark: boolean): void {
-    ;(this.pool.material.uniforms['uTone']?.value as Color).set(isDark ? '#2b2d2f' : '#f7f5ee')
-    ;(this.pool.material.uniforms['uDeep']?.value as Color).set(isDark ? '#050505' : '#6f6a60')
-    this.set('uDepth', isDark ? 0.85 : 0.6)
+    this.own.uTone.value.set(isDark ? '#2b2d2f' : '#f7f5ee')
+    this.own.uDeep.value.set(isDark ? '#050505' : '#6f6a60')
+    this.own.uDepth.value = isDark ? 0.85 : 0.6
     this.shade.material.opacity = isDark ? 0.5 : 0.2
   }
 
@@ -79,10 +80,5 @@ export class Floor {
     this.pool.geometry.dispose()
     this.pool.material.dispose()
     this.shade.material.dispose()
-  }
-
-  private set(name: string, value: number): void {
-    const uniform = this.pool.material.uniforms[name]
-    if (uniform) uniform.value = value
   }
 }

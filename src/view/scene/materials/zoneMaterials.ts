@@ -134,8 +134,10 @@ export function zoneMaterials(
     const pair = [plainMaterial(plain, 1), plainMaterial(plain, 1.08)] as const
     return {
       pair,
-      setLit: (amount) => pair.forEach((material) => material.emissive.copy(shared.uAccent.value).multiplyScalar(0.5 * amount)),
-      dispose: () => pair.forEach((m) => m.dispose()),
+      setLit: (amount) => {
+        for (const material of pair) material.emissive.copy(shared.uAccent.value).multiplyScalar(0.5 * amount)
+      },
+      dispose: () => disposeAll(pair),
     }
   }
   const lit = { value: 0 }
@@ -155,8 +157,12 @@ export function zoneMaterials(
     setLit: (amount) => {
       lit.value = amount
     },
-    dispose: () => pair.forEach((material) => material.dispose()),
+    dispose: () => disposeAll(pair),
   }
+}
+
+const disposeAll = (materials: readonly Material[]): void => {
+  for (const material of materials) material.dispose()
 }
 
 const plainMaterial = (hex: string, gain: number): MeshLambertMaterial =>
