@@ -6,7 +6,7 @@ import { sweptSurface, sweptVolume } from '../geometry/measure.ts'
 import { axis } from '../geometry/radial.ts'
 import { nativeBodies, type NativeLayer } from '../geometry/nativeGround.ts'
 import { sheetCorners, soilBlock } from '../geometry/soilBlock.ts'
-import { heightAt, level, raised } from '../geometry/surface.ts'
+import { heightAt, level, raised, type Surface } from '../geometry/surface.ts'
 import type { Role } from '../model/solid.ts'
 import type { Sheet, SweptZone, Zone } from '../model/zone.ts'
 import { cubicMetres } from '../units/quantity.ts'
@@ -80,16 +80,21 @@ function base({ spec, profile, fillBottom, standing }: PierFrame): SweptZone[] {
   ]
 }
 
-function lifts(frame: PierFrame): SweptZone[] {
-  const { profile, standing, fillBottom } = frame
+/** The lifts with the level that each starts from [m] and its corners, bottom up. */
+export function liftBodies({ profile, standing, fillBottom, lifts: all }: PierFrame) {
   let from = fillBottom
-  return frame.lifts.map((lift) => {
-    const corners = liftCorners(profile, from, lift.to, standing)
-    const inHole = lift.to.kind === 'top' ? belowGrade(frame, corners, from, lift.to) : 'all'
+  return all.map((lift) => {
+    const body = { lift, from, corners: liftCorners(profile, from, lift.to, standing) }
     if (lift.to.kind === 'level') from = lift.to.y
-    return swept({ id: lift.id, role: lift.role, label: lift.label, corners, inHole })
+    return body
   })
 }
+
+const lifts = (frame: PierFrame): SweptZone[] =>
+  liftBodies(frame).map(({ lift: { id, role, label, to }, from, corners }) => {
+    const inHole = to.kind === 'top' ? belowGrade(frame, corners, from, to) : 'all'
+    return swept({ id, role, label, corners, inHole })
+  })
 
 /** Below grade: exact when the finished top stays above grade all over the hole, else integrated. */
 function belowGrade(frame: PierFrame, corners: readonly Corner[], from: number, end: LiftEnd): number {
@@ -119,21 +124,24 @@ function heap(frame: PierFrame): SweptZone[] {
   return [swept({ id: 'heap', role: 'mulch', label: 'heap', corners, breaks, inHole })]
 }
 
+/** The post from its foot up to a surface. */
+const postBetween = ({ postOutline, foot }: PierFrame, top: Surface): Corner[] => [
+  corner(axis, level(foot), level(foot)),
+  corner(postOutline, level(foot), 'upright'),
+  corner(postOutline, top, top),
+  corner(axis, top, 'upright'),
+]
+
+export const postCorners = (frame: PierFrame): Corner[] => postBetween(frame, level(frame.spec.post.heightAboveGrade))
+
 function post(frame: PierFrame): SweptZone {
-  const { spec, postOutline, foot, grade, standing } = frame
-  const between = (top: ReturnType<typeof level>): Corner[] => [
-    corner(axis, level(foot), level(foot)),
-    corner(postOutline, level(foot), 'upright'),
-    corner(postOutline, top, top),
-    corner(axis, top, 'upright'),
-  ]
-  const corners = between(level(spec.post.heightAboveGrade))
+  const corners = postCorners(frame)
   return swept({
     id: 'post',
     role: 'wood',
     label: 'post',
     corners,
-    inHole: standing ? sweptVolume(between(grade)).value : volumeBelow(corners, grade),
+    inHole: frame.standing ? sweptVolume(postBetween(frame, frame.grade)).value : volumeBelow(corners, frame.grade),
   })
 }
 

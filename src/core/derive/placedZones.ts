@@ -10,21 +10,37 @@ import type { PlacedZone } from '../model/zone.ts'
 import { cubicMetres } from '../units/quantity.ts'
 import type { PierFrame } from './pierFrame.ts'
 
-/** Bars, bolts and bracket steel, with what each takes off its host's volume. */
-export function placedZones(frame: PierFrame): PlacedZone[] {
-  return [...throughBars(frame), ...verticalBars(frame), ...bracketParts(frame)]
-}
+/** One part before it is measured; `displaces` is what it takes off other zones [m3], by their ids. */
+export type Part = Readonly<{
+  id: string
+  role: Role
+  label: string
+  solids: readonly ConvexSolid[]
+  displaces: Readonly<Record<string, number>>
+}>
 
-const placed = (id: string, role: Role, label: string, solids: readonly ConvexSolid[], displaces: Record<string, number>): PlacedZone => ({
-  build: 'placed',
-  id,
-  role,
-  label,
-  solids,
-  volume: placedVolume(solids),
-  surface: placedSurface(solids),
-  displaces: Object.fromEntries(Object.entries(displaces).flatMap(([zone, v]) => (v > 0 ? [[zone, cubicMetres(v)]] : []))),
-})
+/** Bars, bolts and bracket steel, with what each takes off its host's volume. */
+export const placedZones = (frame: PierFrame): PlacedZone[] =>
+  placedParts(frame).map(({ id, role, label, solids, displaces }) => ({
+    build: 'placed',
+    id,
+    role,
+    label,
+    solids,
+    volume: placedVolume(solids),
+    surface: placedSurface(solids),
+    displaces: Object.fromEntries(Object.entries(displaces).flatMap(([zone, v]) => (v > 0 ? [[zone, cubicMetres(v)]] : []))),
+  }))
+
+export const placedParts = (frame: PierFrame): Part[] => [...throughBars(frame), ...verticalBars(frame), ...bracketParts(frame)]
+
+const placed = (
+  id: string,
+  role: Role,
+  label: string,
+  solids: readonly ConvexSolid[],
+  displaces: Readonly<Record<string, number>>,
+): Part => ({ id, role, label, solids, displaces })
 
 /** Heights of the bars' centres [m], signed, lowest first. */
 export function barLevels({ spec, foot }: PierFrame): number[] {
@@ -33,7 +49,7 @@ export function barLevels({ spec, foot }: PierFrame): number[] {
   return Array.from({ length: through.count }, (_, i) => foot + through.aboveFoot + i * through.spacing)
 }
 
-function throughBars(frame: PierFrame): PlacedZone[] {
+function throughBars(frame: PierFrame): Part[] {
   const { bars: through } = frame.spec
   if (!through) return []
   const radius = bars[through.size].diameter.value / 2
@@ -81,7 +97,7 @@ export function mixBetween(frame: PierFrame, r: number): Readonly<{ bottom: numb
   return found
 }
 
-function verticalBars(frame: PierFrame): PlacedZone[] {
+function verticalBars(frame: PierFrame): Part[] {
   const { verticalBars: upright } = frame.spec
   if (!upright) return []
   const radius = bars[upright.size].diameter.value / 2
@@ -97,7 +113,7 @@ function verticalBars(frame: PierFrame): PlacedZone[] {
   return [placed('vertical-bars', 'bar', 'vertical-bars', solids, { [mix.hosts[0] ?? 'concrete']: placedVolume(solids).value })]
 }
 
-function bracketParts(frame: PierFrame): PlacedZone[] {
+function bracketParts(frame: PierFrame): Part[] {
   const { spec, bracketSite: site } = frame
   if (!site || spec.support.kind !== 'bracket') return []
   const { bracket } = spec.support

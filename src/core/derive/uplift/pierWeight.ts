@@ -1,16 +1,50 @@
-import { newtons } from '../../units/quantity.ts'
+import { buoyantWeight } from '../../engineering/soil/buoyantWeight.ts'
+import { waterUnitWeight } from '../../engineering/tables/materials.ts'
+import type { Corner } from '../../geometry/corner.ts'
+import { sweptVolume } from '../../geometry/measure.ts'
+import { placedVolume } from '../../geometry/placed.ts'
+import { level } from '../../geometry/surface.ts'
+import { placedVolumeBelow, volumeBelow } from '../../geometry/volumeBelow.ts'
+import type { Role } from '../../model/solid.ts'
+import { cubicMetres, newtons, type UnitWeight } from '../../units/quantity.ts'
 import type { QuantityLine } from '../../model/result.ts'
 import type { Worked } from '../../model/worked.ts'
 import { weakest } from '../../engineering/showing.ts'
 import { workedFactoredDeadLoad, deadLoadShare } from '../../engineering/soil/factoredDeadLoad.ts'
 import { fillKind } from '../../kinds/index.ts'
 import type { PierFrame } from '../pierFrame.ts'
+import { liftBodies, postCorners } from '../pierZones.ts'
+import { placedParts } from '../placedZones.ts'
+import type { Properties } from '../properties.ts'
 
 /** Zones whose weight hangs on the post or bracket: its concrete, the post, and the steel. Soil and a separate base do not. */
 export function hangingLines(frame: PierFrame, lines: readonly QuantityLine[]): readonly QuantityLine[] {
   const concrete = new Set(frame.lifts.filter((lift) => lift.role === 'concrete').map((lift) => lift.id))
   const isCounted = fillKind(frame.spec.fill.kind).counting.weight.counted !== 'not counted'
   return lines.filter((line) => (isCounted && concrete.has(line.id)) || ['wood', 'bar', 'steel'].includes(line.role))
+}
+
+/** The same weight as a bare number [N], from volumes alone: no zone is measured that does not hang on the post. */
+export function hangingWeight(frame: PierFrame, properties: Properties): number {
+  const { waterTable } = frame.spec.site
+  const isCounted = fillKind(frame.spec.fill.kind).counting.weight.counted !== 'not counted'
+  const parts = placedParts(frame)
+  const weigh = (role: Role, volume: number, wet: number): number => {
+    const { moist, saturated } = properties.weighing(role)
+    const unit = { dry: moist as UnitWeight, saturated: saturated as UnitWeight, water: waterUnitWeight.value }
+    return buoyantWeight({ ...unit, above: cubicMetres(volume - wet), below: cubicMetres(wet) })
+  }
+  const body = (id: string, role: Role, corners: readonly Corner[]): number => {
+    const gross = sweptVolume(corners).value
+    const net = parts.reduce((left, { displaces }) => left - Math.max(0, displaces[id] ?? 0), Number(gross))
+    const wet = waterTable === null || net <= 0 ? 0 : (net / gross) * volumeBelow(corners, level(-waterTable))
+    return weigh(role, net, wet)
+  }
+  let sum = body('post', 'wood', postCorners(frame))
+  if (isCounted) for (const { lift, corners } of liftBodies(frame)) if (lift.role === 'concrete') sum += body(lift.id, lift.role, corners)
+  for (const { role, solids } of parts)
+    sum += weigh(role, placedVolume(solids).value, waterTable === null ? 0 : placedVolumeBelow(solids, -waterTable))
+  return sum
 }
 
 /** Effective weight of the pier, buoyant below the water table, and 0.6 of it. */
