@@ -5,6 +5,7 @@ import { clayAdhesionHold } from './clayAdhesion.ts'
 import { concreteHolds } from './concrete.ts'
 import { connectionHolds } from './connection.ts'
 import { byUserHold, lowerBoundHold } from './frictionAndWeight.ts'
+import { byDepthHold, rationalHold } from './fromBlowCount.ts'
 import type { Hold } from './hold.ts'
 import { breakoutOfLedgeHold, coneOverLedgeHold } from './overLedge.ts'
 import { hangingWeight } from './pierWeight.ts'
@@ -12,7 +13,7 @@ import { postHolds } from './post.ts'
 import { soilSite } from './soilContext.ts'
 
 /** Every soil mechanism that could be in use, as bare numbers, in the order of their checks. */
-const mechanisms = [lowerBoundHold, clayAdhesionHold, byUserHold, coneOverLedgeHold, breakoutOfLedgeHold]
+const mechanisms = [lowerBoundHold, rationalHold, byDepthHold, clayAdhesionHold, byUserHold, coneOverLedgeHold, breakoutOfLedgeHold]
 
 /**
  * Every link of the chain as a bare number: what the checks of the same pier state, without zones and without work shown, for a study
