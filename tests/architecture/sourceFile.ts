@@ -33,7 +33,7 @@ const importsOf = (statements: string): Import[] => [
 export const sourceFile = (path: string, text: string): SourceFile => {
   const statements = text.replace(commentOrString, (found) => (isComment(found) ? blank(found) : found))
   const code = text.replace(commentOrString, blank)
-  return { path, text, lines: text.split('\n').length, statements, code, imports: importsOf(statements) }
+  return { path, text, lines: text.trimEnd().split('\n').length, statements, code, imports: importsOf(statements) }
 }
 
 /** All files under `folder` whose names end in one of `endings`, sorted. */
