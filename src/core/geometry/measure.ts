@@ -40,16 +40,21 @@ export function sweptVolume(corners: readonly Corner[], extraBreaks: readonly nu
 }
 
 function exactVolume(corners: readonly Corner[]): number | null {
+  const first = corners[0]
+  if (!first || !('at' in first)) return null
   let sum = 0
-  for (let i = 0; i < corners.length; i++) {
-    const from = corners[i]
-    const to = corners[(i + 1) % corners.length]
-    if (!from || !to || !('at' in from) || !('at' in to) || from.next === 'straight') return null
-    const a = turnIntegrals(from.at)
-    const b = turnIntegrals(to.at)
-    if (!a || !b) return null
-    if (from.next === 'upright') sum += uprightShare(from.y, to.y, a.r2, a.r3)
-    else sum += (from.next.m * (b.r3 - a.r3)) / 6
+  let from = first
+  let near = turnIntegrals(from.at)
+  for (let i = 1; i <= corners.length; i++) {
+    const to = corners[i % corners.length]
+    if (!to || !('at' in to) || from.next === 'straight' || near === null) return null
+    // Corners over each other share one radius, whose integrals are the dear part.
+    const far = to.at === from.at ? near : turnIntegrals(to.at)
+    if (far === null) return null
+    if (from.next === 'upright') sum += uprightShare(from.y, to.y, near.r2, near.r3)
+    else sum += (from.next.m * (far.r3 - near.r3)) / 6
+    from = to
+    near = far
   }
   return sum
 }

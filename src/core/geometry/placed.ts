@@ -14,7 +14,8 @@ export type ConvexSolid =
 export const rod = (from: Point3, to: Point3, radius: number): ConvexSolid => ({ kind: 'rod', from, to, radius })
 export const box = (centre: Point3, half: Point3, turn = 0): ConvexSolid => ({ kind: 'box', centre, half, turn })
 
-export const rodLength = (from: Point3, to: Point3): number => Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2])
+export const rodLength = (from: Point3, to: Point3): number =>
+  Math.sqrt((to[0] - from[0]) ** 2 + (to[1] - from[1]) ** 2 + (to[2] - from[2]) ** 2)
 
 /** Volume [m3] of parts that do not overlap each other. */
 export function placedVolume(solids: readonly ConvexSolid[]): Measure<CubicMetres> {

@@ -52,7 +52,7 @@ export function turnIntegrals(radial: Radial): Readonly<{ r2: number; r3: number
       return { r2: 2 * Math.PI * radial.r ** 2, r3: 2 * Math.PI * radial.r ** 3 }
     case 'rectangle': {
       const { hx, hz } = radial
-      const diagonal = Math.hypot(hx, hz)
+      const diagonal = Math.sqrt(hx * hx + hz * hz)
       const face = (near: number, half: number) => near * half * diagonal + near ** 3 * Math.asinh(half / near)
       return { r2: 8 * hx * hz, r3: 2 * face(hx, hz) + 2 * face(hz, hx) }
     }
