@@ -152,7 +152,7 @@ const isTable = (path: string): boolean =>
 const shortFiles: Rule = {
   name: 'no file over 300 lines, tables aside',
   check: (file) => (file.lines > 300 && !isTable(file.path) ? [`${file.path} has ${file.lines} lines`] : []),
-  plant: [['src/core/derive/a.ts', '\n'.repeat(301)]],
+  plant: [['src/core/derive/a.ts', 'const a = 1\n'.repeat(301)]],
 }
 
 const plainNames: Rule = {

@@ -15,7 +15,7 @@ const sizes = [
 
 for (const size of sizes) {
   for (const theme of ['paper', 'dark'] as const) {
-    test(`[K1] axe finds nothing serious at ${size.width} x ${size.height} on ${theme}`, async ({ app }) => {
+    test(`[H1] axe finds nothing serious at ${size.width} x ${size.height} on ${theme}`, async ({ app }) => {
       await app.page.setViewportSize(size)
       await app.open()
       await app.page.getByRole('radio', { name: words.themes[theme], exact: true }).check({ force: true })
@@ -31,7 +31,7 @@ for (const size of sizes) {
   }
 }
 
-test('[K2] the keyboard alone reaches everything', async ({ app }) => {
+test('[H2] the keyboard alone reaches everything', async ({ app }) => {
   test.setTimeout(120_000)
   await app.page.setViewportSize({ width: 1280, height: 800 })
   await app.open()
@@ -63,7 +63,7 @@ test('[K2] the keyboard alone reaches everything', async ({ app }) => {
   expect(reached).toBeGreaterThanOrEqual(wanted)
 })
 
-test('[K3] units and page colours change at a switch', async ({ app }) => {
+test('[H3] units and page colours change at a switch', async ({ app }) => {
   await app.page.setViewportSize({ width: 1280, height: 800 })
   await app.open()
   const { field, headlines } = parts(app.page)

@@ -5,7 +5,7 @@ import { parts } from './names.ts'
 
 const wide = { width: 1280, height: 800 }
 
-test('[J1] a saved file opens again as the same pier, name and all', async ({ app }) => {
+test('[F1] a saved file opens again as the same pier, name and all', async ({ app }) => {
   await app.page.setViewportSize(wide)
   await app.open()
   await app.enter(parts(app.page).field('hole.depth'), '4\'-6"')
@@ -37,7 +37,7 @@ const bad: readonly (readonly [name: string, text: string])[] = [
   ['markup', '{"schema":1,"<img src=x onerror=alert(1)>":1}'],
 ]
 
-test('[J2] a bad file changes nothing and is told', async ({ app }) => {
+test('[F2] a bad file changes nothing and is told', async ({ app }) => {
   await app.page.setViewportSize(wide)
   await app.open()
   const before = await app.read('document')
@@ -53,7 +53,7 @@ test('[J2] a bad file changes nothing and is told', async ({ app }) => {
   expect(await app.page.locator('img[src="x"]').count()).toBe(0)
 })
 
-test('[J3] a file of fifty megabytes is refused at once', async ({ app }) => {
+test('[F3] a file of fifty megabytes is refused at once', async ({ app }) => {
   await app.page.setViewportSize(wide)
   await app.open()
   const before = await app.read('document')
@@ -72,7 +72,7 @@ test('[J3] a file of fifty megabytes is refused at once', async ({ app }) => {
   expect(await app.read('document')).toEqual(before)
 })
 
-test('[J4] a drag of a slider is one step back', async ({ app }) => {
+test('[F4] a drag of a slider is one step back', async ({ app }) => {
   await app.page.setViewportSize(wide)
   await app.open()
   const slider = parts(app.page).slider('hole.diameter')
