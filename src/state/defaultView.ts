@@ -2,13 +2,13 @@ import { radians } from '../core/units/quantity.ts'
 import type { ViewSettings } from './appState.ts'
 
 /**
- * First look: a sector of 100 degrees taken out toward the reader, one side of it along the bar and the fall line of the default pier,
+ * First look: a sector of 100 degrees taken out toward the reader, its broad side along the bar and the fall line of the first pier,
  * so that the bar lies in the cut and downhill is on the right.
  */
 export const defaultView: ViewSettings = {
   units: 'us',
   theme: 'paper',
-  cut: { open: radians((100 * Math.PI) / 180), facing: radians((50 * Math.PI) / 180) },
+  cut: { open: radians((100 * Math.PI) / 180), facing: radians((130 * Math.PI) / 180) },
   viewpoint: { name: 'three-quarter', at: 0 },
   layers: { soil: true, labels: true, dimensions: true, water: true, frost: true },
   cutPost: false,
