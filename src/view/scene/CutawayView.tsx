@@ -1,10 +1,13 @@
 import { type KeyboardEvent, type PointerEvent, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react'
+import { dismiss, notify } from '../../state/actions/notices.ts'
 import { lookFrom } from '../../state/actions/view.ts'
 import { pierStore } from '../../state/store.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { usePier } from '../hooks/usePier.ts'
+import { SectionView } from '../section/SectionView.tsx'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
 import '../section/section.css'
+import { offerDirector } from './capturePicture.ts'
 import type { Director } from './Director.ts'
 import { CutHandles } from './handles/CutHandles.tsx'
 import { PictureLayer } from './overlay/PictureLayer.ts'
@@ -22,6 +25,7 @@ export function CutawayView() {
   const quality = usePier((state) => state.view.quality)
   const theme = usePier((state) => state.view.theme)
   const [director, setDirector] = useState<Director | null>(null)
+  const [isLost, setLost] = useState(false)
   const svg = useRef<SVGSVGElement>(null)
   const layer = useMemo(() => new PictureLayer(), [])
   const keys = useId()
@@ -32,6 +36,14 @@ export function CutawayView() {
     layer.attach(svg.current, director)
     return () => layer.detach()
   }, [director, layer])
+
+  useEffect(() => offerDirector(director), [director])
+
+  useEffect(() => {
+    if (!isLost) return
+    notify(pierStore, { code: 'scene-failed' })
+    return () => dismiss(pierStore, 'scene-failed')
+  }, [isLost])
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the theme changes what readTones reads
   useEffect(() => {
@@ -87,12 +99,12 @@ export function CutawayView() {
         onPointerDown={(event) => layer.pressed(pixel(event))}
         onPointerUp={(event) => layer.released(pixel(event), event.pointerType)}
       >
-        <PierCanvas quality={quality} onDirector={onDirector} />
+        <PierCanvas quality={quality} onDirector={onDirector} onLost={setLost} />
       </div>
       <div className='overlay' aria-hidden='true'>
         <svg ref={svg} />
       </div>
-      <CutHandles ground={layer} />
+      {isLost ? <SectionView /> : <CutHandles ground={layer} />}
       <PartPlate register={layer.registerPlate} />
       <PartList />
       <ViewBar />

@@ -31,7 +31,13 @@ export type Playground = Readonly<{
   camera: PerspectiveCamera
   element: HTMLElement
   needFrame(): void
+  /** Draws with fewer or more pixels: a share of the screen's own. */
+  setSharpness(share: number): void
 }>
+
+/** A moving picture that takes longer than this for a frame is drawn with fewer pixels until it rests [ms]. */
+const slowFrame = 40
+const coarse = 0.6
 
 /** Keeps the picture in step with the store: hears the store, tells stage, camera and overlay, and asks for frames. Nothing here is React. */
 export class Director {
@@ -44,6 +50,9 @@ export class Director {
   private standsAt: ViewSettings['viewpoint']['name'] | null = null
   private toSettle = true
   private handleHeld = false
+  private lastFrame = 0
+  private slow = 0
+  private isCoarse = false
   private readonly unsubscribe: () => void
   private over: Overlay | null = null
 
@@ -94,6 +103,7 @@ export class Director {
 
   /** Before each frame is drawn. */
   frame(): void {
+    this.keepPace()
     this.rig.frame()
     const pose = this.rig.pose()
     this.stage.frame(this.ground.camera, pose.distance)
@@ -102,7 +112,51 @@ export class Director {
     if (this.toSettle && !this.rig.isMoving && !this.isDragging) {
       this.toSettle = false
       this.over?.settle(pose, this.viewport)
+      if (this.isCoarse) this.ground.needFrame()
     } else this.over?.track(pose, this.viewport)
+  }
+
+  /** Pixels are given up only while something moves and frames come slowly; at rest all come back. */
+  private keepPace(): void {
+    const now = performance.now()
+    const isBusy = this.rig.isMoving || this.isDragging
+    this.slow = isBusy && now - this.lastFrame > slowFrame ? this.slow + 1 : 0
+    this.lastFrame = now
+    if (isBusy && this.slow > 2 && !this.isCoarse) this.setCoarse(true)
+    else if (!isBusy && this.isCoarse && !this.toSettle) this.setCoarse(false)
+  }
+
+  private setCoarse(isCoarse: boolean): void {
+    this.isCoarse = isCoarse
+    this.ground.setSharpness(isCoarse ? coarse : 1)
+    this.ground.needFrame()
+  }
+
+  /** The drawing context came back: the same picture is made again. */
+  restore(): void {
+    this.stage.restore()
+    this.reSettle()
+  }
+
+  /** Draws the picture once at another size and hands it over as a PNG file; null when the browser makes none. */
+  capture(width: number, height: number): Promise<Blob | null> {
+    const { renderer, scene, camera } = this.ground
+    const before = { viewport: this.viewport, ratio: renderer.getPixelRatio(), pose: this.rig.pose() }
+    const draw = (viewport: Viewport, ratio: number, pose: Pose): void => {
+      renderer.setPixelRatio(ratio)
+      renderer.setSize(viewport.width, viewport.height, false)
+      camera.aspect = viewport.width / viewport.height
+      this.rig.setViewport(viewport)
+      this.rig.goTo(pose, true)
+      this.rig.frame()
+      renderer.render(scene, camera)
+    }
+    const share = height / before.viewport.height
+    draw({ width, height }, 1, { ...before.pose, shift: [before.pose.shift[0] * share, before.pose.shift[1] * share] })
+    const made = new Promise<Blob | null>((done) => renderer.domElement.toBlob(done, 'image/png'))
+    draw(before.viewport, before.ratio, before.pose)
+    this.reSettle()
+    return made
   }
 
   /** The cut, or a length of the pier, is being dragged: words stay where they are until it is let go. */

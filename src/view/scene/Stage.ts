@@ -87,8 +87,7 @@ export class Stage {
 
   /** After the drawing context came back: what lived only on it is made anew. */
   restore(): void {
-    this.environment = null
-    if (this.scene.environment) this.makeEnvironment()
+    if (this.environment) this.makeEnvironment()
   }
 
   dispose(): void {

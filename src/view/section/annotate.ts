@@ -99,7 +99,7 @@ function drawDimensions(
     .map((one): Dimension => (isNarrow ? rightHand(one) : one))
     .filter((one) => one.side !== 'below' || sight.isFlat)
   for (const one of chosen.sort((a, b) => a.first - b.first || a.tier - b.tier)) {
-    if (isForeshortened(one, project, sight) || ![one.from, one.to].every((place) => isPlaceShown(sight, faces, place))) continue
+    if (isForeshortened(one, project, sight) || !isDimensionShown(sight, faces, one)) continue
     const lines = figureLines(one, result, say)
     const seat = kept ? (kept.seats.get(one.id) ?? -1) : undefined
     const placed = drawDimension(
@@ -133,9 +133,10 @@ const rightHand = (one: Dimension): Dimension =>
     ? { ...one, side: 'right', tier: one.tier === 0 ? 0 : 2, from: { ...one.from, u: -one.from.u }, to: { ...one.to, u: -one.to.u } }
     : { ...one, tier: Math.min(one.tier, 1) }
 
-/** Asked a finger's breadth outside and below, since a point on an edge is neither seen nor hidden. */
-function isPlaceShown(sight: Sight, faces: Readonly<Record<Side, number>>, { u, y }: Place): boolean {
-  return sight.isShown(u < 0 ? faces.left : faces.right, Math.abs(u) + 0.018, y - 0.012)
+/** Asked a finger's breadth outside and below its ends, since a point on an edge is neither seen nor hidden. What stands in the air is always shown. */
+function isDimensionShown(sight: Sight, faces: Readonly<Record<Side, number>>, { from, to, tier }: Dimension): boolean {
+  if (tier === 0) return true
+  return [from, to].every(({ u, y }) => sight.isShown(u < 0 ? faces.left : faces.right, Math.abs(u) + 0.018, y - 0.012))
 }
 
 function figureLines(one: Dimension, { spec }: PierResult, say: Say): readonly string[] {

@@ -50,22 +50,11 @@ function finishedTop({ zones, spec }: PierResult): Readonly<{ rim: number; peak:
       const runsInward =
         after && 'at' in after && (after.at.kind === 'rectangle' || (after.at.kind === 'circle' && after.at.r < corner.at.r - clear))
       if (!onRim || !runsInward || top.gx !== 0 || top.gz !== 0 || top.m === 0) continue
-      const inner = top.flatWithin ?? innerRadius(zones)
+      const inner = after.at.kind === 'circle' ? after.at.r : Math.min(after.at.hx, after.at.hz)
       return { rim: top.a + top.m * corner.at.r, peak: top.a + top.m * inner, inner }
     }
   }
   return null
-}
-
-function innerRadius(zones: readonly Zone[]): number {
-  for (const zone of zones)
-    if (zone.role === 'wood' && zone.build === 'swept')
-      for (const corner of zone.corners) {
-        if (!('at' in corner)) continue
-        if (corner.at.kind === 'rectangle') return Math.min(corner.at.hx, corner.at.hz)
-        if (corner.at.kind === 'circle' && corner.at.r > 0) return corner.at.r
-      }
-  return 0
 }
 
 /** Dimensions of a pier in the section whose right hand points along the plan angle `rightAngle` [rad]. */

@@ -25,6 +25,8 @@ vec3 mineralTone(){
   c *= 1.0 + uMix.y * (uSection > 0.5 ? 0.5 : 0.9) * (strata - 0.5);
   vec4 coarse = texture(uNoise, tilt * p * uScale.z);
   vec4 fine = texture(uNoise, lean * p * uScale.w + 0.37);
+  float clods = uSection > 0.5 ? 0.0 : uMix.y * (1.0 - uPacked);
+  c *= 1.0 - clods * (0.34 * smoothstep(0.13, 0.02, coarse.a) + 0.22 * smoothstep(0.14, 0.02, fine.a)) * smoothstep(0.3, 0.62, crumb);
   float girth = 0.26 + 0.2 * fract(coarse.b * 13.7);
   float round1 = smoothstep(girth + 0.05, girth - 0.03, coarse.g + 0.42 * (fine.r - 0.5));
   float fitted = smoothstep(0.05, 0.15, coarse.a + 0.1 * (grain - 0.5));

@@ -11,7 +11,9 @@ import { radians } from '../../../core/units/quantity.ts'
 import { noWater, type SharedUniforms } from '../materials/sharedUniforms.ts'
 import { lookKey, type PostBounds, zoneMaterials } from '../materials/zoneMaterials.ts'
 import { toLineGeometry } from '../toBufferGeometry.ts'
+import { dashes } from './dashes.ts'
 import { groundLine } from './groundLine.ts'
+import { guideLines } from './guideLines.ts'
 import { hardEdges } from './hardEdges.ts'
 import { liftedOffsets, type Offset } from './lifted.ts'
 import type { LineSet } from './lineSet.ts'
@@ -33,9 +35,12 @@ export class PierModel {
   private readonly sheets = new Map<string, SheetObject>()
   private readonly ground: LineSegments2
   private groundGeometry: LineSegmentsGeometry | null = null
+  private readonly guide: LineSegments2
+  private guideGeometry: LineSegmentsGeometry | null = null
   private readonly bare = { value: 0 }
   private offsets: ReadonlyMap<string, Offset> = new Map()
   private lift = 0
+  private cutAt: Cut = { open: radians(0), facing: radians(0) }
   result: PierResult | null = null
 
   constructor(
@@ -44,12 +49,16 @@ export class PierModel {
   ) {
     this.ground = new LineSegments2(undefined, lines.ground)
     this.ground.renderOrder = 4
-    this.root.add(this.ground)
+    this.guide = new LineSegments2(undefined, lines.guide)
+    this.guide.renderOrder = 2
+    this.guide.visible = false
+    this.root.add(this.ground, this.guide)
   }
 
   show(result: PierResult, view: ModelView): void {
     const { zones, spec } = result
     this.result = result
+    this.cutAt = view.cut
     const meshes = cutMeshes(zones, view.cut, { segments, cutPost: view.cutPost })
     const special = specialAngles(zones)
     const angles = planAngles(special, view.cut, segments)
@@ -85,6 +94,7 @@ export class PierModel {
       const [x, y, z] = this.offsets.get(id) ?? [0, 0, 0]
       object.group.position.set(x * lift, y * lift, z * lift)
     }
+    this.showGuides(lift)
     this.ground.visible = lift === 0 && this.groundGeometry !== null
     for (const sheet of this.sheets.values()) sheet.group.visible = lift === 0
   }
@@ -117,6 +127,7 @@ export class PierModel {
     this.zones.clear()
     this.sheets.clear()
     this.groundGeometry?.dispose()
+    this.guideGeometry?.dispose()
   }
 
   private addZone(id: string): ZoneObject {
@@ -133,6 +144,15 @@ export class PierModel {
     this.shared.uRight.value.set(Math.sin(cut.facing), -Math.cos(cut.facing))
     const mouth = Math.max(spec.hole.diameter, spec.hole.flare?.diameter ?? 0) / 2
     this.bare.value = mouth + 0.04
+  }
+
+  /** From where each part stood to where it is lifted, at the edge of its foot. */
+  private showGuides(lift: number): void {
+    this.guide.visible = lift > 0 && this.result !== null
+    if (!this.guide.visible || !this.result) return
+    const segmentsOfGuides = guideLines(this.result.zones, this.offsets, lift, this.cutAt)
+    this.guideGeometry = toLineGeometry(dashes(segmentsOfGuides, 0.03, 0.025), this.guideGeometry)
+    this.guide.geometry = this.guideGeometry
   }
 
   private showSheets({ sheets }: PierResult, view: ModelView, special: readonly number[]): void {

@@ -38,7 +38,7 @@ export function createLineSet(): LineSet {
   const lit = line('#7a1f5c', pixels.lit)
   const water = line(waterBlue, pixels.water)
   const frost = line('#2a2d31', pixels.frost)
-  const guide = line(lineInk, pixels.guide, 0.5)
+  const guide = line(lineInk, pixels.guide, 0.75)
   const all = { cut, casing, ground, edge, lit, water, frost, guide }
   return {
     ...all,

@@ -187,12 +187,14 @@ export class PictureOverlay implements Overlay {
     const column = widestName(this.named, size.name)
     const edges = this.blockEdges(frame)
     const gap = handleRoom
+    const left = isNarrow ? column + 8 : Math.min(Math.max(edges[0] - gap, column + 8), width / 2 - 40)
+    const right = Math.max(Math.min(edges[1] + gap, width - column - 8), width / 2 + 40)
     return {
-      left: isNarrow ? column + 8 : Math.min(Math.max(edges[0] - gap, column + 8), width / 2 - 40),
-      right: Math.max(Math.min(edges[1] + gap, width - column - 8), width / 2 + 40),
+      left,
+      right,
       top: 10,
       bottom: height - barHeight - 10,
-      taken: this.handlesIn(frame, isNarrow ? column + 8 : edges[0] - gap, isNarrow ? width : edges[1] + gap),
+      taken: this.handlesIn(frame, left, isNarrow ? width : right),
     }
   }
 
