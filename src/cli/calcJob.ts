@@ -1,7 +1,7 @@
 import { derivePier } from '../core/derive/derivePier.ts'
 import { parseJob } from '../core/spec/jobFile.ts'
-import { issueLine } from './issueLine.ts'
-import { resultJson } from './resultJson.ts'
+import { issueLine } from '../export/numbers/issueLine.ts'
+import { resultJson } from '../export/numbers/resultJson.ts'
 
 /** What a command leaves behind. Exit code 0: done; 1: the job is not valid; 2: wrong use, or a file that can't be read. */
 export type Outcome = Readonly<{ out: string; err: string; code: 0 | 1 | 2 }>

@@ -1,7 +1,7 @@
-import type { Field } from '../core/model/field.ts'
-import { fields } from '../core/spec/fields.ts'
-import { formatText } from '../core/units/format.ts'
-import type { QuantityKind } from '../core/units/quantity.ts'
+import type { Field } from '../../core/model/field.ts'
+import { fields } from '../../core/spec/fields.ts'
+import { formatText } from '../../core/units/format.ts'
+import type { QuantityKind } from '../../core/units/quantity.ts'
 
 /** SI unit of each kind of quantity, as the end of a key: `volume_m3`. */
 const unitInKey: Readonly<Record<QuantityKind, string>> = {

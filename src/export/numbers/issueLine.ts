@@ -1,6 +1,6 @@
-import type { Issue } from '../core/model/issue.ts'
-import { formatText } from '../core/units/format.ts'
-import { text } from '../text/index.ts'
+import type { Issue } from '../../core/model/issue.ts'
+import { formatText } from '../../core/units/format.ts'
+import { text } from '../../text/index.ts'
 
 const shown = (value: Issue['got'], { quantity }: Issue): string => {
   if (typeof value !== 'number') return value ?? ''
