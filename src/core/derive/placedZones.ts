@@ -46,7 +46,9 @@ const placed = (
 export function barLevels({ spec, foot }: PierFrame): number[] {
   const through = spec.bars
   if (!through) return []
-  return Array.from({ length: through.count }, (_, i) => foot + through.aboveFoot + i * through.spacing)
+  const levels: number[] = []
+  for (let i = 0; i < through.count; i++) levels.push(foot + through.aboveFoot + i * through.spacing)
+  return levels
 }
 
 function throughBars(frame: PierFrame): Part[] {

@@ -31,8 +31,13 @@ export function hangingWeight(frame: PierFrame, properties: Properties): number 
   const parts = placedParts(frame)
   const weigh = (role: Role, volume: number, wet: number): number => {
     const { moist, saturated } = properties.weighing(role)
-    const unit = { dry: moist as UnitWeight, saturated: saturated as UnitWeight, water: waterUnitWeight.value }
-    return buoyantWeight({ ...unit, above: cubicMetres(volume - wet), below: cubicMetres(wet) })
+    return buoyantWeight({
+      dry: moist as UnitWeight,
+      saturated: saturated as UnitWeight,
+      water: waterUnitWeight.value,
+      above: cubicMetres(volume - wet),
+      below: cubicMetres(wet),
+    })
   }
   const body = (id: string, role: Role, corners: readonly Corner[]): number => {
     const gross = sweptVolume(corners).value
