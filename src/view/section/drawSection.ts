@@ -22,6 +22,8 @@ export type SectionInput = Readonly<{
   say: Say
   type: TypeSize
   size: Size
+  /** Pixels to a metre that a drawing may have, as on paper: the largest that fits is taken. Left out: whatever fills the room. */
+  scales?: readonly number[]
 }>
 
 export type SectionBody = Readonly<{ key: string; zone: string; role: Role; hatch: Hatch; cut: boolean; path: string; outline: string }>
@@ -29,13 +31,25 @@ export type SectionDrawing = Readonly<{
   bodies: readonly SectionBody[]
   lines: readonly Readonly<{ style: 'ground' | 'water' | 'frost' | 'break'; path: string }>[]
   ink: Ink
+  frame: SectionFrame
+}>
+
+/** Where the section lies in its drawing: a point `u` metres from the axis and `y` above grade stands at (axis + u perMetre, grade - y perMetre). */
+export type SectionFrame = Readonly<{
+  perMetre: number
+  axis: number
+  grade: number
+  /** Half the width of the ground shown, its lower edge and the top of what is shown [m]. */
+  half: number
+  bottom: number
+  top: number
 }>
 
 const narrow = 560
 const isNative = (role: Role): boolean => role === 'topsoil' || role === 'soil' || role === 'soil-lower'
 
 /** The section as path data, in pixels of a drawing of the given size. */
-export function drawSection({ result, facing, cutPost, layers, say, type, size }: SectionInput): SectionDrawing {
+export function drawSection({ result, facing, cutPost, layers, say, type, size, scales = [] }: SectionInput): SectionDrawing {
   const rightAngle = facing - Math.PI / 2
   const isNarrow = size.width < narrow
   const all = sectionPolygons(result.zones, rightAngle, { cutPost })
@@ -51,7 +65,8 @@ export function drawSection({ result, facing, cutPost, layers, say, type, size }
   const column = layers.labels ? widestName(named, type.name) + 30 : 16
   const room = { left: column + 12, right: size.width - (isNarrow ? 132 : column + 12), top: 12, bottom: size.height - 12 }
   const reach = isNarrow ? Math.max(result.spec.hole.diameter, result.spec.hole.bell?.diameter ?? 0) * 0.58 : ground.half
-  const scale = Math.min((room.right - room.left) / (2 * reach), (room.bottom - room.top) / (top - ground.bottom))
+  const largest = Math.min((room.right - room.left) / (2 * reach), (room.bottom - room.top) / (top - ground.bottom))
+  const scale = Math.max(...scales.filter((one) => one <= largest), 0) || largest
   const middle = (room.left + room.right) / 2
   const zero = (room.top + room.bottom) / 2 + (scale * (top + ground.bottom)) / 2
   const place = (u: number, y: number): Pixel => [middle + u * scale, zero - Math.min(y, top) * scale]
@@ -116,7 +131,8 @@ export function drawSection({ result, facing, cutPost, layers, say, type, size }
     sides: new Map(),
     bounds: { x: 4, y: 4, width: size.width - 8, height: size.height - 8 },
   })
-  return { bodies, lines: groundLines({ result, rightAngle, layers, ground, top, place, pathOf }), ink }
+  const frame = { perMetre: scale, axis: middle, grade: zero, half: ground.half, bottom: ground.bottom, top }
+  return { bodies, lines: groundLines({ result, rightAngle, layers, ground, top, place, pathOf }), ink, frame }
 }
 
 type Extent = Readonly<{ half: number; bottom: number; top: number }>

@@ -1,4 +1,4 @@
-import { lineAt } from '../../section/InkLayer.tsx'
+import { lineAt } from '../../section/plateLines.ts'
 import type { Ink, LineStyle, Plate } from '../../section/ink.ts'
 import type { TypeSize } from '../../section/typeSize.ts'
 
