@@ -178,6 +178,7 @@ export const sources = {
   'asce-7-16-26': asce716('section', 'Chapter 26, Equation 26.10-1', 'secondary'),
   'asce-7-16-26-10': asce716('table', 'Table 26.10-1', 'secondary'),
   'asce-7-16-26-13': asce716('table', 'Table 26.13-1', 'secondary'),
+  'asce-7-16-27-1': asce716('section', '27.1.5', 'secondary'),
   'asce-7-16-27-3': asce716('table', 'Figures 27.3-1 and 27.3-4 to 27.3-7', 'secondary'),
   'asce-7-22-2': asce722('section', '2.3.1, 2.4.1', 'from memory'),
   'asce-7-22-26': asce722('section', 'Chapter 26', 'secondary'),
