@@ -8,12 +8,11 @@ import { frictionPlusWeight } from './combine.ts'
 import { factoredWeight } from './frictionAndWeight.ts'
 import { type Hold, hold } from './hold.ts'
 import type { SoilContext, SoilFigures, SoilSite } from './soilContext.ts'
-import { soilsBetween } from './soilColumn.ts'
 
 /** What goes into adhesion in clay, with the length that is left of it [m]; null where not every soil passed is clay of a given strength. */
-function adhesionProblem({ frame, column, length, counting }: SoilSite) {
+function adhesionProblem({ frame, length, passed, counting }: SoilSite) {
   if (!length || counting.counted === 'not counted') return null
-  const strengths = soilsBetween(column, length).map((values) => values.cohesion)
+  const strengths = passed.map((values) => values.cohesion)
   const strength = strengths.reduce((least, one) => (one !== null && (least === null || one < least) ? one : least), null)
   if (strength === null || strength <= 0 || strengths.some((one) => one === null || one <= 0)) return null
   const alpha = alphaConstant({ strength, atmosphere: atmosphere.value })

@@ -11,8 +11,8 @@ import { allowableFriction, betaFriction } from './betaFriction.ts'
 import { frictionPlusWeight } from './combine.ts'
 import { castRoles } from './countedLength.ts'
 import { type Hold, hold } from './hold.ts'
-import type { SoilContext, SoilFigures } from './soilContext.ts'
-import { type SoilColumn, soilsBetween } from './soilColumn.ts'
+import type { SoilContext, SoilFigures, SoilSite } from './soilContext.ts'
+import type { SoilColumn } from './soilColumn.ts'
 
 /** Weight alone, when no length of shaft is left to count: still a resistance, with the reason. */
 const weightAlone = (why: string): Counting => ({ counted: 'counted', why, sources: ['ibc-1605-3'] })
@@ -22,9 +22,8 @@ const group = 'uplift-soil'
 const lowerBeta = (column: SoilColumn) => (depth: number) => betaLowerBound({ frictionAngle: column.at(depth).frictionAngle ?? radians(0) })
 
 /** Weight with the lower bound of side friction: normally consolidated ground, no credit for how it was laid down. The default. */
-export function lowerBound({ frame, column, length, weight, factored, counting }: SoilContext): Check {
+export function lowerBound({ frame, column, length, passed, weight, factored, counting }: SoilContext): Check {
   const where = frame.lifts.filter((lift) => castRoles.has(lift.role)).map((lift) => lift.id)
-  const passed = length ? soilsBetween(column, length) : []
   const isRock = passed.some((values) => values.frictionAngle === null)
   if (!length || isRock) {
     return makeCheck({
@@ -63,16 +62,15 @@ export function lowerBound({ frame, column, length, weight, factored, counting }
 export const factoredWeight = (weight: number): number => factoredDeadLoad({ weight: newtons(weight), share: deadLoadShare.value })
 
 /** The same as a bare number. */
-export function lowerBoundHold({ column, length, weight, counting }: SoilFigures): Hold {
-  const isCast = length !== null && soilsBetween(column, length).every((values) => values.frictionAngle !== null)
+export function lowerBoundHold({ column, length, passed, weight, counting }: SoilFigures): Hold {
+  const isCast = length !== null && passed.every((values) => values.frictionAngle !== null)
   const friction = isCast ? allowableFriction(column, length, { beta: lowerBeta(column) }) : 0
   const counted = isCast || counting.counted === 'not counted' ? counting.counted : 'counted'
   return hold('friction-and-weight', group, counted, friction + factoredWeight(weight))
 }
 
 /** What goes into the friction that the user answers for: the least of the soils passed; null unless each has one. */
-function userProblem({ column, length }: Pick<SoilFigures, 'column' | 'length'>) {
-  const passed = length ? soilsBetween(column, length) : []
+function userProblem({ length, passed }: SoilSite) {
   if (!length || passed.some((values) => values.userFriction === null)) return null
   const allowable = pascals(Math.min(...passed.map((values) => values.userFriction ?? 0)))
   return { allowable, perimeter: length.perimeter, length: metres(length.to - length.from) }
@@ -105,9 +103,9 @@ export function byUserHold(figures: SoilFigures): Hold | null {
 }
 
 /** Presumptive compression friction: shown so that nobody hopes for more, never a capacity. */
-export function upperBound({ frame, column, length, counting }: SoilContext): Check | null {
+export function upperBound({ frame, length, passed, counting }: SoilContext): Check | null {
   if (!length || counting.counted === 'not counted') return null
-  const strongest = pascals(Math.max(...soilsBetween(column, length).map((values) => values.bearing)))
+  const strongest = pascals(Math.max(...passed.map((values) => values.bearing)))
   const { diameter } = frame.spec.hole
   const unit = presumptiveFriction({ bearing: strongest, diameter })
   const shown = workedPresumptiveFriction({ bearing: strongest, diameter })

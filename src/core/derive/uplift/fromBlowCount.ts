@@ -9,7 +9,6 @@ import { frictionPlusWeight } from './combine.ts'
 import { factoredWeight } from './frictionAndWeight.ts'
 import { type Hold, hold } from './hold.ts'
 import type { SoilContext, SoilFigures, SoilSite } from './soilContext.ts'
-import { soilsBetween } from './soilColumn.ts'
 
 const group = 'uplift-soil'
 
@@ -26,9 +25,8 @@ function boring({ frame, length, counting }: SoilSite) {
 function rationalProblem(site: SoilSite) {
   const found = boring(site)
   if (!found) return null
-  const { column } = site
+  const { column, passed } = site
   const { length, blows } = found
-  const passed = soilsBetween(column, length)
   if (passed.some((values) => values.frictionAngle === null)) return null
   const beta = (depth: number) => {
     const frictionAngle = column.at(depth).frictionAngle ?? radians(0)

@@ -6,13 +6,16 @@ import type { PierFrame } from '../pierFrame.ts'
 import { type Properties, tableProperties } from '../properties.ts'
 import { type CountedLength, countedLength } from './countedLength.ts'
 import { workedPierWeight } from './pierWeight.ts'
-import { type SoilColumn, soilColumn } from './soilColumn.ts'
+import { type SoilColumn, soilColumn, soilsBetween } from './soilColumn.ts'
+import type { SoilValues } from './soilValues.ts'
 
 /** What every soil mechanism of one pier starts from. */
 export type SoilSite = Readonly<{
   frame: PierFrame
   column: SoilColumn
   length: CountedLength | null
+  /** The different soils along that length, from the top down; empty without one. */
+  passed: readonly SoilValues[]
   /** Of weight and side friction, the one that is less well counted. */
   counting: Counting
 }>
@@ -25,10 +28,13 @@ export type SoilFigures = SoilSite & Readonly<{ weight: number }>
 
 export function soilSite(frame: PierFrame, properties: Properties): SoilSite {
   const { counting } = fillKind(frame.spec.fill.kind)
+  const column = soilColumn(frame, properties)
+  const length = countedLength(frame)
   return {
     frame,
-    column: soilColumn(frame, properties),
-    length: countedLength(frame),
+    column,
+    length,
+    passed: length ? soilsBetween(column, length) : [],
     counting: counting.weight.counted === 'not counted' ? counting.weight : counting.sideFriction,
   }
 }
