@@ -1,7 +1,7 @@
 import type { Issue } from '../core/model/issue.ts'
 import type { PierDocument, PierSpec } from '../core/model/spec.ts'
 import { defaultSpec } from '../core/spec/defaults.ts'
-import { decodeLink, encodeLink } from './link.ts'
+import { encodeLink } from './link.ts'
 import type { PierStore } from './store.ts'
 
 /** The part of the page that the address needs. */
@@ -19,9 +19,10 @@ export type LinkFound =
   | Readonly<{ kind: 'pier'; document: PierDocument }>
   | Readonly<{ kind: 'damaged'; issues: readonly Issue[] }>
 
-/** The pier that the address holds. Another kind of anchor is no link. */
-export const linkIn = (hash: string): LinkFound => {
+/** The pier that the address holds. Another kind of anchor is no link. What reads links is fetched with the first one. */
+export const linkIn = async (hash: string): Promise<LinkFound> => {
   if (!hash.startsWith(mark)) return { kind: 'none' }
+  const { decodeLink } = await import('./readLink.ts')
   const read = decodeLink(hash.slice(mark.length))
   return read.ok ? { kind: 'pier', document: read.value } : { kind: 'damaged', issues: read.issues }
 }

@@ -1,6 +1,6 @@
 import type { Issue } from '../core/model/issue.ts'
 import type { PierDocument } from '../core/model/spec.ts'
-import { parseJob, writeJob } from '../core/spec/jobFile.ts'
+import { writeJob } from '../core/spec/writeJob.ts'
 import { dismiss, notify } from './actions/notices.ts'
 import type { PierStore } from './store.ts'
 
@@ -49,7 +49,8 @@ const onlyTyped = (document: PierDocument, typed: readonly string[]): PierDocume
     written: Object.freeze(Object.fromEntries(Object.entries(document.written).filter(([path]) => typed.includes(path)))),
   })
 
-const readAt = (storage: NoteStorage | null, at: string): Note => {
+/** What reads job files is fetched only where a note waits to be read. */
+const readAt = async (storage: NoteStorage | null, at: string): Promise<Note> => {
   if (!storage) return { kind: 'blocked' }
   let raw: string | null
   try {
@@ -60,13 +61,14 @@ const readAt = (storage: NoteStorage | null, at: string): Note => {
   if (raw === null) return { kind: 'none' }
   const note = unwrap(raw)
   if (!note) return { kind: 'damaged', raw, issues: [] }
+  const { parseJob } = await import('../core/spec/jobFile.ts')
   const read = parseJob(note.job)
   if (!read.ok) return { kind: 'damaged', raw, issues: read.issues }
   return { kind: 'document', document: onlyTyped(read.value, note.typed), revision: note.revision }
 }
 
-export const readNote = (storage: NoteStorage | null): Note => readAt(storage, key)
-export const readNoteBefore = (storage: NoteStorage | null): Note => readAt(storage, keyBefore)
+export const readNote = (storage: NoteStorage | null): Promise<Note> => readAt(storage, key)
+export const readNoteBefore = (storage: NoteStorage | null): Promise<Note> => readAt(storage, keyBefore)
 
 /** Puts the last pier aside, so that the pier of a link can take its place without writing over it. */
 export const setNoteAside = (storage: NoteStorage | null): void => {

@@ -32,12 +32,12 @@ const noted = (store: PierStore, note: Note): PierDocument | null => {
 
 /**
  * Opens what the address holds, else what was open last, else the pier that everybody starts from; then keeps note and address
- * at every commit. A link never takes the place of another last pier for good: that one waits, and is offered.
+ * at every commit. A link never takes the place of another last pier for good: that one waits, and is offered. Nothing may be
+ * changed, and nothing is kept, before it is done.
  */
-export const startSession = (store: PierStore, page: SessionPage, storage: NoteStorage | null = storageOf()): void => {
-  const note = readNote(storage)
+export const startSession = async (store: PierStore, page: SessionPage, storage: NoteStorage | null = storageOf()): Promise<void> => {
+  const [note, link] = await Promise.all([readNote(storage), linkIn(page.location.hash)])
   const last = noted(store, note)
-  const link = linkIn(page.location.hash)
   if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
   if (link.kind === 'pier') {
     const isLast = last !== null && isSamePier(last.spec, link.document.spec)
@@ -51,12 +51,12 @@ export const startSession = (store: PierStore, page: SessionPage, storage: NoteS
   keepNote(store, storage, note.kind === 'document' ? note.revision : 0)
   keepAddress(store, page)
   keepPreferences(store, storage)
-  page.addEventListener('hashchange', () => followLink(store, page))
+  page.addEventListener('hashchange', () => void followLink(store, page))
 }
 
 /** A link pasted into the address of the open page: its pier opens as one undo step. */
-const followLink = (store: PierStore, page: SessionPage): void => {
-  const link = linkIn(page.location.hash)
+const followLink = async (store: PierStore, page: SessionPage): Promise<void> => {
+  const link = await linkIn(page.location.hash)
   if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
   if (link.kind !== 'pier' || isSamePier(link.document.spec, store.getState().document.spec)) return
   dismiss(store, 'link-damaged')
@@ -64,8 +64,8 @@ const followLink = (store: PierStore, page: SessionPage): void => {
 }
 
 /** The pier that was open before a link was: back in place, as one undo step. */
-export const goBackToLast = (store: PierStore, storage: NoteStorage | null = storageOf()): void => {
+export const goBackToLast = async (store: PierStore, storage: NoteStorage | null = storageOf()): Promise<void> => {
   dismiss(store, 'link-opened-beside-last')
-  const document = noted(store, readNoteBefore(storage))
+  const document = noted(store, await readNoteBefore(storage))
   if (document) openDocument(store, document)
 }

@@ -5,8 +5,9 @@ import { describe, expect, it } from 'vitest'
 import type { PierDocument } from '../../src/core/model/spec.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { writeJob } from '../../src/core/spec/jobFile.ts'
-import { linkContent } from '../../src/core/spec/linkFields.ts'
-import { crc32, decodeLink, encodeLink } from '../../src/state/link.ts'
+import { linkContent } from '../../src/core/spec/linkContent.ts'
+import { crc32, encodeLink } from '../../src/state/link.ts'
+import { decodeLink } from '../../src/state/readLink.ts'
 import { arbitraryPier } from '../arbitraryPier.ts'
 import versionOne from './links/version-1.json' with { type: 'json' }
 

@@ -14,11 +14,11 @@ const codes = (store: ReturnType<typeof freshStore>): string[] => store.getState
 const hashOf = (text: string): string => new URL(text).hash
 
 /** A session in which one value was set, and what it left behind. */
-const session = (depth: string, name = '') => {
+const session = async (depth: string, name = '') => {
   const storage = memoryStorage()
   const page = fakePage()
   const store = freshStore()
-  startSession(store, page, storage)
+  await startSession(store, page, storage)
   editField(store, 'hole.depth', depth)
   if (name) setName(store, name)
   return { storage, page, document: store.getState().document, hash: hashOf(linkTo(store.getState().document, page.location.href)) }
@@ -27,34 +27,43 @@ const session = (depth: string, name = '') => {
 beforeEach(() => void vi.useFakeTimers())
 afterEach(() => void vi.useRealTimers())
 
-describe('[J6] the note of the open pier', () => {
-  it('is written at once and brings everything back, words and name too', () => {
-    const { storage, document } = session(`4'-6"`, 'Gate <b>post</b>')
+describe('[J6] what is not needed is not read', () => {
+  it('opens with neither note nor link at once, in order', async () => {
     const store = freshStore()
-    startSession(store, fakePage(), storage)
+    await startSession(store, fakePage(), memoryStorage())
+    expect(store.getState().document).toBe(defaultDocument)
+    expect(codes(store)).toEqual([])
+  })
+})
+
+describe('[J6] the note of the open pier', () => {
+  it('is written at once and brings everything back, words and name too', async () => {
+    const { storage, document } = await session(`4'-6"`, 'Gate <b>post</b>')
+    const store = freshStore()
+    await startSession(store, fakePage(), storage)
     expect(store.getState().document).toEqual(document)
     expect(store.getState().document.written['hole.depth']).toBe(`4'-6"`)
     expect(canUndo(store)).toBe(false)
     expect(codes(store)).toEqual([])
   })
 
-  it('is not touched by a drag that was not let go, nor by looking round', () => {
-    const { storage } = session('50 in')
+  it('is not touched by a drag that was not let go, nor by looking round', async () => {
+    const { storage } = await session('50 in')
     const store = freshStore()
-    startSession(store, fakePage(), storage)
+    await startSession(store, fakePage(), storage)
     const before = new Map(storage.kept)
     dragField(store, 'hole.depth', 1.5)
     expect([...storage.kept].filter(([key]) => key !== 'pierglass.page')).toEqual([...before])
   })
 
-  it('raises its revision at every commit', () => {
+  it('raises its revision at every commit', async () => {
     const storage = memoryStorage()
     const store = freshStore()
-    startSession(store, fakePage(), storage)
+    await startSession(store, fakePage(), storage)
     editField(store, 'hole.depth', '50 in')
     editField(store, 'hole.depth', '51 in')
     undo(store)
-    const note = readNote(storage)
+    const note = await readNote(storage)
     expect(note.kind === 'document' ? note.revision : 0).toBe(3)
   })
 
@@ -65,20 +74,20 @@ describe('[J6] the note of the open pier', () => {
     '{"revision":1,"job":"{}"}',
     '{"revision":1,"job":"{}","typed":[]}',
     '{"revision":1.5,"job":"x","typed":[]}',
-  ])('is never opened when it is damaged: %s', (raw) => {
+  ])('is never opened when it is damaged: %s', async (raw) => {
     const storage = memoryStorage()
     storage.setItem('pierglass.note', raw)
     const store = freshStore()
-    startSession(store, fakePage(), storage)
+    await startSession(store, fakePage(), storage)
     expect(store.getState().document).toBe(defaultDocument)
     expect(store.getState().notices).toMatchObject([{ code: 'note-damaged', detail: raw }])
   })
 
-  it('says when there is no room, and takes it back when there is', () => {
+  it('says when there is no room, and takes it back when there is', async () => {
     const refuse: { error: Error | null } = { error: null }
     const storage = memoryStorage(refuse)
     const store = freshStore()
-    startSession(store, fakePage(), storage)
+    await startSession(store, fakePage(), storage)
     refuse.error = Object.assign(new Error('full'), { name: 'QuotaExceededError' })
     editField(store, 'hole.depth', '50 in')
     expect(codes(store)).toEqual(['storage-full'])
@@ -87,42 +96,42 @@ describe('[J6] the note of the open pier', () => {
     expect(codes(store)).toEqual([])
   })
 
-  it('works without any storage, and says so', () => {
+  it('works without any storage, and says so', async () => {
     const store = freshStore()
-    startSession(store, fakePage(), memoryStorage({ error: new Error('denied') }))
+    await startSession(store, fakePage(), memoryStorage({ error: new Error('denied') }))
     expect(codes(store)).toEqual(['storage-blocked'])
     const none = freshStore()
-    startSession(none, fakePage(), null)
+    await startSession(none, fakePage(), null)
     editField(none, 'hole.depth', '50 in')
     expect(codes(none)).toEqual(['storage-blocked'])
   })
 
-  it('keeps units and page colours with the machine', () => {
+  it('keeps units and page colours with the machine', async () => {
     const storage = memoryStorage()
     const store = freshStore()
-    startSession(store, fakePage(), storage)
+    await startSession(store, fakePage(), storage)
     setUnits(store, 'metric')
     setTheme(store, 'dark')
     const next = freshStore()
-    startSession(next, fakePage(), storage)
+    await startSession(next, fakePage(), storage)
     expect(next.getState().view).toMatchObject({ units: 'metric', theme: 'dark' })
   })
 })
 
 describe('[J7] the address', () => {
-  it('follows the pier within half a second and reopens the same one', () => {
+  it('follows the pier within half a second and reopens the same one', async () => {
     const page = fakePage()
     const store = freshStore()
-    startSession(store, page, memoryStorage())
+    await startSession(store, page, memoryStorage())
     expect(page.location.hash).toBe('')
     editField(store, 'hole.depth', '50 in')
     editField(store, 'hole.depth', '52 in')
     vi.advanceTimersByTime(500)
-    const found = linkIn(page.location.hash)
+    const found = await linkIn(page.location.hash)
     expect(found.kind === 'pier' && found.document.spec).toEqual(store.getState().document.spec)
   })
 
-  it('changes at most a few times a second', () => {
+  it('changes at most a few times a second', async () => {
     const page = fakePage()
     const store = freshStore()
     let writes = 0
@@ -131,74 +140,75 @@ describe('[J7] the address', () => {
       writes++
       replaceState(...args)
     }
-    startSession(store, page, memoryStorage())
+    await startSession(store, page, memoryStorage())
     for (let i = 0; i < 100; i++) {
       editField(store, 'hole.depth', `${40 + (i % 30)} in`)
       vi.advanceTimersByTime(10)
     }
     vi.advanceTimersByTime(1000)
     expect(writes).toBeLessThanOrEqual(4)
-    const found = linkIn(page.location.hash)
+    const found = await linkIn(page.location.hash)
     expect(found.kind === 'pier' && found.document.spec).toEqual(store.getState().document.spec)
   })
 
-  it('wins over the last session, which is kept and offered', () => {
-    const first = session('50 in', 'Mine')
-    const other = session('60 in')
+  it('wins over the last session, which is kept and offered', async () => {
+    const first = await session('50 in', 'Mine')
+    const other = await session('60 in')
     const store = freshStore()
-    startSession(store, fakePage(other.hash), first.storage)
+    await startSession(store, fakePage(other.hash), first.storage)
     expect(store.getState().document.spec).toEqual(other.document.spec)
     expect(codes(store)).toEqual(['link-opened-beside-last'])
     editField(store, 'hole.diameter', '30 in')
-    goBackToLast(store, first.storage)
+    await goBackToLast(store, first.storage)
     expect(store.getState().document).toEqual(first.document)
     expect(codes(store)).toEqual([])
     undo(store)
     expect(store.getState().document.spec.hole.diameter).toBeCloseTo(30 * 0.0254, 12)
   })
 
-  it('of the last session itself opens that session, name and all', () => {
-    const { storage, hash, document } = session('50 in', 'Mine')
+  it('of the last session itself opens that session, name and all', async () => {
+    const { storage, hash, document } = await session('50 in', 'Mine')
     const store = freshStore()
-    startSession(store, fakePage(hash), storage)
+    await startSession(store, fakePage(hash), storage)
     expect(store.getState().document).toEqual(document)
     expect(codes(store)).toEqual([])
   })
 
-  it('that is damaged is named and opens nothing; the last session does', () => {
-    const { storage, hash, document } = session('50 in')
+  it('that is damaged is named and opens nothing; the last session does', async () => {
+    const { storage, hash, document } = await session('50 in')
     const store = freshStore()
-    startSession(store, fakePage(hash.slice(0, -2)), storage)
+    await startSession(store, fakePage(hash.slice(0, -2)), storage)
     expect(store.getState().document).toEqual(document)
     expect(store.getState().notices[0]).toMatchObject({ code: 'link-damaged' })
     expect(store.getState().notices[0]?.issues?.length).toBeGreaterThan(0)
     const bare = freshStore()
-    startSession(bare, fakePage(hash.slice(0, -2)), memoryStorage())
+    await startSession(bare, fakePage(hash.slice(0, -2)), memoryStorage())
     expect(bare.getState().document).toBe(defaultDocument)
   })
 
-  it('pasted into the open page opens its pier as one undo step', () => {
-    const other = session('60 in')
+  it('pasted into the open page opens its pier as one undo step', async () => {
+    const other = await session('60 in')
     const page = fakePage()
     const store = freshStore()
-    startSession(store, page, memoryStorage())
+    await startSession(store, page, memoryStorage())
     page.go(other.hash)
-    expect(store.getState().document.spec).toEqual(other.document.spec)
+    await vi.waitFor(() => expect(store.getState().document.spec).toEqual(other.document.spec))
     undo(store)
     expect(store.getState().document).toBe(defaultDocument)
     page.go('#p=1garbage')
+    await vi.waitFor(() => expect(codes(store)).toContain('link-damaged'))
     expect(store.getState().document).toBe(defaultDocument)
-    expect(codes(store)).toContain('link-damaged')
     page.go('#elsewhere')
+    await linkIn(page.location.hash)
     expect(store.getState().document).toBe(defaultDocument)
   })
 
-  it('holds neither name nor query', () => {
-    const { document } = session('50 in', 'Secret name')
+  it('holds neither name nor query', async () => {
+    const { document } = await session('50 in', 'Secret name')
     const link = linkTo(document, 'http://pier.test/app/?quality=light#old')
     expect(link.startsWith('http://pier.test/app/#p=')).toBe(true)
     expect(link).not.toMatch(/quality|Secret|old/)
-    const found = linkIn(hashOf(link))
+    const found = await linkIn(hashOf(link))
     expect(found.kind === 'pier' && found.document.name).toBe('')
   })
 })

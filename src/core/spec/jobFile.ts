@@ -1,19 +1,20 @@
 import type { Field } from '../model/field.ts'
 import type { Issue, Result } from '../model/issue.ts'
 import type { PierDocument, PierSpec } from '../model/spec.ts'
-import { editText } from '../units/editText.ts'
 import { parseQuantity } from '../units/parse.ts'
-import type { QuantityKind } from '../units/quantity.ts'
 import { outOfBoundsAlone } from './bounds.ts'
 import { defaultSpec } from './defaults.ts'
 import { fields, visibleFields } from './fields.ts'
 import { jobIssues } from './jobIssues.ts'
 import { textIssues, withoutForbidden } from './jobText.ts'
-import { migrated, schemaVersion } from './migrate.ts'
+import { migrated } from './migrate.ts'
 import { valueAt, withValueAt } from './path.ts'
 import { jobSchema } from './schema.ts'
 import { firstBars } from './steelFields.ts'
 import { makeDocument } from './validate.ts'
+import { isText } from './writeJob.ts'
+
+export { shortText, writeJob } from './writeJob.ts'
 
 const refused = (issues: readonly Issue[]): Result<PierDocument> => ({ ok: false, issues })
 
@@ -118,8 +119,6 @@ function completed(partial: PierSpec): Readonly<{ spec: PierSpec; missing: reado
 const inOrder = <T extends object>(object: T, model: T): T =>
   Object.fromEntries(Object.keys(model).map((key) => [key, object[key as keyof T]])) as T
 
-const isText = (field: Field) => field.type === 'number' && field.quantity !== 'count'
-
 function typedTexts(job: unknown): Record<string, string> {
   const pier = valueAt(job, 'pier')
   return Object.fromEntries(
@@ -128,22 +127,4 @@ function typedTexts(job: unknown): Record<string, string> {
       return typeof text === 'string' ? [[field.path, text] as const] : []
     }),
   )
-}
-
-/** The shorter of the two systems' texts; US when they tie. */
-export function shortText(value: number, quantity: QuantityKind): string {
-  const us = editText(value, quantity, 'us')
-  const metric = editText(value, quantity, 'metric')
-  return metric.length < us.length ? metric : us
-}
-
-/** Writes a job file: quantities as they were typed, else as short texts that read back as the same values. */
-export function writeJob(document: PierDocument): string {
-  const { spec, written, name, note } = document
-  const pier = fields.filter(isText).reduce<PierSpec>((job, field) => {
-    const value = valueAt(spec, field.path)
-    if (field.type !== 'number' || typeof value !== 'number') return job
-    return withValueAt(job, field.path, written[field.path] ?? shortText(value, field.quantity))
-  }, spec)
-  return `${JSON.stringify({ pierglass: schemaVersion, name, note, pier }, null, 2)}\n`
 }

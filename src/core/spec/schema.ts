@@ -10,13 +10,10 @@ import { defaultSpec } from './defaults.ts'
 import { longestReason, shortestReason, soilMechanisms } from './judgement.ts'
 import { schemaVersion } from './migrate.ts'
 import { valueAt } from './path.ts'
+import { longestName, longestNote } from './textLimits.ts'
 
 // Without this the library would probe for `new Function`, which the page's content policy forbids.
 z.config({ jitless: true })
-
-/** Longest name and note of a job [characters]. */
-export const longestName = 120
-export const longestNote = 4000
 
 type NumberField = Extract<Field, { type: 'number' }>
 

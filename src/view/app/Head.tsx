@@ -1,5 +1,5 @@
 import { useRef } from 'react'
-import { longestName } from '../../core/spec/schema.ts'
+import { longestName } from '../../core/spec/textLimits.ts'
 import { reset, setName } from '../../state/actions/document.ts'
 import { redo, undo } from '../../state/actions/history.ts'
 import { pierStore } from '../../state/store.ts'

@@ -13,7 +13,7 @@ const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 const Actions = ({ notice }: { notice: Notice }) => (
   <div className='notice-actions'>
     {notice.code === 'link-opened-beside-last' && (
-      <button type='button' className='button' onClick={() => goBackToLast(pierStore)}>
+      <button type='button' className='button' onClick={() => void goBackToLast(pierStore)}>
         {text.app.actions.goBack}
       </button>
     )}

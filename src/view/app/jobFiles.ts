@@ -1,6 +1,6 @@
 import type { PierDocument } from '../../core/model/spec.ts'
-import { parseJob, writeJob } from '../../core/spec/jobFile.ts'
 import { largestText } from '../../core/spec/jobText.ts'
+import { writeJob } from '../../core/spec/writeJob.ts'
 import { openDocument } from '../../state/actions/document.ts'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import type { PierStore } from '../../state/store.ts'
@@ -40,6 +40,7 @@ export const openJobFile = async (store: PierStore, file: File): Promise<void> =
     notify(store, { code: 'file-refused', detail: file.name, issues: [tooLarge] })
     return
   }
+  const { parseJob } = await import('../../core/spec/jobFile.ts')
   const read = parseJob(await file.text())
   if (!read.ok) {
     notify(store, { code: 'file-refused', detail: file.name, issues: read.issues })

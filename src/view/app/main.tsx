@@ -5,7 +5,7 @@ import '../styles/shell.css'
 import '../styles/roles.css'
 import '../styles/inputs.css'
 import '../styles/answers.css'
-import { StrictMode } from 'react'
+import { type ReactNode, StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { setQuality } from '../../state/actions/view.ts'
 import { shownResult } from '../../state/derived.ts'
@@ -18,7 +18,6 @@ import { installProbe } from './probe.ts'
 import { isReady } from './readiness.ts'
 
 if (new URLSearchParams(location.search).get('quality') === 'light') setQuality(pierStore, 'light')
-startSession(pierStore, window)
 installProbe({
   ready: isReady,
   document: () => pierStore.getState().document,
@@ -26,12 +25,18 @@ installProbe({
   cutState: () => pierStore.getState().view.cut,
 })
 
-const root = document.getElementById('root')
-if (!root) throw new Error('main: the page has no #root')
-createRoot(root).render(
-  <StrictMode>
-    <ErrorBoundary fallback={(error) => <Crash error={error} />}>
-      <App />
-    </ErrorBoundary>
-  </StrictMode>,
+const holder = document.getElementById('root')
+if (!holder) throw new Error('main: the page has no #root')
+const root = createRoot(holder)
+const show = (page: ReactNode): void => root.render(<StrictMode>{page}</StrictMode>)
+const crashed = (error: unknown) => <Crash error={error} />
+
+startSession(pierStore, window).then(
+  () =>
+    show(
+      <ErrorBoundary fallback={crashed}>
+        <App />
+      </ErrorBoundary>,
+    ),
+  (error: unknown) => show(crashed(error)),
 )

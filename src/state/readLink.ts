@@ -1,0 +1,60 @@
+import { inflateSync, strFromU8 } from 'fflate'
+import type { Issue, Result } from '../core/model/issue.ts'
+import type { PierDocument } from '../core/model/spec.ts'
+import type { IssueCode } from '../core/spec/issueCodes.ts'
+import { documentFromContent } from '../core/spec/linkFields.ts'
+import { alphabet, checkBytes, crc32, headLength, longest, version } from './link.ts'
+
+const refused = (code: IssueCode, facts: Partial<Issue> = {}): Result<PierDocument> => ({
+  ok: false,
+  issues: [{ code, severity: 'error', path: '', ...facts }],
+})
+
+/**
+ * Reads the code of a link. White space, quote marks of mail programs and a stop after the end are overlooked; any other change is
+ * named: cut off, of another version, a strange character, damaged, or not a pier.
+ */
+export function decodeLink(text: string): Result<PierDocument> {
+  const code = unwrapped(text)
+  if (code === '') return refused('link-too-short', { got: 0, limit: headLength })
+  if (code[0] !== version) return refused('link-version', { got: code.slice(0, 1), limit: version })
+  const odd = [...code].find((letter) => !alphabet.includes(letter))
+  if (odd !== undefined) return refused('link-alphabet', { got: odd })
+  const told = headLength + alphabet.indexOf(code.charAt(1)) * 64 + alphabet.indexOf(code.charAt(2))
+  if (code.length < headLength || code.length < told)
+    return refused('link-too-short', { got: code.length, limit: Math.max(told, headLength) })
+  const bytes = code.length === told ? toBytes(code.slice(headLength)) : null
+  if (bytes === null || bytes.length <= checkBytes) return refused('link-checksum')
+  const content = bytes.subarray(0, bytes.length - checkBytes)
+  const check = new DataView(bytes.buffer, content.length).getUint32(0)
+  if (check !== crc32(content)) return refused('link-checksum')
+  try {
+    return documentFromContent(strFromU8(inflateSync(content)))
+  } catch {
+    return refused('link-content')
+  }
+}
+
+/** What is left when programs have wrapped, quoted or percent-encoded a link. */
+function unwrapped(text: string): string {
+  const plain = text
+    .slice(0, 4 * longest)
+    .replace(/%(?:25)*([0-9a-f]{2})/gi, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16)))
+  return plain
+    .replace(/[\s>]/g, '')
+    .replace(/^[#<("']+/, '')
+    .replace(/[.,;:!?)"'\]]+$/, '')
+}
+
+/** The bytes; null for a length that no bytes have, or when spare bits are set: each link is written in one way only. */
+function toBytes(text: string): Uint8Array | null {
+  if (text.length % 4 === 1) return null
+  const bytes: number[] = []
+  for (let i = 0; i < text.length; i += 4) {
+    const group = text.slice(i, i + 4)
+    const word = [0, 1, 2, 3].reduce((sum, k) => (sum << 6) | Math.max(alphabet.indexOf(group.charAt(k)), 0), 0)
+    if (group.length < 4 && (word & (group.length === 2 ? 0xffff : 0xff)) !== 0) return null
+    bytes.push(...[(word >> 16) & 255, (word >> 8) & 255, word & 255].slice(0, group.length - 1))
+  }
+  return Uint8Array.from(bytes)
+}
