@@ -9,6 +9,7 @@ export const printedUnits = {
   in4: { num: 127 ** 4, den: 5000 ** 4 },
   'lb/ft': { num: poundForce * 1250, den: 381 },
   'lb-ft': { num: poundForce * 381, den: 1250 },
+  'lb/yd3': { num: poundForce * factors.yd3.den, den: factors.yd3.num },
   /** Statute mile per hour [m/s]. */
   mph: { num: 1397, den: 3125 },
   'cm/h': { num: 1, den: 360e3 },

@@ -588,6 +588,18 @@ export const sources = {
   )('whole', '3.0 % real, 4.0 % nominal', 'read'),
   'omb-a-94': document('Circular A-94', '1992', 1992, 'US Office of Management and Budget')('whole', '7 % real base case', 'from memory'),
   'water-and-time-examples': own('Worked examples of water, strength, life and cost', 'computed here'),
+  'aci-117m-10': document(
+    'ACI 117M Specification for Tolerances for Concrete Construction',
+    '117M-10',
+    2010,
+    'American Concrete Institute',
+  )('section', 'drilled piers, as quoted in an engineering article', 'secondary'),
+  'aci-336-1-scope': document(
+    'ACI 336.1 Specification for the Construction of Drilled Piers',
+    'copies of its abstract',
+    null,
+    'American Concrete Institute',
+  )('section', 'scope: 30 in and larger', 'secondary'),
 } satisfies Readonly<Record<string, Source>>
 
 /** Key of a source record. */
