@@ -7,7 +7,7 @@ import type { Recipe } from '../../../src/core/engineering/showing.ts'
 import { sources } from '../../../src/core/engineering/sources.ts'
 
 const home = join(dirname(fileURLToPath(import.meta.url)), '../../../src/core/engineering')
-const folders = ['soil', 'wood', 'concrete', 'loads', 'detail']
+const folders = ['soil', 'wood', 'concrete', 'loads', 'detail', 'moisture', 'mix', 'life']
 const files = folders.flatMap((folder) => readdirSync(join(home, folder)).map((file) => join(home, folder, file)))
 
 /** Give a whole verdict or a set of numbers, each of which is shown by another of the same file or by what uses it. */
@@ -24,6 +24,36 @@ const without = new Set([
   'governingLoads',
   'standOffCondition',
   'treatmentClass',
+  'jointGapAt', // one place along a joint that is shown at its top
+  'wettingBand', // two wettings, each shown
+  'soilWetnessAt',
+  'woodWetness',
+  'waterPath',
+  'fallAway',
+  'splashBand', // classes and lengths read off a table
+  'philipRate',
+  'sharpFrontSorptivity', // checks on the sharp front
+  'waterCementAtDepth', // the local ratio or nothing
+  'strengthRatio', // shown with the hydration that water allows
+  'seededNoise',
+  'dryPourScatter',
+  'scatterField', // a picture, never a result
+  'weatherFlags',
+  'waterCementForStrength',
+  'airForExposure', // read off a table
+  'factorsOutside',
+  'estimatedLifeBand', // two estimates, each shown
+  'zeroFailureCount', // the bound as a count
+  'scaleOfMedian',
+  'shareSoundBand', // corners of the curve that is shown
+  'monthShare',
+  'decayHazard',
+  'climateMonths',
+  'evidenceCurve',
+  'referenceLife', // what a row may say
+  'timesBefore',
+  'replacementTimes',
+  'methodCostBand', // two costs, each shown
 ])
 
 type Named = Readonly<{ name: string; recipe: Recipe<Record<string, unknown>, number | null> }>
