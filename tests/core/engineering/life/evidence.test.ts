@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { evidenceCurve } from '../../../../src/core/engineering/life/evidenceCurves.ts'
 import { referenceLife } from '../../../../src/core/engineering/life/referenceLife.ts'
 import { sources } from '../../../../src/core/engineering/sources.ts'
+import { claims, dryMixTrialRow } from '../../../../src/core/engineering/tables/claims.ts'
 import { dryMixTrial } from '../../../../src/core/engineering/tables/dryMixTrial.ts'
 import {
   commonPracticeLife,
@@ -103,6 +104,24 @@ describe('what may not be said', () => {
   it('the rule of ten years is common practice and says so', () => {
     expect(commonPracticeLife).toMatchObject({ standing: 'common practice', kind: 'common-practice', limits: ['no-source'] })
     expect(untreatedEvidence.length + treatedEvidence.length + contactEvidence.length + 1).toBe(lifeEvidence.length)
+  })
+})
+
+describe('claims of the trade', () => {
+  const known = new Set<string>([...lifeEvidence.map(({ id }) => id), dryMixTrialRow])
+  it.each(claims.map((claim) => [claim.id, claim] as const))(
+    '%s lists rows that exist and what was not found',
+    (_, { inFavour, against, missing }) => {
+      for (const id of [...inFavour, ...against]) expect(known.has(id), id).toBe(true)
+      for (const id of missing) expect(notFound as readonly string[]).toContain(id)
+      expect(missing.length).toBeGreaterThan(0)
+      for (const id of inFavour) expect(against).not.toContain(id)
+    },
+  )
+  it('a claim and its opposite take the same rows the other way round', () => {
+    const claim = (id: string) => claims.find((one) => one.id === id)
+    expect(claim('dry-mix-never-hydrates')?.against).toEqual(claim('dry-mix-is-as-good-as-mixed')?.inFavour)
+    expect(new Set(claims.map(({ id }) => id)).size).toBe(claims.length)
   })
 })
 
