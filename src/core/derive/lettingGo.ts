@@ -73,7 +73,7 @@ export function lettingGo(result: PierResult, link: string): LettingGo | null {
 export function leastYieldMode(check: Check): string | null {
   const modes = check.worked.filter((one) => one.id.startsWith('yield-mode-'))
   const least = modes.reduce<(typeof modes)[number] | null>((best, one) => (best === null || one.value < best.value ? one : best), null)
-  return least && least.id.slice('yield-mode-'.length)
+  return least?.id.slice('yield-mode-'.length) ?? null
 }
 
 const bracketIds = ['bracket-legs', 'bracket-seat', 'bracket-base', 'bracket-plates', 'anchors', 'bolts']
