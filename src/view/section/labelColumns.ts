@@ -105,8 +105,8 @@ function spread(entries: Entry[], side: Side, columns: Columns): void {
   for (const pool of pools) {
     let top = Math.max(startOf(pool), floor)
     for (const entry of pool.entries) {
-      top = clearOf(columns.taken[side], top, entry.wish.height)
-      entry.y = top + entry.wish.height / 2
+      top = clearOf(columns.taken[side], top, entry.wish.height + gap)
+      entry.y = top + (entry.wish.height + gap) / 2
       top += entry.wish.height + gap
     }
     floor = top

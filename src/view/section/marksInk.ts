@@ -108,10 +108,7 @@ function drawDownhill(pot: InkPot, input: AnnotationInput, taken: Box[], seats: 
   const [dx, dy] = [(b[0] - a[0]) / run, (b[1] - a[1]) / run]
   const tip: Pixel = [b[0], b[1] - arrowLift]
   const middle: Pixel = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2 - arrowLift - 17]
-  const places = [0, 24, -24, 44].flatMap((aside): Pixel[] => [
-    [middle[0] + aside, middle[1]],
-    [middle[0] + aside, middle[1] - 22],
-  ])
+  const places = [0, -24, -46].flatMap((rise) => [0, 24, -24, 48].map((aside): Pixel => [middle[0] + aside, middle[1] + rise]))
   if (!putWords(pot, 'downhill', words.marks.downhill(say.slope(slope)), 'figure', input, places, taken, seats)) return
   pot.line('dimension', [a[0], a[1] - arrowLift], tip)
   pot.shape('arrow', tip, [tip[0] - 12 * dx + 4 * dy, tip[1] - 12 * dy - 4 * dx], [tip[0] - 12 * dx - 4 * dy, tip[1] - 12 * dy + 4 * dx])

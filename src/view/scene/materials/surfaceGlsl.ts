@@ -77,5 +77,5 @@ if (uSection > 0.5) {
   }
   if (uWater > -1e3) tone = mix(tone, vec3(0.045, 0.33, 0.62), waterMarks());
 }
-tone = mix(tone, uAccent, 0.34 * uLit);
+tone = mix(tone, uAccent, 0.22 * uLit);
 `
