@@ -21,6 +21,10 @@ export type ViewSettings = Readonly<{
   explode: number
   /** Zone, part or link pointed at, from the picture or from the numbers. */
   pointedAt: string | null
+  /** Link of the load path that is open to be read, by the id of its check; null for none. */
+  openLink: string | null
+  /** Uplift that is pulled at the post to see what happens [N]: no load of the document, null while nobody pulls. */
+  pull: number | null
   /** `light`: plain materials, no shadows, no multisampling; for tests and weak machines. */
   quality: 'full' | 'light'
 }>

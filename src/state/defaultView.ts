@@ -14,5 +14,7 @@ export const defaultView: ViewSettings = {
   cutPost: false,
   explode: 0,
   pointedAt: null,
+  openLink: null,
+  pull: null,
   quality: 'full',
 }

@@ -40,6 +40,18 @@ export const pointAt = (store: PierStore, id: string | null): void => {
   if (store.getState().view.pointedAt !== id) changeView(store, { pointedAt: id })
 }
 
+/** Opens one link of the load path to be read; null closes the one that is open. */
+export const openLink = (store: PierStore, id: string | null): void => {
+  if (store.getState().view.openLink !== id) changeView(store, { openLink: id })
+}
+
+/** Pulls at the post with so much uplift [N], to look at; null lets go. A pull is never less than nothing. */
+export const setPull = (store: PierStore, pull: number | null): void => {
+  if (pull !== null && !Number.isFinite(pull)) return
+  const next = pull === null ? null : Math.max(0, pull)
+  if (store.getState().view.pull !== next) changeView(store, { pull: next })
+}
+
 export const setUnits = (store: PierStore, units: UnitSystem): void => changeView(store, { units })
 export const setTheme = (store: PierStore, theme: Theme): void => changeView(store, { theme })
 export const setQuality = (store: PierStore, quality: ViewSettings['quality']): void => changeView(store, { quality })

@@ -2,7 +2,7 @@ import type { PierSpec } from '../../model/spec.ts'
 import { validateSpec } from '../../spec/validate.ts'
 import { type Newtons, newtons } from '../../units/quantity.ts'
 import { derivePier } from '../derivePier.ts'
-import { changes } from './changes.ts'
+import { type Change, changes } from './changes.ts'
 
 /** What one change would do to the least link of the uplift chain. */
 export type WhatIf = Readonly<{
@@ -15,6 +15,16 @@ export type WhatIf = Readonly<{
   governing: string
 }>
 
+/** One change tried alone on a pier that holds `now`; null where it can't be built from here or leaves the chain without a capacity. */
+export function tryChange(spec: PierSpec, now: Newtons, { id, apply }: Change): WhatIf | null {
+  const next = apply(spec)
+  if (!next || validateSpec(next).some((issue) => issue.severity === 'error')) return null
+  const { allowable, governing } = derivePier(next).uplift
+  return allowable === null || governing === null ? null : { id, spec: next, allowable, gain: newtons(allowable - now), governing }
+}
+
+export const inOrderOfGain = (a: WhatIf, b: WhatIf): number => b.gain - a.gain
+
 /**
  * The changes that can be built from here, by what each adds to the allowable uplift, most first. Empty when the chain has no capacity
  * to begin with: then the thing to change is what can't be verified. Each is tried alone; their gains do not add up.
@@ -23,11 +33,7 @@ export function whatIf(spec: PierSpec): readonly WhatIf[] {
   const now = derivePier(spec).uplift.allowable
   if (now === null) return []
   return changes
-    .flatMap(({ id, apply }): WhatIf[] => {
-      const next = apply(spec)
-      if (!next || validateSpec(next).some((issue) => issue.severity === 'error')) return []
-      const { allowable, governing } = derivePier(next).uplift
-      return allowable === null || governing === null ? [] : [{ id, spec: next, allowable, gain: newtons(allowable - now), governing }]
-    })
-    .sort((a, b) => b.gain - a.gain)
+    .map((change) => tryChange(spec, now, change))
+    .filter((one) => one !== null)
+    .sort(inOrderOfGain)
 }

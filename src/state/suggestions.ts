@@ -1,0 +1,39 @@
+import { changes } from '../core/derive/whatIf/changes.ts'
+import { inOrderOfGain, tryChange, type WhatIf } from '../core/derive/whatIf/whatIf.ts'
+import type { PierSpec } from '../core/model/spec.ts'
+import { makeDocument } from '../core/spec/validate.ts'
+import { commit } from './actions/commit.ts'
+import { commitDraft } from './actions/drag.ts'
+import { derived } from './derived.ts'
+import type { PierStore } from './store.ts'
+
+const known = new WeakMap<PierSpec, readonly WhatIf[]>()
+
+/** What is known already of a spec's changes; null until they have been worked out. */
+export const suggestionsKnown = (spec: PierSpec): readonly WhatIf[] | null => known.get(spec) ?? null
+
+/**
+ * Works out what each change would do, one change a step, so that whoever asks can leave time for a drag between the steps. The last
+ * step keeps the list. A chain without a capacity has none.
+ */
+export function* suggestionSteps(spec: PierSpec): Generator<void, void> {
+  if (known.has(spec)) return
+  const now = derived(spec).uplift.allowable
+  const found: WhatIf[] = []
+  for (const change of now === null ? [] : changes) {
+    const one = now === null ? null : tryChange(spec, now, change)
+    if (one) found.push(one)
+    yield
+  }
+  known.set(spec, found.sort(inOrderOfGain))
+}
+
+/** Builds one of the changes, as one undo step. False when the pier is no longer the one that it was worked out for. */
+export const applySuggestion = (store: PierStore, from: PierSpec, { spec }: WhatIf): boolean => {
+  commitDraft(store)
+  const { document } = store.getState()
+  if (document.spec !== from) return false
+  const made = makeDocument(spec, document.written, document.name, document.note)
+  if (made.ok) commit(store, made.value, '')
+  return made.ok
+}
