@@ -1,0 +1,98 @@
+import fc from 'fast-check'
+import { bars } from '../../../src/core/engineering/tables/bars.ts'
+import { cover } from '../../../src/core/engineering/tables/concrete.ts'
+import { postSections } from '../../../src/core/engineering/tables/postSections.ts'
+import type { BarSize, PierSpec, Soil } from '../../../src/core/model/spec.ts'
+import { firstBars, firstVerticalBars } from '../../../src/core/spec/steelFields.ts'
+import { validateSpec } from '../../../src/core/spec/validate.ts'
+import { toSI } from '../../../src/core/units/factors.ts'
+import { metres, pascals, radians, unitWeight } from '../../../src/core/units/quantity.ts'
+import type { PressureGradient } from '../../../src/core/units/quantity.ts'
+import { anyPier } from '../../anyPier.ts'
+
+const inch = (value: number) => toSI(value, 'in')
+const between = (low: number, high: number): fc.Arbitrary<number> =>
+  fc.integer({ min: 0, max: 10_000 }).map((share) => low + ((high - low) * share) / 10_000)
+const maybe = <T>(some: fc.Arbitrary<T>): fc.Arbitrary<T | null> => fc.oneof(fc.constant(null), some)
+
+const anySoil: fc.Arbitrary<Soil> = fc.oneof(
+  fc.constantFrom('crystalline-rock' as const, 'gravel' as const, 'sand' as const, 'clay' as const).map((name) => ({
+    kind: 'presumptive' as const,
+    class: name,
+  })),
+  fc
+    .record({
+      weight: between(15e3, 21e3),
+      angle: between(0.2, 0.7),
+      cohesion: fc.oneof(fc.constant(0), between(10e3, 250e3)),
+      friction: fc.oneof(fc.constant(0), between(2e3, 20e3)),
+    })
+    .map(({ weight, angle, cohesion, friction }) => ({
+      kind: 'user' as const,
+      unitWeight: unitWeight(weight),
+      frictionAngle: radians(angle),
+      cohesion: pascals(cohesion),
+      allowableBearing: pascals(100e3),
+      lateral: 20e3 as PressureGradient,
+      sideFriction: pascals(friction),
+    })),
+)
+
+/** Bars that fit: covered at their ends, seven diameters up or a little less, and apart where there are two. */
+const anyBars = (spec: PierSpec): fc.Arbitrary<PierSpec['bars']> =>
+  fc
+    .record({
+      size: fc.constantFrom<BarSize>('#4', '#5', '#6'),
+      count: fc.integer({ min: 1, max: 2 }),
+      up: between(3.2, 12),
+      cut: between(0, 1),
+    })
+    .map(({ size, count, up, cut }) => {
+      const d = bars[size].diameter.value
+      const most = spec.hole.diameter - 2 * cover.castAgainstEarth.value
+      const least = postSections[spec.post.section].width + inch(1)
+      return {
+        ...firstBars,
+        size,
+        count,
+        aboveFoot: metres(up * d),
+        spacing: metres(4.2 * d),
+        length: metres(Math.max(least, most - cut * inch(6))),
+      }
+    })
+
+/**
+ * Piers whose chain is mostly counted: mixed concrete, with bars where a post stands in it, over every soil, blow count, frost depth and
+ * vertical steel. They can all be built.
+ */
+export const countedPier: fc.Arbitrary<PierSpec> = anyPier
+  .filter(({ fill }) => fill.kind.startsWith('mixed'))
+  .chain((spec) =>
+    fc
+      .record({
+        soil: anySoil,
+        lower: anySoil,
+        frost: between(0, inch(40)),
+        blows: maybe(fc.integer({ min: 4, max: 50 })),
+        bars: anyBars(spec),
+        vertical: maybe(fc.constant(firstVerticalBars)),
+        strength: between(toSI(2500, 'psi'), toSI(6000, 'psi')),
+        unitWeight: fc.constantFrom('plain' as const, 'reinforced' as const),
+      })
+      .map(
+        (drawn): PierSpec => ({
+          ...spec,
+          site: {
+            ...spec.site,
+            soil: drawn.soil,
+            lower: spec.site.lower && { ...spec.site.lower, soil: drawn.lower },
+            frostDepth: metres(drawn.frost),
+            blows: drawn.blows,
+          },
+          bars: spec.support.kind === 'embedded' ? drawn.bars : null,
+          verticalBars: drawn.vertical,
+          concrete: { ...spec.concrete, strength: pascals(drawn.strength), unitWeight: drawn.unitWeight },
+        }),
+      ),
+  )
+  .filter((spec) => validateSpec(spec).every((issue) => issue.severity !== 'error'))
