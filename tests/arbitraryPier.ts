@@ -32,6 +32,7 @@ function taken(document: PierDocument, { pick, share, typed, unit }: Step): Pier
   const field = shown[pick % shown.length]
   if (field === undefined) return document
   const edit = () => {
+    if (field.type === 'choice' && field.nullable && share > 0.8) return setChoice(document, field.path, null)
     if (field.type === 'choice')
       return setChoice(document, field.path, field.choices[Math.floor(share * 0.999 * field.choices.length)] ?? '')
     if (field.type === 'part') return setPart(document, field.path, valueAt(document.spec, field.path) === null)

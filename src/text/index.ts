@@ -1,6 +1,7 @@
 import { answers } from './en/answers.ts'
 import { app } from './en/app.ts'
 import { standingCautions } from './en/cautions.ts'
+import { drawing } from './en/drawing.ts'
 import { choices, fields, groups } from './en/fields.ts'
 import { glossary } from './en/glossary.ts'
 import { issues } from './en/issues.ts'
@@ -21,6 +22,7 @@ export const en = {
   cautions,
   choices,
   contacts,
+  drawing,
   fields,
   fills,
   glossary,

@@ -24,6 +24,10 @@ type Container =
   | 'judgement'
   | 'judgement.mechanism'
   | 'judgement.reason'
+  | 'callout.tolerance'
+  | 'callout.number'
+  | 'callout.date'
+  | 'callout.notes'
 
 /** Paths that a field may have: leaves and optional parts, read off the spec by the compiler. */
 export type FieldPath = Exclude<PathOf<PierSpec>, Container>

@@ -1,20 +1,28 @@
 import { fillKind, bracketKind } from '../kinds/index.ts'
-import type { PierResult, QuantityLine } from '../model/result.ts'
+import type { Demand, PierResult, QuantityLine } from '../model/result.ts'
 import type { PierSpec } from '../model/spec.ts'
 import type { Worked } from '../model/worked.ts'
 import type { SourceId } from '../engineering/sources.ts'
+import { calloutCheck } from './callout/callout.ts'
+import { bearingChecks } from './bearing/bearingChecks.ts'
+import { demandOf } from './demand/demandOf.ts'
 import { depthChecks, mostBuried, standOff } from './depthChecks.ts'
 import { depths as depthsOf } from './depths.ts'
+import { detailChecks } from './detail/detailChecks.ts'
 import { exposureArea, exposureLines } from './exposure.ts'
-import { pierFrame, type PierFrame } from './pierFrame.ts'
+import { frostJacking } from './frost/frostJacking.ts'
+import { lateralChecks } from './lateral/lateralChecks.ts'
+import { pierFrame } from './pierFrame.ts'
 import { pierSheets, pierZones } from './pierZones.ts'
 import { workedPierWeight } from './uplift/pierWeight.ts'
 import { holeAndSpoil, quantities } from './quantities.ts'
 import { governingUplift } from './uplift/governing.ts'
+import { againstDemand } from './uplift/againstDemand.ts'
 import { barShearCheck } from './uplift/barShear.ts'
 import { upliftByConnection } from './uplift/connection.ts'
 import { upliftByConcrete } from './uplift/concrete.ts'
 import { upliftByPost } from './uplift/post.ts'
+import { soilColumn } from './uplift/soilColumn.ts'
 import { upliftBySoil } from './uplift/soil.ts'
 
 /**
@@ -28,18 +36,27 @@ export function derivePier(spec: PierSpec): PierResult {
   const lines = quantities(frame, zones)
   const depths = depthsOf(frame)
   const stand = standOff(frame)
-  const checks = [
+  const demand = demandOf(spec)
+  const column = soilColumn(frame)
+  const { weight } = workedPierWeight(frame, lines)
+  const own = [
     ...upliftByPost(frame),
     upliftByConnection(frame),
     ...[barShearCheck(frame)].filter((check) => check !== null),
     ...upliftByConcrete(frame, zones),
     ...upliftBySoil(frame, lines),
+    ...bearingChecks(frame, column, { lines, zones, depths, demand }),
+    ...lateralChecks(frame, column, demand),
     ...depthChecks(frame, depths),
+    ...[frostJacking(frame, column, weight)].filter((check) => check !== null),
+    ...detailChecks(frame, depths),
     ...(stand?.checks ?? []),
   ]
+  const uplift = governingUplift(own, spec.judgement?.mechanism ?? null, demand.uplift)
+  const checks = againstDemand(own, uplift, demand.uplift)
   const exposed = exposureLines(frame)
   const area = exposureArea(frame)
-  const headlines = headlineNumbers(frame, lines, hole, mostBuried(exposed))
+  const headlines = headlineNumbers(lines, hole, weight, mostBuried(exposed))
   return {
     spec,
     zones,
@@ -47,17 +64,19 @@ export function derivePier(spec: PierSpec): PierResult {
     depths,
     hole,
     quantities: lines,
+    demand,
     checks,
-    uplift: governingUplift(checks, spec.judgement?.mechanism ?? null),
+    uplift,
     exposure: { lines: exposed, area: area.area, areaBelowGrade: area.total, standOff: stand },
+    callout: calloutCheck(frame, { depths, uplift, checks, quantities: lines, zones }),
     headlines,
     issues: [],
-    cautions: cautionsOf(spec),
-    sources: sourcesOf(checks, lines, headlines),
+    cautions: [...cautionsOf(spec), ...demandCautions(demand)],
+    sources: sourcesOf(checks, lines, headlines, demand),
   }
 }
 
-function headlineNumbers(frame: PierFrame, lines: readonly QuantityLine[], hole: PierResult['hole'], buried: number): Worked[] {
+function headlineNumbers(lines: readonly QuantityLine[], hole: PierResult['hole'], weight: Worked, buried: number): Worked[] {
   const mix = lines.filter((line) => line.role === 'concrete' || line.role === 'dry-mix' || line.role === 'flowable-fill')
   const geometry = (id: string, value: number, quantity: Worked['quantity'], formula: string, method?: Worked['method']): Worked => ({
     id,
@@ -77,7 +96,7 @@ function headlineNumbers(frame: PierFrame, lines: readonly QuantityLine[], hole:
       'volume',
       String.raw`V = V_{zone} - \sum V_{steel}`,
     ),
-    workedPierWeight(frame, lines).weight,
+    weight,
     geometry('wood-below-grade', buried, 'length', 'l = y_{grade} - y_{foot}'),
   ]
 }
@@ -88,6 +107,20 @@ function cautionsOf(spec: PierSpec): string[] {
   return [...new Set([...own, ...bracket])]
 }
 
-function sourcesOf(checks: PierResult['checks'], lines: readonly QuantityLine[], headlines: readonly Worked[]): SourceId[] {
-  return [...new Set([...checks, ...lines, ...headlines].flatMap((one) => one.sources))].sort()
+/** Earthquake is in none of these numbers; an estimate stands in for no drawing. */
+const demandCautions = ({ kind, isEstimate }: Demand): string[] => [
+  ...(kind === null ? [] : ['earthquake-not-covered']),
+  ...(isEstimate ? ['loads-are-estimated'] : []),
+]
+
+function sourcesOf(
+  checks: PierResult['checks'],
+  lines: readonly QuantityLine[],
+  headlines: readonly Worked[],
+  { uplift, gravity, lateral, worked, cases }: Demand,
+): SourceId[] {
+  const loads = [uplift, gravity, lateral, ...worked, ...cases.flatMap((one) => one.worked)].filter((one) => one !== null)
+  const named = new Set<SourceId>()
+  for (const one of [...checks, ...lines, ...headlines, ...loads]) for (const id of one.sources) named.add(id)
+  return [...named].sort()
 }

@@ -1,7 +1,7 @@
 import type { QuantityKind } from '../units/quantity.ts'
 import type { PierSpec } from './spec.ts'
 
-export type FieldGroup = 'site' | 'hole' | 'post' | 'fill' | 'steel' | 'top' | 'concrete' | 'loads'
+export type FieldGroup = 'site' | 'hole' | 'post' | 'fill' | 'steel' | 'top' | 'concrete' | 'loads' | 'drawing'
 
 /** One input: the only place where its bounds and step are written. Validation, JSON Schema and panels all read it. */
 export type Field = Readonly<{
@@ -20,7 +20,7 @@ export type Field = Readonly<{
         step: Readonly<{ us: number; metric: number }>
         nullable?: boolean
       }>
-    | Readonly<{ type: 'choice'; choices: readonly (string | number)[] }>
+    | Readonly<{ type: 'choice'; choices: readonly (string | number)[]; nullable?: boolean }>
     /** An optional part, null or an object whose own fields follow; `initial` fills it when it is switched on. */
     | Readonly<{ type: 'part'; initial: unknown }>
   )

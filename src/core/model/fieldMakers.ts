@@ -35,6 +35,7 @@ export const choiceField = (path: string, group: Field['group'], choices: readon
   group,
   type: 'choice',
   choices,
+  ...(options.nullable ? { nullable: true } : {}),
   ...visibility(options.shown),
 })
 

@@ -1,5 +1,6 @@
 import type { CubicMetres, Metres, Newtons, SquareMetres } from '../units/quantity.ts'
 import type { SourceId } from '../engineering/sources.ts'
+import type { CalloutResult } from './calloutResult.ts'
 import type { Issue } from './issue.ts'
 import type { Contact } from './kind.ts'
 import type { Measure, Role } from './solid.ts'
@@ -73,6 +74,8 @@ export type PierResult = Readonly<{
   /** The soil mechanism in use and the connection, and which of all counted links governs. Null when a needed link is not counted. */
   uplift: Readonly<{ soil: string; governing: string | null; allowable: Newtons | null; standing: Standing; uncounted: readonly string[] }>
   exposure: Exposure
+  /** The pier against the drawing; null while none is entered. */
+  callout: CalloutResult | null
   /** Headline numbers in order of display. */
   headlines: readonly Worked[]
   issues: readonly Issue[]

@@ -26,6 +26,8 @@ export type PierSpec = Readonly<{
   code: CodeEdition
   /** A soil mechanism chosen over the least one, with the reason typed; null for the least that may be counted. */
   judgement: Readonly<{ mechanism: SoilMechanism; reason: string }> | null
+  /** What the permit drawing asks of this pier; null while none is entered. */
+  callout: Callout | null
 }>
 
 export type PresumptiveClass = 'crystalline-rock' | 'foliated-rock' | 'gravel' | 'sand' | 'clay'
@@ -214,6 +216,37 @@ export type SoilMechanism =
   | 'user-friction-and-weight'
   | 'cone-over-ledge'
   | 'breakout-of-ledge'
+
+export type YesNo = 'yes' | 'no'
+/** What a permit drawing says of one pier. Null: the drawing, as entered, does not say. */
+export type Callout = Readonly<{
+  diameter: Metres | null
+  /** Of the bearing surface below grade on the downhill side. */
+  depth: Metres | null
+  /** Of the concrete at 28 days. */
+  strength: Pascals | null
+  /** Must it be mixed before it is placed? */
+  mixed: YesNo | null
+  /** Must concrete reach from the bottom of the fill up to grade? */
+  encasement: YesNo | null
+  /** Must a bar go through the post? */
+  barThrough: YesNo | null
+  barSize: BarSize | null
+  section: PostSectionId | null
+  treatment: UseClass | null
+  /** May the post stand on a bracket? */
+  bracket: YesNo | null
+  /** Design uplift of one post, allowable stress. */
+  uplift: Newtons | null
+  frostDepth: Metres | null
+  soil: PresumptiveClass | null
+  /** How far the pier may fall short of the drawing and still meet it. */
+  tolerance: Readonly<{ diameter: Metres; depth: Metres }>
+  /** Words that stay in the file: never in a link. */
+  number: string
+  date: string
+  notes: string
+}>
 
 /** What is saved and linked: the pier, how each value was typed, and the words that stay on this machine. */
 export type PierDocument = Readonly<{

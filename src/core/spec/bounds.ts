@@ -16,12 +16,11 @@ const thinnest = 1e-4
 /** What is wrong with one field's value taken alone; null when nothing is. */
 export function fieldIssue(field: Field, value: unknown): Issue | null {
   const issue = (code: IssueCode, facts: Partial<Issue> = {}): Issue => ({ code, severity: 'error', path: field.path, ...facts })
-  if (field.type === 'part') return null
+  if (field.type === 'part' || (field.nullable && value === null)) return null
   if (field.type === 'choice') {
     const isChoice = field.choices.some((choice) => choice === value)
     return isChoice ? null : issue('not-a-choice', { got: shown(value), limit: field.choices.join(', ') })
   }
-  if (field.nullable && value === null) return null
   const { min, max, quantity } = field
   if (typeof value !== 'number' || !Number.isFinite(value)) return issue('not-finite', { got: shown(value), quantity })
   if (value < min - slack(min)) return issue('below-minimum', { got: value, limit: min, quantity })

@@ -37,6 +37,7 @@ export const defaultSpec: PierSpec = deepFreeze<PierSpec>({
   spacing: null,
   code: 'irc-2012-2018',
   judgement: null,
+  callout: null,
 })
 
 export const defaultDocument: PierDocument = deepFreeze<PierDocument>({ spec: defaultSpec, written: {}, name: '', note: '' })

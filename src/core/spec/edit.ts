@@ -74,10 +74,15 @@ export function setPart(document: PierDocument, path: string, on: boolean): Resu
   )
 }
 
-/** Picks one of a choice field's choices, with all that follows: another fill brings its support, another soil its values. */
-export function setChoice(document: PierDocument, path: string, choice: string | number): Result<PierDocument> {
+/**
+ * Picks one of a choice field's choices, with all that follows: another fill brings its support, another soil its values. Null clears a
+ * nullable field.
+ */
+export function setChoice(document: PierDocument, path: string, choice: string | number | null): Result<PierDocument> {
   const field = shownField(document.spec, path, 'choice')
   if (field === undefined) return refuse('not-a-field', path, { got: path })
+  if (choice === null && field.nullable) return changed(document, withValueAt(document.spec, path, null))
+  if (choice === null) return refuse('not-a-choice', path, { got: '', limit: field.choices.join(', ') })
   if (!field.choices.includes(choice)) return refuse('not-a-choice', path, { got: String(choice), limit: field.choices.join(', ') })
   return changed(document, withChoice(document.spec, path, choice))
 }

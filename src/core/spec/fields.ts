@@ -1,5 +1,6 @@
 import type { Field } from '../model/field.ts'
 import type { PierSpec } from '../model/spec.ts'
+import { calloutFields } from './calloutFields.ts'
 import { holeFields } from './holeFields.ts'
 import { bracketFields, fillFields } from './kindFields.ts'
 import { loadFields } from './loadFields.ts'
@@ -9,7 +10,7 @@ import { barFields } from './steelFields.ts'
 import { concreteFields, topFields } from './topFields.ts'
 
 /**
- * Every input there is, in building order: ground, hole, post, fill, steel, top, concrete, loads. Bounds and steps are SI.
+ * Every input there is, in building order: ground, hole, post, fill, steel, top, concrete, loads, drawing. Bounds and steps are SI.
  * Two kinds may own a field of one path with other bounds; `visibleIf` leaves at most one of them at a time.
  */
 export const fields: readonly Field[] = [
@@ -22,6 +23,7 @@ export const fields: readonly Field[] = [
   ...topFields,
   ...concreteFields,
   ...loadFields,
+  ...calloutFields,
 ]
 
 /** The inputs that this pier has, in building order. */

@@ -35,7 +35,8 @@ export const fieldBy: ReadonlyMap<string, Field> = new Map([...fields].reverse()
 function untyped(value: number, quantity: QuantityKind): string {
   const short = shortText(value, quantity)
   const unit = exactUnit[quantity]
-  const exact = unit === undefined ? short : `${Number(`${value}e${-(powerOfTen[unit] ?? 0)}`)} ${unit}`
+  const [digits = '', power] = value.toExponential().split('e')
+  const exact = unit === undefined ? short : `${digits}e${Number(power) - (powerOfTen[unit] ?? 0)} ${unit}`
   return [short, exact].find((text) => readsExactly(text, quantity, value)) ?? short
 }
 

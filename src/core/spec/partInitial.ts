@@ -1,8 +1,9 @@
 import { postSections } from '../engineering/tables/postSections.ts'
 import { cover } from '../engineering/tables/concrete.ts'
-import type { Hole, PierSpec, Site, ThroughBars } from '../model/spec.ts'
+import type { Callout, Hole, PierSpec, Site, ThroughBars } from '../model/spec.ts'
 import { metres } from '../units/quantity.ts'
 import { toSI } from '../units/factors.ts'
+import { firstCallout } from './calloutFields.ts'
 import { firstBars } from './steelFields.ts'
 
 const inch = toSI(1, 'in')
@@ -33,11 +34,15 @@ const bars = ({ hole, post }: PierSpec): ThroughBars => {
   return { ...firstBars, length: wholeInches(length, 3) }
 }
 
+/** A load that was entered from the drawing is on the drawing. */
+const callout = ({ loads }: PierSpec): Callout => ({ ...firstCallout, uplift: loads.entered?.uplift ?? null })
+
 const fitted: Readonly<Record<string, (spec: PierSpec) => unknown>> = {
   'hole.bell': bell,
   'hole.flare': flare,
   'site.lower': lower,
   bars,
+  callout,
 }
 
 /** An optional part as it is first put into this pier: the field's own `initial`, fitted to the hole and post that are there. */

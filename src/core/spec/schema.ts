@@ -5,6 +5,7 @@ import { bracketKinds, fillKinds } from '../kinds/index.ts'
 import { unitNames } from '../units/factors.ts'
 import { formatText } from '../units/format.ts'
 import { parseQuantity } from '../units/parse.ts'
+import { calloutTexts } from './calloutText.ts'
 import { fields } from './fields.ts'
 import { defaultSpec } from './defaults.ts'
 import { longestReason, shortestReason, soilMechanisms } from './judgement.ts'
@@ -41,7 +42,10 @@ const count = (field: NumberField) => z.number().meta({ description: `whole numb
 /** One field as the job file holds it: a quantity as text with its unit, a count or a choice as it is. */
 const entry = (field: Field) => {
   if (field.type === 'part') throw new Error(`entry: ${field.path} is a part`)
-  if (field.type === 'choice') return z.literal([...field.choices])
+  if (field.type === 'choice') {
+    const one = z.literal([...field.choices])
+    return field.nullable ? one.nullable().default(null) : one
+  }
   const plain = field.quantity === 'count' ? count(field) : quantity(field)
   return field.nullable ? plain.nullable().default(null) : plain
 }
@@ -63,6 +67,9 @@ const maybe = (path: string) => at(path).optional()
 
 /** A choice that a file from before it existed leaves out. */
 const started = (path: string) => z.prefault(at(path) as z.ZodType<unknown, unknown>, valueAt(defaultSpec, path))
+
+/** A quantity that a file may leave out, as the text that it then has. */
+const written = (path: string, text: string) => z.prefault(at(path) as z.ZodType<unknown, unknown>, text)
 
 const soil = (path: string) =>
   z.discriminatedUnion('kind', [
@@ -156,6 +163,15 @@ const pier = z.strictObject({
     .strictObject({ mechanism: z.literal([...soilMechanisms]), reason: z.string().min(shortestReason).max(longestReason) })
     .nullable()
     .default(null),
+  callout: part({
+    ...entries(fields.filter((field) => /^callout\.\w+$/.test(field.path))),
+    tolerance: z
+      .strictObject({ diameter: written('callout.tolerance.diameter', '0 in'), depth: written('callout.tolerance.depth', '0 in') })
+      .prefault({}),
+    number: z.string().max(calloutTexts.number).default(''),
+    date: z.string().max(calloutTexts.date).default(''),
+    notes: z.string().max(calloutTexts.notes).default(''),
+  }),
 })
 
 /** The job file, newest version. Reading gives SI numbers; written texts are kept beside them by jobFile.ts. */

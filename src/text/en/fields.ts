@@ -1,5 +1,6 @@
 import type { FieldGroup } from '../../core/model/field.ts'
 import type { FieldPath } from '../specPath.ts'
+import { calloutChoices, calloutFields } from './drawing.ts'
 
 /** What an input is called, what it means in one line, and what "none" is called where a value may be left out. */
 export type FieldText = Readonly<{ label: string; help: string; none?: string }>
@@ -164,6 +165,7 @@ export const fields: Readonly<Record<FieldPath, FieldText>> = {
   'loads.estimate.roofLive': { label: 'Roof live load', help: 'People and tools during repairs.' },
   'loads.estimate.groundSnow': { label: 'Ground snow', help: 'Snow load on the ground, from the code map.' },
   piers: { label: 'Piers like this', help: 'How many piers the job has. Orders are shown for one and for all.' },
+  ...calloutFields,
 }
 
 export const groups: Readonly<Record<FieldGroup, Readonly<{ label: string; help: string }>>> = {
@@ -175,6 +177,7 @@ export const groups: Readonly<Record<FieldGroup, Readonly<{ label: string; help:
   top: { label: 'Top', help: 'How it ends at the ground.' },
   concrete: { label: 'Concrete', help: 'The mix, and what to order.' },
   loads: { label: 'Loads', help: 'What pulls up, presses down and pushes.' },
+  drawing: { label: 'Drawing', help: 'What the permit drawing asks of this pier.' },
 }
 
 /** Words for the values of every choice. */
@@ -198,27 +201,36 @@ const barGrade = { unknown: 'Unknown', '40': 'Grade 40', '60': 'Grade 60' }
 const barCoating = { plain: 'Plain', galvanised: 'Galvanised', epoxy: 'Epoxy coated', stainless: 'Stainless' }
 const bag = { '50': '50 lb bag', '60': '60 lb bag', '80': '80 lb bag' }
 
+const postSection = {
+  '4x4': '4×4',
+  '4x6': '4×6',
+  '6x6': '6×6',
+  '6x8': '6×8',
+  '8x8': '8×8',
+  '3-ply-2x6': '3-ply 2×6',
+  '4-ply-2x6': '4-ply 2×6',
+  '3-ply-2x8': '3-ply 2×8',
+  'round-6': 'Round, 6 in',
+  'round-7': 'Round, 7 in',
+  'round-8': 'Round, 8 in',
+  'round-9': 'Round, 9 in',
+  'round-10': 'Round, 10 in',
+}
+const useClass = {
+  untreated: 'Untreated',
+  UC3B: 'UC3B (above ground)',
+  UC4A: 'UC4A (ground contact)',
+  UC4B: 'UC4B (building posts)',
+  UC4C: 'UC4C (severe)',
+}
+
 export const choices: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'site.soil.kind': soilKind,
   'site.soil.class': soilClass,
   'site.lower.soil.kind': soilKind,
   'site.lower.soil.class': soilClass,
   'hole.base.material': { gravel: 'Washed stone', concrete: 'Concrete pad' },
-  'post.section': {
-    '4x4': '4×4',
-    '4x6': '4×6',
-    '6x6': '6×6',
-    '6x8': '6×8',
-    '8x8': '8×8',
-    '3-ply-2x6': '3-ply 2×6',
-    '4-ply-2x6': '4-ply 2×6',
-    '3-ply-2x8': '3-ply 2×8',
-    'round-6': 'Round, 6 in',
-    'round-7': 'Round, 7 in',
-    'round-8': 'Round, 8 in',
-    'round-9': 'Round, 9 in',
-    'round-10': 'Round, 10 in',
-  },
+  'post.section': postSection,
   'post.species': {
     'southern-pine': 'Southern pine',
     'douglas-fir-larch': 'Douglas fir-larch',
@@ -226,13 +238,7 @@ export const choices: Readonly<Record<string, Readonly<Record<string, string>>>>
     'spruce-pine-fir': 'Spruce-pine-fir',
     cedar: 'Cedar',
   },
-  'post.treatment': {
-    untreated: 'Untreated',
-    UC3B: 'UC3B (above ground)',
-    UC4A: 'UC4A (ground contact)',
-    UC4B: 'UC4B (building posts)',
-    UC4C: 'UC4C (severe)',
-  },
+  'post.treatment': useClass,
   'support.kind': { embedded: 'In the hole', bracket: 'On a bracket' },
   'fill.bagSize': bag,
   'bars.size': barSize,
@@ -258,4 +264,9 @@ export const choices: Readonly<Record<string, Readonly<Record<string, string>>>>
   'loads.estimate.flow': { clear: 'Clear', obstructed: 'Blocked' },
   'loads.estimate.edition': { '7-16': 'ASCE 7-16', '7-22': 'ASCE 7-22' },
   'loads.estimate.exposure': { B: 'B', C: 'C', D: 'D' },
+  ...calloutChoices,
+  'callout.barSize': barSize,
+  'callout.section': postSection,
+  'callout.treatment': useClass,
+  'callout.soil': soilClass,
 }

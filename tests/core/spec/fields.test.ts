@@ -15,7 +15,7 @@ import { arbitraryPier } from '../../arbitraryPier.ts'
 
 const numbers = fields.flatMap((field) => (field.type === 'number' ? [field] : []))
 const paths = [...new Set(fields.map((field) => field.path))]
-const groups = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'loads']
+const groups = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'loads', 'drawing']
 
 describe('the table of fields', () => {
   it('stands in building order', () => {
@@ -43,7 +43,7 @@ describe('the table of fields', () => {
       fc.property(arbitraryPier(), ({ spec }) => {
         const shown = visibleFields(spec).map((field) => field.path)
         expect(new Set(shown).size).toBe(shown.length)
-        const known = new Set([...paths, 'support.kind', 'judgement'])
+        const known = new Set([...paths, 'support.kind', 'judgement', 'callout.number', 'callout.date', 'callout.notes'])
         for (const leaf of leaves(spec)) expect(known).toContain(leaf)
         for (const path of shown) expect(valueAt(spec, path)).not.toBeUndefined()
       }),

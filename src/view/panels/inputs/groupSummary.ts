@@ -30,4 +30,5 @@ export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say
     ].join(', '),
   loads: ({ loads }, say) =>
     loads.entered ? say(loads.entered.uplift, 'force') : loads.estimate ? text.app.fields.estimate : text.app.fields.none,
+  drawing: ({ callout }) => (callout ? callout.number || text.drawing.isEntered : text.app.fields.none),
 }
