@@ -23,7 +23,9 @@ function usLength(inches: number, style: 'screen' | 'sheet', options: FormatOpti
         : Number.POSITIVE_INFINITY
   if (rounded >= feetFrom) {
     const feet = Math.floor(rounded / 12)
-    return { text: `${sign}${feet}'-${inchesText(rounded - feet * 12, parts)}"`, unit: '' }
+    const inchesOver = rounded - feet * 12
+    const zero = inchesOver > 0 && inchesOver < 1 ? '0 ' : ''
+    return { text: `${sign}${feet}'-${zero}${inchesText(inchesOver, parts)}"`, unit: '' }
   }
   if (rounded === 0 && inches !== 0) return { text: significant(inches, 1, 'us'), unit: style === 'sheet' ? '"' : 'in' }
   const text = `${sign}${inchesText(rounded, parts)}`

@@ -26,6 +26,8 @@ const written: readonly (readonly [number, UnitId, QuantityKind, UnitSystem, For
   [36, 'in', 'length', 'us', { style: 'sheet' }, '3\'-0"'],
   [126, 'in', 'length', 'us', { style: 'sheet' }, '10\'-6"'],
   [40.5, 'in', 'length', 'us', { style: 'sheet' }, '3\'-4 1/2"'],
+  // Zero inches are kept before a fraction too.
+  [48.875, 'in', 'length', 'us', { style: 'sheet' }, '4\'-0 7/8"'],
   [18, 'in', 'length', 'us', { style: 'sheet' }, '18"'],
   [18, 'in', 'length', 'us', { style: 'sheet', feetInches: true }, '1\'-6"'],
   [1.5, 'in', 'length', 'us', { style: 'sheet' }, '1 1/2"'],
