@@ -14,6 +14,12 @@ type Parts = Readonly<{
   demand?: Worked
 }>
 
+/** Demand over what is there; a limit that is just reached is not missed by the last bit. */
+export function ratioOf(demand: number, stated: number): number {
+  const ratio = demand / stated
+  return Math.abs(ratio - 1) < 1e-9 ? 1 : ratio
+}
+
 /**
  * One check of a result. A link that is not counted states no allowable, whatever its worked numbers; its standing is the
  * weakest of all that went in.
@@ -33,6 +39,6 @@ export function makeCheck({ id, group, where, worked, allowable, counting, deman
     sources,
     standing: weakest(...all.map((one) => one.standing)),
     ...(demand ? { demand } : {}),
-    ...(demand && stated && stated.value > 0 ? { ratio: demand.value / stated.value } : {}),
+    ...(demand && stated && stated.value > 0 ? { ratio: ratioOf(demand.value, stated.value) } : {}),
   }
 }

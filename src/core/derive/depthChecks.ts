@@ -1,3 +1,4 @@
+import type { Cited } from '../engineering/cited.ts'
 import { leastFootingDepth } from '../engineering/soil/depths.ts'
 import { standOffRules } from '../engineering/tables/standOff.ts'
 import type { Depths, ExposureLine } from '../model/result.ts'
@@ -5,29 +6,14 @@ import type { Check, Worked } from '../model/worked.ts'
 import type { SourceId } from '../engineering/sources.ts'
 import { type Metres, metres } from '../units/quantity.ts'
 import { makeCheck } from './check.ts'
+import { given, limitOf } from './given.ts'
 import type { PierFrame } from './pierFrame.ts'
-
-const lengthOf = (
-  id: string,
-  value: number,
-  formula: string,
-  sources: readonly SourceId[],
-  standing: Worked['standing'] = 'definition',
-): Worked => ({
-  id,
-  value,
-  quantity: 'length',
-  formula,
-  inputs: [],
-  sources,
-  standing,
-})
 
 /** Frost and least depth, both at the downhill edge of the bearing surface. `demand` is the depth asked for. */
 export function depthChecks(frame: PierFrame, depths: Depths): Check[] {
-  const there = lengthOf('bearing-depth-downhill', depths.bearingAtDownhillEdge, 'd_{dn} = d_c - r\\,s', ['definition'])
+  const there = given('bearing-depth-downhill', depths.bearingAtDownhillEdge, 'length', { formula: 'd_{dn} = d_c - r\\,s' })
   const asked = (id: string, value: number, source: SourceId, standing: Worked['standing']) =>
-    lengthOf(id, value, 'd_{dn} \\ge d', [source], standing)
+    given(id, value, 'length', { formula: 'd_{dn} \\ge d', sources: [source], standing })
   const check = (id: string, demand: Worked, why: string): Check =>
     makeCheck({
       id,
@@ -51,17 +37,23 @@ export function depthChecks(frame: PierFrame, depths: Depths): Check[] {
 export function standOff(frame: PierFrame): Readonly<{ aboveConcrete: Metres; aboveGrade: Metres; checks: readonly Check[] }> | null {
   const { bracketSite, spec, profile, foot } = frame
   if (!bracketSite) return null
-  const rule = standOffRules['irc-2012-2018']
+  const rule = standOffRules[spec.code]
+  // A post of an open building stands out in the weather, which one edition's exception leaves out.
+  const why = rule.weatherExposed
+    ? rule.join === 'both'
+      ? 'stand-off-needs-both'
+      : 'stand-off-is-a-condition'
+    : 'stand-off-not-in-weather'
   const aboveGrade = metres(foot - spec.site.slope * profile.shaftRadius)
-  const held = (id: string, is: number, least: { value: number; source: SourceId; standing: Worked['standing'] }): Check =>
+  const held = (id: string, is: number, least: Cited): Check =>
     makeCheck({
       id,
       group: 'detail',
       where: ['bracket-seat', 'post'],
       worked: [],
-      allowable: lengthOf(id, is, '', ['definition']),
-      demand: lengthOf(`${id}-least`, least.value, '', [least.source], least.standing),
-      counting: { counted: 'counted', why: 'stand-off-is-a-condition', sources: [least.source] },
+      allowable: given(id, is, 'length'),
+      demand: limitOf(`${id}-least`, least, 'length'),
+      counting: { counted: 'counted', why, sources: [least.source] },
     })
   return {
     aboveConcrete: bracketSite.standOff,

@@ -28,5 +28,13 @@ export const counting = {
   mixedStrength: counted('strength-of-mixed-concrete', ['aci-318-19-19-2']),
   dryMixStrength: notCounted('strength-of-dry-mix', ['aci-318-19-26-5-2', 'bohnhoff-2003']),
   flowableStrength: judged('strength-of-flowable-fill', ['ibc-1807-3-3']),
+  concreteSideways: counted('concrete-presses-sideways', ['ibc-1807-3-3']),
+  soilSideways: notCounted('soil-does-not-press-sideways', ['ibc-1807-3-3']),
+  dryMixSideways: notCounted('dry-mix-does-not-press-sideways', ['ibc-1807-3-3', 'aci-318-19-26-5-2']),
+  granularSideways: judged('granular-presses-sideways', ['ibc-1807-3-3']),
+  flowableSideways: counted('flowable-fill-presses-sideways', ['ibc-1807-3-3']),
+
+  coredMix: judged('cores-not-below-limits', ['aci-318-19-26-12-6', 'bohnhoff-2003']),
+
   padStrength: counted('strength-of-pad', ['aci-318-19-19-2']),
 } as const satisfies Readonly<Record<string, Counting>>

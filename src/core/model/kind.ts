@@ -26,6 +26,19 @@ export type Counting = Readonly<{
   sources: readonly SourceId[]
 }>
 
+/** What of one way to fill a hole a standard lets one count, thing by thing. */
+export type FillCounting = Readonly<{
+  /** Does the weight of what is placed count against uplift? */
+  weight: Counting
+  /** Side friction between what is placed and undisturbed ground. */
+  sideFriction: Counting
+  /** Bar through the post, or the bracket, as the connection. */
+  connection: Counting
+  strength: Counting
+  /** What stands round the post as a fill that presses sideways on undisturbed ground, IBC 1807.3.3. */
+  sideways: Counting
+}>
+
 /** What a lift is ordered as, and how heavy it is. */
 export type Supply = 'bags' | 'ready-mix' | 'loose' | 'none'
 
@@ -51,15 +64,9 @@ export type FillKind<F extends Fill = Fill> = Readonly<{
   supply: Readonly<Partial<Record<Role, Supply>>>
   /** Does the finished top (crown, rim) belong to this kind, or does it end at grade? */
   hasTop: boolean
-  counting: Readonly<{
-    /** Does the weight of each role count against uplift? */
-    weight: Counting
-    /** Side friction between what is placed and undisturbed ground. */
-    sideFriction: Counting
-    /** Bar through the post, or the bracket, as the connection. */
-    connection: Counting
-    strength: Counting
-  }>
+  counting: FillCounting
+  /** The same once cores taken from the mix as placed are not below the code's limits; only where cores can tell. */
+  cored?: FillCounting
   /** Width that bears sideways: the hole (bonded concrete) or the post alone, IBC 1807.3.3 options. */
   lateralWidth: 'hole' | 'post'
   /** Construction steps, keys into the text table. */

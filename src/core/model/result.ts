@@ -56,6 +56,51 @@ export type Depths = Readonly<{
   bearingAtUphillEdge: Metres
 }>
 
+/** What a combination of loads comes to [N]; `combination` is a key into the text table ("loads"). */
+export type CombinedLoad = Readonly<{ combination: string; load: Newtons }>
+
+/**
+ * One way in which wind may act on the roof over a post, seen at one of the two posts of a frame, and what comes of it there.
+ * Words of every part are in the text table ("loads").
+ */
+export type LoadCase = Readonly<{
+  id: string
+  wind: 'across' | 'on-high-eave' | 'on-low-eave' | 'along'
+  /** The case of a free roof's figure, or the lesser or greater of an enclosed roof's two windward values. */
+  figure: 'A' | 'B' | 'least' | 'most'
+  /** Air inside an enclosed building pushes the roof out, or draws it in; null for a free roof. */
+  inside: 'out' | 'in' | null
+  post: 'windward' | 'leeward'
+  /** Wind at the post at strength level, up positive [N]: its own half of the roof, and by statics of the frame. */
+  byArea: Newtons
+  byStatics: Newtons
+  /** Allowable-stress level. Uplift up positive, negative where dead load wins; gravity down positive. */
+  uplift: CombinedLoad
+  gravity: CombinedLoad
+  worked: readonly Worked[]
+}>
+
+/** Which combination set a load, and in which wind; `case` null where no wind is in it. */
+export type GoverningLoad = Readonly<{ case: string | null; combination: string }>
+
+/** Allowable-stress loads at the top of one pier; null each where nothing is known of it. Earthquake is never in them. */
+export type Demand = Readonly<{
+  kind: 'entered' | 'estimated' | null
+  isEstimate: boolean
+  uplift: Worked | null
+  gravity: Worked | null
+  lateral: Worked | null
+  /** Height of the lateral load above grade at the axis [m]. */
+  lateralHeight: Metres | null
+  /** Every wind case tried, at each post. Empty unless estimated. */
+  cases: readonly LoadCase[]
+  governing: Readonly<{ uplift: GoverningLoad | null; gravity: GoverningLoad | null }>
+  /** Steps that all cases share. */
+  worked: readonly Worked[]
+  /** What an estimate leaves out, or why it gives no value: keys into the text table ("loads"). */
+  notes: readonly string[]
+}>
+
 export type PierResult = Readonly<{
   spec: PierSpec
   zones: readonly Zone[]
@@ -69,10 +114,20 @@ export type PierResult = Readonly<{
     spoilLoose: Readonly<{ low: CubicMetres; high: CubicMetres }>
   }>
   quantities: readonly QuantityLine[]
+  /** Loads from the drawing, else an estimate. */
+  demand: Demand
   /** Every mechanism and link, counted or not. */
   checks: readonly Check[]
   /** The soil mechanism in use and the connection, and which of all counted links governs. Null when a needed link is not counted. */
-  uplift: Readonly<{ soil: string; governing: string | null; allowable: Newtons | null; standing: Standing; uncounted: readonly string[] }>
+  uplift: Readonly<{
+    soil: string
+    governing: string | null
+    allowable: Newtons | null
+    /** Uplift over the allowable; null without either. */
+    ratio: number | null
+    standing: Standing
+    uncounted: readonly string[]
+  }>
   exposure: Exposure
   /** The pier against the drawing; null while none is entered. */
   callout: CalloutResult | null

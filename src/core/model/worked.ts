@@ -48,6 +48,8 @@ export type Check = Readonly<{
   /** A limit or a load to hold the allowable against, and the ratio demand / allowable. */
   demand?: Worked
   ratio?: number
+  /** For a check of a choice instead of a number: the values of the field at `path`, and whether what is asked is reached. */
+  choice?: Readonly<{ path: string; is: string; asked: string; reached: boolean }>
   sources: readonly SourceId[]
   standing: Standing
 }>

@@ -58,6 +58,7 @@ export const cubicMetres = (value: number): CubicMetres => value as CubicMetres
 export const newtons = (value: number): Newtons => value as Newtons
 export const pascals = (value: number): Pascals => value as Pascals
 export const unitWeight = (value: number): UnitWeight => value as UnitWeight
+export const pressureGradient = (value: number): PressureGradient => value as PressureGradient
 export const radians = (value: number): Radians => value as Radians
 export const slope = (value: number): Slope => value as Slope
 export const seconds = (value: number): Seconds => value as Seconds

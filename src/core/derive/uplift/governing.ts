@@ -1,7 +1,7 @@
 import { weakest } from '../../engineering/showing.ts'
 import type { PierResult } from '../../model/result.ts'
 import type { SoilMechanism } from '../../model/spec.ts'
-import type { Check } from '../../model/worked.ts'
+import type { Check, Worked } from '../../model/worked.ts'
 import { newtons } from '../../units/quantity.ts'
 import { type Hold, holdOf } from './hold.ts'
 
@@ -37,14 +37,19 @@ const chainGroups: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift
 const lesser = (best: Hold | null, one: Hold): Hold | null =>
   (one.allowable ?? Number.POSITIVE_INFINITY) < (best?.allowable ?? Number.POSITIVE_INFINITY) ? one : best
 
-/** The chain of a result's checks, with the weakest standing in it and the links that are not counted. */
-export function governingUplift(checks: readonly Check[], chosen: SoilMechanism | null): PierResult['uplift'] {
+/**
+ * The chain of a result's checks, with the weakest standing in it and the links that are not counted.
+ * @param uplift at the top of the pier, when one is known
+ */
+export function governingUplift(checks: readonly Check[], chosen: SoilMechanism | null, uplift: Worked | null): PierResult['uplift'] {
   const { soil, links, governing } = chainOf(checks.map(holdOf), chosen)
   const inChain = new Set(links.map((link) => link.id))
+  const allowable = governing?.allowable ?? null
   return {
     soil: soil?.id ?? '',
     governing: governing?.id ?? null,
-    allowable: governing?.allowable == null ? null : newtons(governing.allowable),
+    allowable: allowable === null ? null : newtons(allowable),
+    ratio: allowable !== null && allowable > 0 && uplift ? uplift.value / allowable : null,
     standing: weakest(...checks.filter((check) => inChain.has(check.id)).map((check) => check.standing)),
     uncounted: links.filter((link) => link.allowable === null).map((link) => link.id),
   }

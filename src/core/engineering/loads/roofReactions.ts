@@ -39,6 +39,22 @@ export const workedLeewardReaction = showing({
   of: (inputs: Inputs) => roofReactions(inputs).leeward,
 })
 
+/** Uplift at the windward post by statics, with its work shown. */
+export const workedWindwardReaction = showing({
+  id: 'windward-reaction',
+  quantity: 'force',
+  formula: String.raw`R = \frac{s(L/2+a)}{L}\left[p_W\left(\tfrac{3L}{4}+\tfrac a2\right) + p_L\left(\tfrac L4-\tfrac a2\right)\right]`,
+  terms: {
+    bay: ['s', 'length'],
+    span: ['L', 'length'],
+    overhang: ['a', 'length'],
+    windward: ['p_W', 'pressure'],
+    leeward: ['p_L', 'pressure'],
+  },
+  sources: ['statics'],
+  of: (inputs: Inputs) => roofReactions(inputs).windward,
+})
+
 type TributaryInputs = Readonly<{ span: Metres; bay: Metres; overhang: Metres; pressure: Pascals }>
 
 /**

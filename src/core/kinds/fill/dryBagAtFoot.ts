@@ -24,6 +24,7 @@ export const dryBagAtFoot: FillKind<FillOf<'dry-bag-at-foot'>> = {
     sideFriction: counting.backfillFriction,
     connection: counting.barInSoil,
     strength: counting.dryMixStrength,
+    sideways: counting.soilSideways,
   },
   lateralWidth: 'post',
   steps: ['drill', 'clean-out', 'place-base', 'set-and-brace', 'empty-bags', 'backfill-in-lifts', 'slope-soil-away'],

@@ -15,6 +15,7 @@ export const flowableFill: FillKind<FillOf<'flowable-fill'>> = {
     sideFriction: counting.flowableFriction,
     connection: counting.barInFlowableFill,
     strength: counting.flowableStrength,
+    sideways: counting.flowableSideways,
   },
   lateralWidth: 'post',
   steps: ['drill', 'clean-out', 'place-base', 'set-and-brace', 'pour-flowable', 'cure', 'slope-soil-away'],

@@ -21,6 +21,7 @@ export const granularOnPad: FillKind<FillOf<'granular-on-pad'>> = {
     sideFriction: counting.granularFriction,
     connection: counting.barInSoil,
     strength: counting.padStrength,
+    sideways: counting.granularSideways,
   },
   lateralWidth: 'post',
   steps: ['drill', 'clean-out', 'place-base', 'place-pad', 'cure', 'set-and-brace', 'granular-in-lifts', 'slope-soil-away'],

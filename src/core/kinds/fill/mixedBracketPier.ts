@@ -15,6 +15,7 @@ export const mixedBracketPier: FillKind<FillOf<'mixed-bracket-pier'>> = {
     sideFriction: counting.concreteFriction,
     connection: counting.bracketBolts,
     strength: counting.mixedStrength,
+    sideways: counting.concreteSideways,
   },
   lateralWidth: 'hole',
   steps: [

@@ -21,6 +21,7 @@ export const mixedCollar: FillKind<FillOf<'mixed-collar'>> = {
     sideFriction: counting.concreteFriction,
     connection: counting.barInConcrete,
     strength: counting.mixedStrength,
+    sideways: counting.soilSideways,
   },
   lateralWidth: 'post',
   steps: [

@@ -15,6 +15,7 @@ export const mixedFullHeight: FillKind<FillOf<'mixed-full-height'>> = {
     sideFriction: counting.concreteFriction,
     connection: counting.barInConcrete,
     strength: counting.mixedStrength,
+    sideways: counting.concreteSideways,
   },
   lateralWidth: 'hole',
   steps: [

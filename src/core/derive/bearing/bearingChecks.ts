@@ -1,0 +1,70 @@
+import { workedBearingGross, workedBearingNet } from '../../engineering/soil/bearing.ts'
+import { effectiveStress } from '../../engineering/soil/verticalStress.ts'
+import { waterUnitWeight } from '../../engineering/tables/materials.ts'
+import type { Counting } from '../../model/kind.ts'
+import type { Demand, Depths, QuantityLine } from '../../model/result.ts'
+import type { Check, Worked } from '../../model/worked.ts'
+import type { Zone } from '../../model/zone.ts'
+import { cubicMetres, metres, newtons, type UnitWeight } from '../../units/quantity.ts'
+import { makeCheck } from '../check.ts'
+import { given } from '../given.ts'
+import { lessCounted } from '../lessCounted.ts'
+import type { PierFrame } from '../pierFrame.ts'
+import type { SoilColumn } from '../uplift/soilColumn.ts'
+import { bearingSite } from './bearingSite.ts'
+
+const netReading: Counting = { counted: "engineer's judgement", why: 'net-is-a-reading', sources: ['ibc-1807-3-2-3'] }
+
+/**
+ * Pressure under the pier against what the code presumes, or the user entered, for the soil that it stands on: gross, the pier's own weight
+ * in it, and net, less the soil that it replaced.
+ */
+export function bearingChecks(
+  frame: PierFrame,
+  column: SoilColumn,
+  { lines, zones, depths, demand }: Readonly<{ lines: readonly QuantityLine[]; zones: readonly Zone[]; depths: Depths; demand: Demand }>,
+): Check[] {
+  const site = bearingSite(frame, lines, zones, depths)
+  const { counting, where, area, weight, volume } = site
+  const depth = metres(Math.max(0, -frame.profile.bottom - frame.spec.site.slope * frame.profile.bottomRadius))
+  const soil = column.at(depth)
+  const allowable = given('bearing-value', soil.bearing, 'pressure', {
+    formula: 'q_a',
+    sources: [soil.source],
+    standing: soil.tableStanding,
+  })
+  const shown = given('bearing-area', area, 'area', { formula: 'A' })
+  const capacity: Worked = {
+    id: 'bearing-capacity',
+    value: soil.bearing * area,
+    quantity: 'force',
+    formula: 'N_a = q_a A',
+    inputs: [
+      { symbol: 'q_a', name: 'bearing', value: soil.bearing, quantity: 'pressure' },
+      { symbol: 'A', name: 'area', value: area, quantity: 'area' },
+    ],
+    sources: allowable.sources,
+    standing: allowable.standing,
+  }
+  const worked = [shown, capacity]
+  const base = { group: 'bearing', where, worked, allowable } as const
+  const load = demand.gravity
+  if (!load) return [makeCheck({ ...base, id: 'bearing-gross', counting })]
+  const use = { standings: [load.standing], sources: load.sources }
+  const gross = workedBearingGross({ load: newtons(load.value), weight: newtons(weight), area }, { ...use, id: 'gross-pressure' })
+  const stress = effectiveStress(column.layers, null, waterUnitWeight.value, depth)
+  const net = workedBearingNet(
+    {
+      load: newtons(load.value),
+      area,
+      volume: cubicMetres(volume),
+      concrete: (volume > 0 ? weight / volume : 0) as UnitWeight,
+      soil: (depth > 0 ? stress / depth : 0) as UnitWeight,
+    },
+    { ...use, id: 'net-pressure' },
+  )
+  return [
+    makeCheck({ ...base, id: 'bearing-gross', counting, demand: gross }),
+    makeCheck({ ...base, id: 'bearing-net', counting: lessCounted(counting, netReading), demand: net }),
+  ]
+}

@@ -1,0 +1,20 @@
+import { coreAcceptance, type CoreVerdict } from '../engineering/concrete/cores.ts'
+import { fillKind } from '../kinds/index.ts'
+import type { FillCounting } from '../model/kind.ts'
+import type { Role } from '../model/solid.ts'
+import type { PierSpec } from '../model/spec.ts'
+
+/** How three cores of the mix stand against the code's limits; null when none were taken. */
+export function coresOf({ cores, strength }: PierSpec['concrete']): CoreVerdict | null {
+  return cores && coreAcceptance({ cores: [cores.first, cores.second, cores.third], specified: strength })
+}
+
+/** What may be counted of a pier's fill: as its kind says, or as it says for a mix whose cores are not below the limits. */
+export function countingOf({ fill, concrete }: PierSpec): FillCounting {
+  const kind = fillKind(fill.kind)
+  return kind.cored && coresOf(concrete)?.meets ? kind.cored : kind.counting
+}
+
+/** Whether a role carries as concrete does: mixed concrete, or dry mix that cores speak for. */
+export const carriesAsConcrete = (role: Role, spec: PierSpec): boolean =>
+  role === 'concrete' || (role === 'dry-mix' && countingOf(spec).strength.counted !== 'not counted')

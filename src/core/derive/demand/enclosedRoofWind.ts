@@ -1,0 +1,94 @@
+import { edgeZoneCoefficient, enclosedRoofCoefficients } from '../../engineering/loads/enclosedRoof.ts'
+import { directionality, rigidGust, workedEnclosedRoofPressure } from '../../engineering/loads/velocityPressure.ts'
+import { internalPressure } from '../../engineering/tables/windRoof.ts'
+import type { LoadEstimate } from '../../model/spec.ts'
+import type { Worked } from '../../model/worked.ts'
+import { pascals } from '../../units/quantity.ts'
+import { given } from '../given.ts'
+import type { RoofWind } from './roofWind.ts'
+
+/** Coefficients of one figure: windward and leeward half, and how they are shown. */
+type Halves = Readonly<{ windward: number; leeward: number; formula: string }>
+
+const slopes = String.raw`C_p(\theta,\ h/L)`
+const zones = String.raw`C_p(x/h,\ h/L)`
+
+/** From 10 degrees on the slopes have values of their own; flatter roofs go by zones from the edge that the wind meets. */
+function acrossRidge({ roofAngle: angle, roofHeight, span, overhang }: LoadEstimate): readonly [least: Halves, most: Halves] | null {
+  const length = span + 2 * overhang
+  const heightOverLength = roofHeight / length
+  const sloped = enclosedRoofCoefficients({ angle, heightOverLength })
+  if (sloped) {
+    const { windward, leeward } = sloped
+    return [
+      { windward: windward[0], leeward, formula: slopes },
+      { windward: windward[1], leeward, formula: slopes },
+    ]
+  }
+  if (angle > flattest) return null
+  // Each half takes the zone that it begins in, the more lifting one.
+  const near = edgeZoneCoefficient({ distanceOverHeight: 0, heightOverLength })
+  const far = edgeZoneCoefficient({ distanceOverHeight: length / 2 / roofHeight, heightOverLength })
+  return [
+    { windward: near[0], leeward: far[0], formula: zones },
+    { windward: near[1], leeward: far[1], formula: zones },
+  ]
+}
+
+/** 10 degrees [rad], where the zones give way to the slopes. Source: asce-7-16-27-3. */
+const flattest = (10 * Math.PI) / 180
+
+/** Wind along the ridge, in the bay that it meets first; the building is taken to be at least as long as it is wide. */
+function alongRidge({ roofHeight, span, overhang }: LoadEstimate): readonly [least: Halves, most: Halves] {
+  const [least, most] = edgeZoneCoefficient({ distanceOverHeight: 0, heightOverLength: roofHeight / (span + 2 * overhang) })
+  return [
+    { windward: least, leeward: least, formula: zones },
+    { windward: most, leeward: most, formula: zones },
+  ]
+}
+
+/** Every case of an enclosed or partially enclosed roof: across and along, both roof values, with air inside pushing out and drawing in. */
+export function enclosedRoofWind(
+  estimate: LoadEstimate,
+  enclosure: 'enclosed' | 'partially-enclosed',
+  velocityPressure: Worked,
+): readonly RoofWind[] {
+  const across = acrossRidge(estimate)
+  if (!across) return []
+  const { edition } = estimate
+  const coefficient = (id: string, value: number, formula: string): Worked =>
+    given(id, value, 'ratio', { formula, sources: ['asce-7-16-27-3'], standing: 'secondary' })
+  const inside = internalPressure[enclosure]
+  const caseOf = (wind: 'across' | 'along', figure: 'least' | 'most', halves: Halves, sense: 'out' | 'in'): RoofWind => {
+    const pressure = (id: string, value: number) =>
+      workedEnclosedRoofPressure(
+        {
+          edition,
+          pressure: pascals(velocityPressure.value),
+          gust: rigidGust,
+          kd: directionality,
+          coefficient: value,
+          internal: sense === 'out' ? inside : -inside,
+        },
+        { id, standings: [velocityPressure.standing] },
+      )
+    return {
+      wind,
+      figure,
+      inside: sense,
+      windward: pressure('windward-pressure', halves.windward),
+      leeward: pressure('leeward-pressure', halves.leeward),
+      worked: [
+        coefficient('enclosed-windward', halves.windward, halves.formula),
+        coefficient('enclosed-leeward', halves.leeward, halves.formula),
+      ],
+    }
+  }
+  const both = [
+    ['across', across],
+    ['along', alongRidge(estimate)],
+  ] as const
+  return both.flatMap(([wind, [least, most]]) =>
+    (['out', 'in'] as const).flatMap((sense) => [caseOf(wind, 'least', least, sense), caseOf(wind, 'most', most, sense)]),
+  )
+}

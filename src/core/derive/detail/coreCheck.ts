@@ -1,0 +1,27 @@
+import { coreLimits } from '../../engineering/concrete/cores.ts'
+import type { Check } from '../../model/worked.ts'
+import { makeCheck } from '../check.ts'
+import { coresOf } from '../counting.ts'
+import { given, limitOf } from '../given.ts'
+import type { PierFrame } from '../pierFrame.ts'
+
+/** Cores of the mix as placed, as whole percents of the strength asked for: their mean, and the least. Empty when none were taken. */
+export function coreChecks({ spec, lifts }: PierFrame): Check[] {
+  const verdict = coresOf(spec.concrete)
+  if (!verdict) return []
+  const where = lifts.filter((lift) => lift.role === 'concrete' || lift.role === 'dry-mix').map((lift) => lift.id)
+  const share = (id: string, percent: number, formula: string, limit: keyof typeof coreLimits) =>
+    makeCheck({
+      id,
+      group: 'detail',
+      where,
+      worked: [given(`${id}-exact`, percent / 100, 'ratio', { formula, sources: ['user'], standing: 'assumed here' })],
+      allowable: given(`${id}-share`, Math.round(percent) / 100, 'ratio', { formula, sources: ['user'], standing: 'assumed here' }),
+      demand: limitOf(`${id}-least`, coreLimits[limit], 'ratio'),
+      counting: { counted: 'counted', why: 'cores-tell-of-their-place', sources: ['aci-318-19-26-12-6'] },
+    })
+  return [
+    share('cores-mean', verdict.meanPercent, String.raw`\bar f / f'_c`, 'mean'),
+    share('cores-each', verdict.leastPercent, String.raw`f_{min} / f'_c`, 'each'),
+  ]
+}
