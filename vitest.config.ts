@@ -6,7 +6,7 @@ export default defineConfig({
     exclude: ['tests/browser/**'],
     environment: 'node',
     maxWorkers: 2,
-    testTimeout: 30_000,
+    testTimeout: 120_000,
     restoreMocks: true,
   },
 })
