@@ -7,8 +7,10 @@ const sunUp = (47 * Math.PI) / 180
 /** One soft sun that goes round with the cut, so that cut faces never fall into black, and the sky's fill. */
 export class Daylight {
   readonly root = new Group()
-  private readonly sun = new DirectionalLight('#fff5e6', 2.5)
-  private readonly sky = new HemisphereLight('#e6eef6', '#b9ab95', 1.15)
+  private readonly sun = new DirectionalLight('#fff9f0', 2.5)
+  private readonly sky = new HemisphereLight('#eef2f5', '#cbc5ba', 1.3)
+
+  private skyLight = 1.3
 
   constructor() {
     this.sun.castShadow = true
@@ -36,12 +38,15 @@ export class Daylight {
 
   setTheme(isDark: boolean): void {
     this.sun.intensity = isDark ? 2.35 : 2.5
-    this.sky.intensity = isDark ? 0.9 : 1.15
-    this.sky.groundColor = new Color(isDark ? '#8d8679' : '#b9ab95')
+    this.skyLight = isDark ? 1.1 : 1.3
+    this.setShadows(this.sun.castShadow)
+    this.sky.groundColor = new Color(isDark ? '#a39d92' : '#cbc5ba')
   }
 
+  /** Without shadows there is no environment either: the sky makes up for it. */
   setShadows(on: boolean): void {
     this.sun.castShadow = on
+    this.sky.intensity = on ? this.skyLight : this.skyLight * 1.7
   }
 
   dispose(): void {

@@ -67,7 +67,10 @@ vec3 bumped(vec3 normal, float height, float strength, float facing){
 }
 `
 
-/** Ends every material: marks in an ink that reads on the ground they lie on, water, then the accent. Reads and writes `tone`. */
+/**
+ * Ends every material: marks in an ink that reads on the ground they lie on, water, then the accent. Reads and writes `tone`.
+ * The small lift answers the tone mapping, which takes a little off every dark colour and would leave soils too rich.
+ */
 export const inkAndAccent = `
 if (uSection > 0.5) {
   if (uHatch > 0) {
@@ -77,5 +80,5 @@ if (uSection > 0.5) {
   }
   if (uWater > -1e3) tone = mix(tone, vec3(0.045, 0.33, 0.62), waterMarks());
 }
-tone = mix(tone, uAccent, 0.22 * uLit);
+tone = mix(tone * 0.97 + 0.022, uAccent, 0.22 * uLit);
 `
