@@ -10,6 +10,7 @@ import { cautions, steps } from './en/practice.ts'
 import { reasons } from './en/reasons.ts'
 import { contacts, roles } from './en/roles.ts'
 import { scene } from './en/scene.ts'
+import { loads } from './en/loads.ts'
 import { standings } from './en/standings.ts'
 import { terms } from './en/terms.ts'
 import { zones } from './en/zones.ts'
@@ -33,6 +34,9 @@ export const en = {
   scene,
   standings,
   standingCautions,
+  loads,
+  lettingGo,
+  loadPath,
   steps,
   terms,
   zones,

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { bracketKinds, fillKinds } from '../../src/core/kinds/index.ts'
+import type { Worked } from '../../src/core/model/worked.ts'
 import { fields } from '../../src/core/spec/fields.ts'
 import { derived } from '../../src/state/derived.ts'
 import { text } from '../../src/text/index.ts'
@@ -42,13 +43,29 @@ describe('[T3] everything that can be shown has words', () => {
     expect(
       lacking(
         text.reasons,
-        fillKinds.flatMap((kind) => Object.values(kind.counting).map((one) => one.why)),
+        fillKinds.flatMap((kind) => [kind.counting, kind.cored ?? {}].flatMap((all) => Object.values(all).map((one) => one.why))),
       ),
     ).toEqual([])
   })
 
-  it('every number, check, reason, zone and issue of random piers', () => {
-    const seen = { answers: new Set<string>(), reasons: new Set<string>(), zones: new Set<string>(), issues: new Set<string>() }
+  it('every number, check, reason, zone, load and issue of random piers', () => {
+    const seen = {
+      answers: new Set<string>(),
+      reasons: new Set<string>(),
+      terms: new Set<string>(),
+      zones: new Set<string>(),
+      issues: new Set<string>(),
+      cautions: new Set<string>(),
+      notes: new Set<string>(),
+      combinations: new Set<string>(),
+    }
+    const see = (all: readonly (Worked | null | undefined)[]) => {
+      for (const worked of all) {
+        if (!worked) continue
+        seen.answers.add(worked.id)
+        for (const term of worked.inputs) seen.terms.add(term.name)
+      }
+    }
     const runs = 400
     fc.assert(
       fc.property(arbitraryPier(), ({ spec }) => {
@@ -56,9 +73,18 @@ describe('[T3] everything that can be shown has words', () => {
         for (const check of result.checks) {
           seen.answers.add(check.id)
           if (check.why !== undefined) seen.reasons.add(check.why)
-          for (const worked of [...check.worked, check.allowable, check.demand]) if (worked) seen.answers.add(worked.id)
+          see([...check.worked, check.allowable, check.demand])
         }
-        for (const worked of result.headlines) seen.answers.add(worked.id)
+        see(result.headlines)
+        const { uplift, gravity, lateral, worked, cases, notes, governing } = result.demand
+        see([uplift, gravity, lateral, ...worked])
+        for (const one of cases) {
+          see(one.worked)
+          for (const load of [one.uplift, one.gravity]) seen.combinations.add(load.combination)
+        }
+        for (const load of [governing.uplift, governing.gravity]) if (load) seen.combinations.add(load.combination)
+        for (const note of notes) seen.notes.add(note)
+        for (const caution of result.cautions) seen.cautions.add(caution)
         for (const zone of result.zones) seen.zones.add(zone.label)
         for (const issue of result.issues) seen.issues.add(issue.code)
       }),
@@ -72,6 +98,12 @@ describe('[T3] everything that can be shown has words', () => {
     expect(lacking(text.reasons, seen.reasons)).toEqual([])
     expect(lacking(text.zones, seen.zones)).toEqual([])
     expect(lacking(text.issues, seen.issues)).toEqual([])
+    expect(lacking(text.cautions, seen.cautions)).toEqual([])
+    expect(lacking(text.loads.notes, seen.notes)).toEqual([])
+    expect(lacking(text.loads.combinations, seen.combinations)).toEqual([])
+    // A term is said in its own words, or by the zone that it stands for.
+    expect(lacking({ ...text.terms, ...text.zones }, seen.terms)).toEqual([])
+    expect(seen.notes.size).toBeGreaterThan(4)
   })
 
   it('would miss a word that is not there', () => expect(lacking(text.zones, ['concrete', 'moon'])).toEqual(['moon']))

@@ -68,6 +68,8 @@ export const app = {
   /** A check that is a condition for something, not a duty. */
   conditions: {
     'stand-off-is-a-condition': { met: 'Condition met', unmet: 'Condition not met, so treat the wood' },
+    'stand-off-needs-both': { met: 'This half of the condition met', unmet: 'Condition not met, so treat the wood' },
+    'stand-off-not-in-weather': { met: 'No help out in the weather, so treat the wood', unmet: 'Condition not met, so treat the wood' },
   },
   verdictMeanings: {
     meets: 'Not below the figure that it is held against.',

@@ -17,6 +17,9 @@ export const cautions = {
   'anchors-need-evaluation': 'Anchors set after the pour need their own evaluated rating, and clean holes of the right depth.',
   'gap-under-post': 'Keep the gap under the post open, so that the end of the wood can dry.',
   'slot-needs-treatment': 'A slot cuts through the treated shell. Coat the cut wood with field preservative.',
+  'earthquake-not-covered': 'Earthquake is not covered. Where it counts, the drawing and its engineer decide.',
+  'loads-are-estimated':
+    'The loads are an estimate from a few figures of the roof. The drawing of the engineer goes before it. It is no load to build from.',
 } as const satisfies Readonly<Record<string, string>>
 
 /** Construction steps, in the words that a crew uses. */

@@ -47,4 +47,51 @@ export const reasons = {
   'least-depth-at-downhill-edge': 'The depth is taken on the downhill side, where the pier stands least deep.',
   'stand-off-is-a-condition': 'This is a condition for wood without treatment. A treated post may stand lower.',
   'strength-of-pad': 'The pad is mixed concrete and can be specified and tested.',
+  'bears-on-whole-bottom': 'The concrete spreads the load over the whole bottom. The value is for ground that was not dug.',
+  'post-stands-on-its-end':
+    'The post reaches down to the ground or the stone, so its end alone bears. Nothing that counts spreads the load.',
+  'bears-in-topsoil': "It bears in topsoil, which carries no load in any code. What it holds there can't be verified.",
+  'net-is-a-reading':
+    'The code does not say if the weight of the pier counts. Taking the old soil off is a reading that an engineer has to back.',
+  'concrete-presses-sideways': 'The code lists concrete as a fill round a post. The whole width of the hole presses on the ground.',
+  'soil-does-not-press-sideways':
+    "Native soil thrown back is not one of the fills that the code lists round a post. What it holds sideways can't be verified.",
+  'dry-mix-does-not-press-sideways':
+    "The code lists concrete of a known strength as a fill. The strength of mix placed dry can't be verified without cores.",
+  'granular-presses-sideways': 'The code lists clean sand packed in thin layers. If this stone counts as that, an engineer has to say.',
+  'flowable-fill-presses-sideways': 'The code lists this fill round a post. Only the post itself presses on it.',
+  'sideways-on-slope':
+    'The rule is written for level ground. Depth and height are taken from the downhill edge here. That is careful, and an engineer has to back it.',
+  'no-sideways-value': "You entered no side value for this ground. Without one its hold can't be verified.",
+  'needs-load-and-height': 'The rule needs a sideways load and its height. Enter them, or estimate them from the roof.',
+  'only-topsoil': "No part of it stands in ground that may carry load. It can't be verified.",
+  'held-by-floor': 'The floor must touch the pier on the loaded side and carry the push. The value is not doubled with it.',
+  'held-so-not-doubled':
+    "You chose twice the value and a floor that holds the pier. A pier that is held can't move the half inch that doubling asks for, so it is not doubled.",
+  'broms-is-a-second-look': 'It is another method with its own factors, not the rule of the code. It shows if the two are far apart.',
+  'frost-jacking-is-a-warning':
+    'The bond is a peak value, and almost no light pier would hold against it. So it is a warning. A smooth sleeve, clean stone at the side, or a base widened below the frost help.',
+  'frost-grips-clean-ground-less': "Clean ground that drains is gripped far less. Nobody gives a number for that, so it can't be verified.",
+  'setback-below-downhill-edge': 'The distance is level, from the downhill edge of the bottom.',
+  'slope-height-not-known': "The slope is steeper than 1 in 3, and its height is not known. The distance asked for can't be verified.",
+  'room-for-concrete': 'The code asks for a hole 4 in wider than the post, corner to corner.',
+  'neighbours-share-soil': 'The standard for post frames speaks only of posts that stand at least this far apart.',
+  'cover-keeps-steel': 'Codes ask for 3 in of concrete between steel and soil that it is cast against.',
+  'bar-outside-is-a-project-limit': 'No code gives a least length. This limit was set for this tool.',
+  'strength-of-structural-concrete': 'Codes name a least strength for concrete that carries load.',
+  'strength-of-backfill-concrete': 'The code names a least strength for concrete that fills a post hole.',
+  'weather-asks-for-air': 'Concrete out in this weather also needs 5 to 7 percent of air in the mix.',
+  'weather-asks-no-air': 'For this place the table asks for strength only.',
+  'cores-tell-of-their-place': 'Cores tell of the place they were cut from. An engineer decides what they stand for.',
+  'cores-not-below-limits':
+    'Three cores are not below the limits of the code, so an engineer may count this mix. In a trial of 2003, dry mix buried in sand could match mixed concrete. Its authors left open how even the mix is from place to place.',
+  'rating-entered-by-user': 'You entered this rating from the report of the bracket maker and answer for it.',
+  'treatment-for-the-ground': 'The building code asks for this class for posts of buildings that stand in the ground or in concrete there.',
+  'treatment-above-ground': 'Wood above the ground that gets wet needs at least this class, unless it stands off far enough.',
+  'bar-read-as-a-fastener':
+    'Codes ask for galvanized or stainless fasteners in treated wood. The bar inside the post is read as one. No study of a bar half in wood and half in concrete was found.',
+  'stand-off-needs-both':
+    'This is a condition for wood without treatment, and this code asks for both heights. A treated post may stand lower.',
+  'stand-off-not-in-weather':
+    'This edition lets wood go without treatment only out of the weather, so a post of an open building needs treatment at any height.',
 } as const satisfies Readonly<Record<string, string>>

@@ -16,8 +16,8 @@ export function estimateNotes(estimate: LoadEstimate, has: Readonly<{ hasWind: b
   const notes = ['main-frame-only', 'interior-post']
   if (!isOnFigure(estimate)) notes.push('height-off-figure')
   else if (!has.hasWind) notes.push('roof-off-figure')
-  if (isFree) notes.push(has.hasSideways ? 'push-on-roof-only' : 'no-push-on-level-roof')
-  else notes.push('push-needs-drawing', ...(estimate.overhang > 0 ? ['overhang-from-below'] : []))
+  if (isFree && has.hasWind) notes.push(has.hasSideways ? 'push-on-roof-only' : 'no-push-on-level-roof')
+  if (!isFree) notes.push('push-needs-drawing', ...(estimate.overhang > 0 ? ['overhang-from-below'] : []))
   if (estimate.groundSnow > 0) notes.push('snow-without-drifts')
   return notes
 }

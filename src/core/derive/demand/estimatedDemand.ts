@@ -35,7 +35,7 @@ export function estimatedDemand(estimate: LoadEstimate): Demand {
     snow: newtons(roof.snow.value),
   }
   const cases = winds.flatMap((wind) => casesOf(estimate, wind, steady))
-  const sideways = isFree ? sidewaysDemand(estimate, winds) : null
+  const sideways = isFree && winds.length > 0 ? sidewaysDemand(estimate, winds) : null
   const up = most(cases, (one) => one.uplift.load)
   const still = governingLoads(estimate.edition, 'ASD', steady).down
   const down = most(cases, (one) => one.gravity.load)

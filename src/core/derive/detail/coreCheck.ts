@@ -22,6 +22,6 @@ export function coreChecks({ spec, lifts }: PierFrame): Check[] {
     })
   return [
     share('cores-mean', verdict.meanPercent, String.raw`\bar f / f'_c`, 'mean'),
-    share('cores-each', verdict.leastPercent, String.raw`f_{min} / f'_c`, 'each'),
+    share('cores-each', verdict.leastPercent, "f_{min} / f'_c", 'each'),
   ]
 }
