@@ -62,13 +62,16 @@ export function annotate(input: AnnotationInput): Annotated {
       ? followed(input.kept.labels, input.wishes)
       : placeLabels(input.wishes, input.columns, input.sides)
   const seats = new Map<string, number>()
-  const taken: Box[] = [...labels.map((label) => label.box), ...input.sight.pier]
+  const dots = labels.map(({ anchor: [x, y] }): Box => ({ x: x - 5, y: y - 5, width: 10, height: 10 }))
+  const taken: Box[] = [...labels.map((label) => label.box), ...dots, ...input.sight.pier]
+  const soft: Box[] = labels.flatMap(leaderBoxes)
   for (const label of labels) {
     pot.plates.push({ ...label.box, id: label.id, lines: label.lines, kind: 'name' })
     drawLeader(pot, label)
   }
-  if (input.layers.dimensions) drawDimensions(pot, input, taken, seats)
-  drawMarks(pot, input, taken, seats)
+  const over = { ...input, soft }
+  if (input.layers.dimensions) drawDimensions(pot, over, taken, seats)
+  drawMarks(pot, over, taken, seats)
   return { ink: pot, sides: new Map(labels.map((label) => [label.id, label.side])), labels, seats }
 }
 
@@ -79,6 +82,20 @@ const followed = (labels: readonly PlacedLabel[], wishes: readonly LabelWish[]):
     return anchor ? [{ ...label, anchor }] : []
   })
 
+const leaderStep = 10
+
+/** Small boxes along a leader, which figures keep clear of where they can. */
+function leaderBoxes({ anchor, elbow }: Pick<PlacedLabel, 'anchor' | 'elbow'>): Box[] {
+  const [dx, dy] = [anchor[0] - elbow[0], anchor[1] - elbow[1]]
+  const steps = Math.max(1, Math.ceil(Math.hypot(dx, dy) / leaderStep))
+  return Array.from({ length: steps + 1 }, (_, i) => ({
+    x: elbow[0] + (dx * i) / steps - 2,
+    y: elbow[1] + (dy * i) / steps - 2,
+    width: 4,
+    height: 4,
+  }))
+}
+
 export function drawLeader(pot: InkPot, { anchor, elbow, end }: Pick<PlacedLabel, 'anchor' | 'elbow' | 'end'>): void {
   pot.line('leader', end, elbow, anchor)
   pot.dot('dot', anchor, 3)
@@ -86,7 +103,7 @@ export function drawLeader(pot: InkPot, { anchor, elbow, end }: Pick<PlacedLabel
 
 function drawDimensions(
   pot: InkPot,
-  { result, sight, say, size, isNarrow, bounds, kept }: AnnotationInput,
+  { result, sight, say, size, isNarrow, bounds, kept, soft }: AnnotationInput & Readonly<{ soft: Box[] }>,
   taken: Box[],
   seats: Map<string, number>,
 ): void {
@@ -108,11 +125,12 @@ function drawDimensions(
       project,
       Math.max(shaft, Math.abs(one.to.u)),
       { size: size.figure, lines },
-      { bounds, taken, seat },
+      { bounds, taken, soft, seat },
     )
     if (!placed) continue
     seats.set(one.id, placed.seat)
     taken.push(placed.box)
+    soft.push(...placed.ticks)
     pot.plates.push({ ...placed.box, id: `figure-${one.id}`, lines, kind: 'figure' })
   }
 }

@@ -26,17 +26,27 @@ const along = (p: Pixel, d: Pixel, by: number): Pixel => [p[0] + d[0] * by, p[1]
 export type Room = Readonly<{
   bounds: Box
   taken: readonly Box[]
+  /** What words had better not cover, where there is a choice: leaders, dots, ticks. */
+  soft?: readonly Box[]
   /** The place to take, whatever stands there; -1 for none. Left out: the first free one. */
   seat?: number | undefined
 }>
 export type Seated = Readonly<{ box: Box; seat: number }>
+/** A figure's place, with what its dimension line leaves for others to keep clear of. */
+export type Dimensioned = Seated & Readonly<{ ticks: readonly Box[] }>
 export type Figure = Readonly<{ size: number; lines: readonly string[] }>
 
-/** The first free box, or the one at the seat asked for. */
+/** The first free box, if there is one clear of what is soft too; or the one at the seat asked for. */
 export function takeSeat(boxes: readonly Box[], room: Room): Seated | null {
-  const seat = room.seat ?? boxes.findIndex((box) => isFree(box, room))
+  const seat = room.seat ?? firstFree(boxes, room)
   const box = boxes[seat]
   return box ? { box, seat } : null
+}
+
+function firstFree(boxes: readonly Box[], room: Room): number {
+  const { soft = [] } = room
+  const clear = boxes.findIndex((box) => isFree(box, room) && soft.every((other) => !overlaps(box, other)))
+  return clear >= 0 ? clear : boxes.findIndex((box) => isFree(box, room))
 }
 
 export const isFree = (box: Box, { bounds, taken }: Room): boolean =>
@@ -58,7 +68,7 @@ export function drawDimension(
   edge: number,
   figure: Figure,
   room: Room,
-): Seated | null {
+): Dimensioned | null {
   const { from, to, side, tier } = dimension
   const a = project(from)
   const b = project(to)
@@ -81,7 +91,7 @@ export function drawDimension(
   const spare = isShort(ends, figure) ? 14 : 0
   pot.line('dimension', along(ends[0], way, -spare), along(ends[1], way, spare))
   for (const [x, y] of ends) pot.line('tick', [x - tick, y + tick], [x + tick, y - tick])
-  return seated
+  return { ...seated, ticks: ends.map(([x, y]) => ({ x: x - tick, y: y - tick, width: 2 * tick, height: 2 * tick })) }
 }
 
 const belowEnds = (a: Pixel, b: Pixel): [Pixel, Pixel] => [
@@ -102,7 +112,9 @@ function sideEnds({ from, to, tier }: Dimension, project: Project, edge: number,
   return [meet(project(from)), meet(project(to))]
 }
 
-const isShort = ([p, q]: readonly [Pixel, Pixel], { size }: Figure): boolean => Math.hypot(p[0] - q[0], p[1] - q[1]) < size * 1.9
+/** Too short for its figure to leave both ticks in sight. */
+const isShort = ([p, q]: readonly [Pixel, Pixel], { lines, size }: Figure): boolean =>
+  Math.hypot(p[0] - q[0], p[1] - q[1]) < Math.max(size * 1.9, plateSize(lines, size, 'figure').height + 2 * tick)
 
 /** The figure sits on its line, at the first of a few places along it that is free; beside the line when that is short. */
 function placeFigure(
@@ -119,7 +131,7 @@ function placeFigure(
   const boxes: Box[] = []
   if (side !== 'below' && isShort(ends, figure)) {
     const [x, y] = at(0.5)
-    for (const rise of [0, -0.6, -1.2, 0.6, -1.8])
+    for (const rise of [0, -0.2, 0.2, -0.4, 0.4, -0.6, 0.6, -0.9, 0.9, -1.2, 1.2, -1.8])
       boxes.push({ x: away > 0 ? x + 12 : x - 12 - width, y: y - height / 2 + rise * height, width, height })
   } else {
     const start = side === 'below' ? 0.5 : 0.46 + (((tier + 2) % 3) - 1) * 0.17

@@ -8,8 +8,11 @@ import type { Box, InkPot, Pixel } from './ink.ts'
 import type { Side } from './labelColumns.ts'
 import { plateSize } from './typeSize.ts'
 
+/** With what words had better not cover. */
+type Marked = AnnotationInput & Readonly<{ soft: readonly Box[] }>
+
 /** Water level, frost line and slope: the marks of the drafting notes 3.5 and 3.6, with their figures. */
-export function drawMarks(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+export function drawMarks(pot: InkPot, input: Marked, taken: Box[], seats: Map<string, number>): void {
   if (input.layers.water) drawWater(pot, input, taken, seats)
   if (input.layers.frost) drawFrost(pot, input, taken, seats)
   if (input.layers.dimensions) drawDownhill(pot, input, taken, seats)
@@ -21,7 +24,7 @@ function putWords(
   id: string,
   line: string,
   kind: 'figure' | 'water',
-  { size, bounds, kept }: AnnotationInput,
+  { size, bounds, kept, soft }: Marked,
   places: readonly Pixel[],
   taken: Box[],
   seats: Map<string, number>,
@@ -29,7 +32,7 @@ function putWords(
   const lines = [line]
   const { width, height } = plateSize(lines, size.figure, 'figure')
   const boxes = places.map(([x, y]): Box => ({ x: x - width / 2, y: y - height / 2, width, height }))
-  const seated = takeSeat(boxes, { bounds, taken, seat: kept ? (kept.seats.get(id) ?? -1) : undefined })
+  const seated = takeSeat(boxes, { bounds, taken, soft, seat: kept ? (kept.seats.get(id) ?? -1) : undefined })
   if (!seated) return false
   seats.set(id, seated.seat)
   taken.push(seated.box)
@@ -56,7 +59,7 @@ function isEdgeOn({ sight: { point, half, perMetre } }: AnnotationInput, theta: 
   return run(foot, out) < 0.28 * half * perMetre || run(foot, up) < 0.4 * half * perMetre
 }
 
-function drawWater(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+function drawWater(pot: InkPot, input: Marked, taken: Box[], seats: Map<string, number>): void {
   const { result, sight, say, size } = input
   const { waterTable } = result.spec.site
   if (waterTable === null || !sight.faces || !result.sheets.some((sheet) => sheet.id === 'water-table')) return
@@ -77,16 +80,21 @@ function drawWater(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map
   putWords(pot, 'water', text, 'water', input, places, taken, seats)
 }
 
-function drawFrost(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
+/** Beyond every picture: a side that can't be seen keeps its places in the list, so that the others keep theirs. */
+const nowhere: Pixel = [-1e6, -1e6]
+
+/** At the right, or at the left where the words cover less. */
+function drawFrost(pot: InkPot, input: Marked, taken: Box[], seats: Map<string, number>): void {
   const { result, sight, say, size } = input
   const { frostDepth } = result.spec.site
-  if (!sight.faces || input.isNarrow || !result.sheets.some((sheet) => sheet.id === 'frost-line')) return
-  const theta = sight.faces.right
-  if (isEdgeOn(input, theta)) return
-  const height = (r: number): number => gradeAt(result, theta, r) - frostDepth
-  if (!sight.isShown(theta, sight.half * 0.8, height(sight.half * 0.8) + 0.01)) return
-  const text = words.marks.frost(say.length(frostDepth))
-  putWords(pot, 'frost', text, 'figure', input, placesOn(input, theta, [0.6, 0.5, 0.7, 0.4, 0.85], height, size.figure), taken, seats)
+  const { faces } = sight
+  if (!faces || input.isNarrow || !result.sheets.some((sheet) => sheet.id === 'frost-line')) return
+  const places = [faces.right, faces.left].flatMap((theta) => {
+    const height = (r: number): number => gradeAt(result, theta, r) - frostDepth
+    const isSeen = !isEdgeOn(input, theta) && sight.isShown(theta, sight.half * 0.8, height(sight.half * 0.8) + 0.01)
+    return placesOn(input, theta, [0.6, 0.5, 0.7, 0.4, 0.85], height, size.figure).map((place) => (isSeen ? place : nowhere))
+  })
+  putWords(pot, 'frost', words.marks.frost(say.length(frostDepth)), 'figure', input, places, taken, seats)
 }
 
 export const gradeAt = ({ spec }: PierResult, theta: number, r: number): number => {
@@ -94,22 +102,41 @@ export const gradeAt = ({ spec }: PierResult, theta: number, r: number): number 
   return heightAlong(plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill)), r, Math.cos(theta), Math.sin(theta))
 }
 
-const arrowLift = 26
+const arrowLift = 24
+/** From the middle of the words down to the arrow under them [px]. */
+const arrowUnder = 18
 
-/** An arrow down the slope, just above the ground, with the slope in words. */
+/** An arrow down the slope, just above the ground, with the slope in words over it. */
 function drawDownhill(pot: InkPot, input: AnnotationInput, taken: Box[], seats: Map<string, number>): void {
-  const { result, sight, say } = input
+  const { result, sight, say, size, bounds, kept } = input
   const { slope, downhill } = result.spec.site
   if (slope <= 0 || input.isNarrow) return
-  const ends = [0.68, 0.98].map((share) => sight.point(downhill, sight.half * share, gradeAt(result, downhill, sight.half * share)))
-  const [a, b] = ends as [Pixel, Pixel]
+  const [a, b] = [0.68, 0.98].map((share) => sight.point(downhill, sight.half * share, gradeAt(result, downhill, sight.half * share))) as [
+    Pixel,
+    Pixel,
+  ]
   const run = Math.hypot(b[0] - a[0], b[1] - a[1])
   if (run < 34) return
+  const lines = [words.marks.downhill(say.slope(slope))]
+  const plate = plateSize(lines, size.figure, 'figure')
+  const [width, fall] = [Math.max(plate.width, Math.abs(b[0] - a[0]) + 8), Math.abs(b[1] - a[1])]
+  const middle: Pixel = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2 - arrowLift]
+  // Words and arrow take one place together.
+  const boxes = [0, -24, -46].flatMap((rise) =>
+    [0, 24, -24, 48].map((aside): Box => {
+      const top = middle[1] + rise - arrowUnder - plate.height / 2
+      return { x: middle[0] + aside - width / 2, y: top, width, height: plate.height / 2 + arrowUnder + fall / 2 + 4 }
+    }),
+  )
+  const seated = takeSeat(boxes, { bounds, taken, seat: kept ? (kept.seats.get('downhill') ?? -1) : undefined })
+  if (!seated) return
+  seats.set('downhill', seated.seat)
+  taken.push(seated.box)
+  const centre = seated.box.x + width / 2
+  pot.plates.push({ x: centre - plate.width / 2, y: seated.box.y, ...plate, id: 'downhill', lines, kind: 'figure' })
   const [dx, dy] = [(b[0] - a[0]) / run, (b[1] - a[1]) / run]
-  const tip: Pixel = [b[0], b[1] - arrowLift]
-  const middle: Pixel = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2 - arrowLift - 17]
-  const places = [0, -24, -46].flatMap((rise) => [0, 24, -24, 48].map((aside): Pixel => [middle[0] + aside, middle[1] + rise]))
-  if (!putWords(pot, 'downhill', words.marks.downhill(say.slope(slope)), 'figure', input, places, taken, seats)) return
-  pot.line('dimension', [a[0], a[1] - arrowLift], tip)
+  const at: Pixel = [centre, seated.box.y + plate.height / 2 + arrowUnder]
+  const tip: Pixel = [at[0] + (dx * run) / 2, at[1] + (dy * run) / 2]
+  pot.line('dimension', [at[0] - (dx * run) / 2, at[1] - (dy * run) / 2], tip)
   pot.shape('arrow', tip, [tip[0] - 12 * dx + 4 * dy, tip[1] - 12 * dy - 4 * dx], [tip[0] - 12 * dx - 4 * dy, tip[1] - 12 * dy + 4 * dx])
 }
