@@ -6,6 +6,7 @@ import { choices, fields, groups } from './en/fields.ts'
 import { glossary } from './en/glossary.ts'
 import { issues } from './en/issues.ts'
 import { brackets, fills } from './en/kinds.ts'
+import { loads } from './en/loads.ts'
 import { cautions, steps } from './en/practice.ts'
 import { reasons } from './en/reasons.ts'
 import { contacts, roles } from './en/roles.ts'
@@ -29,6 +30,7 @@ export const en = {
   glossary,
   groups,
   issues,
+  loads,
   reasons,
   roles,
   scene,
