@@ -11,7 +11,6 @@ import { cautions, steps } from './en/practice.ts'
 import { reasons } from './en/reasons.ts'
 import { contacts, roles } from './en/roles.ts'
 import { scene } from './en/scene.ts'
-import { loads } from './en/loads.ts'
 import { standings } from './en/standings.ts'
 import { terms } from './en/terms.ts'
 import { zones } from './en/zones.ts'
@@ -36,9 +35,6 @@ export const en = {
   scene,
   standings,
   standingCautions,
-  loads,
-  lettingGo,
-  loadPath,
   steps,
   terms,
   zones,
