@@ -32,8 +32,8 @@ export const setPart = (store: PierStore, path: string, on: boolean): boolean =>
   return settle(store, path, null, switched(store.getState().document, path, on))
 }
 
-/** Picks one of the choices at `path`. */
-export const setChoice = (store: PierStore, path: string, choice: string | number): boolean => {
+/** Picks one of the choices at `path`; null for none, where a choice may be left out. */
+export const setChoice = (store: PierStore, path: string, choice: string | number | null): boolean => {
   commitDraft(store)
   return settle(store, path, null, chosen(store.getState().document, path, choice))
 }

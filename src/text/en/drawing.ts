@@ -48,7 +48,7 @@ export const drawing = {
   notOn: 'Not on the drawing',
   isOn: (label: string): string => `${label}: on the drawing`,
   inputs: {
-    said: 'What it says',
+    said: 'An empty box means that it is not on the drawing.',
     allowed: 'What it allows',
     paper: 'The paper itself',
     number: 'Drawing number',
@@ -166,7 +166,7 @@ export const drawing = {
     'hole-volume': 'Volume of the hole',
     'concrete-weight': 'Concrete that fills it',
     'shaft-length': 'Length in the ground',
-    'below-frost': 'Below the frost of your site',
+    'below-frost': 'Depth past the frost of your site',
     'site-frost': 'Frost of your site below the drawn one',
     strength: 'Strength',
     'concrete-breakout': 'Hold of concrete against breaking out',

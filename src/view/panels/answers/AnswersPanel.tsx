@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import { text } from '../../../text/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
@@ -10,6 +10,8 @@ import { HoldingDown, OtherChecks } from './HoldingDown.tsx'
 import { MethodNotes } from './MethodNotes.tsx'
 import { Quantities } from './Quantities.tsx'
 import { WoodAndWater } from './WoodAndWater.tsx'
+
+const AgainstDrawing = lazy(() => import('../drawing/AgainstDrawing.tsx').then((module) => ({ default: module.AgainstDrawing })))
 
 const Section = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
   <section className='answer'>
@@ -67,6 +69,11 @@ export const AnswersPanel = () => {
       <Section {...sections.depths}>
         <DepthTable />
         <OtherChecks />
+      </Section>
+      <Section title={text.drawing.title} help={text.drawing.help}>
+        <Suspense>
+          <AgainstDrawing />
+        </Suspense>
       </Section>
       <IssueList />
       <Section {...sections.method}>

@@ -23,9 +23,9 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
   const errors = usePier((state) => state.entries[field.path]?.issues)
   const warnings = useWarnings(field.path)
   const label = fieldLabel(field.path)
-  const pick = (choice: string | number) => setChoice(pierStore, field.path, choice)
+  const pick = (choice: string | number | null) => setChoice(pierStore, field.path, choice)
   const names = field.choices.map((choice) => choiceLabel(field.path, choice))
-  const isShort = field.choices.length <= 3 && names.join('').length <= 26
+  const isShort = !field.nullable && field.choices.length <= 3 && names.join('').length <= 26
   const described = `${id}-issues ${id}-help`
   return (
     <div
@@ -55,10 +55,11 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
           <span className='list'>
             <select
               id={id}
-              value={String(value)}
+              value={value === null ? '' : String(value)}
               aria-describedby={described}
-              onChange={(event) => pick(field.choices.find((choice) => String(choice) === event.target.value) ?? event.target.value)}
+              onChange={(event) => pick(field.choices.find((choice) => String(choice) === event.target.value) ?? null)}
             >
+              {field.nullable && <option value=''>{text.drawing.notOn}</option>}
               {field.choices.map((choice, i) => (
                 <option key={choice} value={String(choice)}>
                   {names[i]}

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { lazy, type ReactNode, Suspense } from 'react'
 import type { Field, FieldGroup as GroupId } from '../../../core/model/field.ts'
 import { valueAt } from '../../../core/spec/path.ts'
 import { setChoice, setPart, setValue } from '../../../state/actions/edit.ts'
@@ -56,10 +56,19 @@ const BracketCards = ({ path }: { path: string }) => {
   )
 }
 
-/** Choices that are shown as cards with a picture of each kind. */
+/** Long, and below the fold of every page. */
+const LateDrawingEditor = lazy(() => import('../drawing/DrawingEditor.tsx').then((module) => ({ default: module.DrawingEditor })))
+const DrawingEditor = (props: { path: string }) => (
+  <Suspense>
+    <LateDrawingEditor {...props} />
+  </Suspense>
+)
+
+/** Inputs of a form of their own: choices as cards with a picture of each kind, and the drawing. */
 const cards: Readonly<Record<string, (props: { path: string }) => ReactNode>> = {
   'fill.kind': FillCards,
   'support.bracket.kind': BracketCards,
+  callout: DrawingEditor,
 }
 
 /** One field, by what it is: a number, a number that may be left out, a choice, or a part that may be left out. */
@@ -113,6 +122,9 @@ const nested = (fields: readonly Field[]): ReactNode[] =>
       )
     })
 
+/** Where a step stands in the page. */
+export const groupId = (group: GroupId): string => `inputs-${group}`
+
 /** A step of the building order: its number, its name, what is set, and its inputs while it is open. */
 export const FieldGroup = (props: {
   group: GroupId
@@ -125,7 +137,7 @@ export const FieldGroup = (props: {
   const { say } = useUnits()
   const { label } = text.groups[props.group]
   return (
-    <details className='group' open={props.open} onToggle={(event) => props.onToggle(event.currentTarget.open)}>
+    <details id={groupId(props.group)} className='group' open={props.open} onToggle={(event) => props.onToggle(event.currentTarget.open)}>
       <summary>
         <span className='bubble' aria-hidden='true'>
           {props.number}

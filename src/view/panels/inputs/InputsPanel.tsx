@@ -7,7 +7,7 @@ import { PageSwitches } from '../../app/PageSwitches.tsx'
 import { FieldGroup } from './FieldGroup.tsx'
 
 /** The order in which a pier is built. */
-const order: readonly GroupId[] = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'loads']
+const order: readonly GroupId[] = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'loads', 'drawing']
 const openAtFirst: readonly GroupId[] = ['hole', 'fill']
 
 /** Every input of this pier, from the ground up. Groups without an input for this pier are left out. */

@@ -19,9 +19,9 @@ const stepsOf = (event: KeyboardEvent): number => {
 
 /**
  * A number with a unit: a box that reads what people write, and a slider. Enter or leaving the box enters it; Escape gives it
- * up. A refused entry stays in the box with its reason; the picture keeps the last good pier.
+ * up. A refused entry stays in the box with its reason; the picture keeps the last good pier. `none`: what an empty box means.
  */
-export const NumberField = ({ field, help }: { field: Field; help: string }) => {
+export const NumberField = ({ field, help, none }: { field: Field; help: string; none?: string }) => {
   const id = useId()
   const entry = useEntry(field)
   const [helpOpen, setHelpOpen] = useState(false)
@@ -69,6 +69,7 @@ export const NumberField = ({ field, help }: { field: Field; help: string }) => 
           type='text'
           autoComplete='off'
           spellCheck={false}
+          placeholder={none}
           value={entry.text}
           aria-invalid={isBad}
           aria-describedby={`${id}-issues ${id}-help`}
@@ -81,6 +82,7 @@ export const NumberField = ({ field, help }: { field: Field; help: string }) => 
       <input
         ref={range}
         className='slider'
+        hidden={none !== undefined && entry.value === null}
         type='range'
         min={slider.first}
         max={slider.last}

@@ -1,0 +1,66 @@
+import type { CalloutResult } from '../../../core/model/calloutResult.ts'
+import { setPart } from '../../../state/actions/edit.ts'
+import { pierStore } from '../../../state/store.ts'
+import { text } from '../../../text/index.ts'
+import { useResult } from '../../hooks/usePier.ts'
+import { type MarkName, Verdict } from '../Mark.tsx'
+import { showGroup } from '../inputs/showGroup.ts'
+import { ItemRows } from './ItemRows.tsx'
+import './drawing.css'
+
+const overallMark: Readonly<Record<CalloutResult['overall'], MarkName>> = {
+  'as drawn': 'meets',
+  'not as drawn': 'short',
+  "can't be confirmed as drawn": 'unverified',
+}
+
+const enter = () => {
+  if (pierStore.getState().document.spec.callout === null) setPart(pierStore, 'callout', true)
+  showGroup('drawing')
+}
+
+const Enter = () => (
+  <p>
+    {text.drawing.empty}{' '}
+    <button type='button' className='button' onClick={enter}>
+      {text.drawing.enter}
+    </button>
+  </p>
+)
+
+/** The pier held against its drawing: one word for the whole, who decides, and every item that is on the drawing. */
+export const AgainstDrawing = () => {
+  const { callout } = useResult()
+  const words = text.drawing
+  if (callout === null || callout.checked === 0) return <Enter />
+  const drawn = callout.items.filter((item) => item.drawn !== null)
+  const left = callout.items.filter((item) => item.drawn === null)
+  return (
+    <>
+      <p className='drawn-overall'>
+        <Verdict name={overallMark[callout.overall]} word={words.overall[callout.overall]} />
+      </p>
+      <p className='quiet'>
+        {words.checked(callout.checked)} {words.decides}
+      </p>
+      <table className='drawn'>
+        <thead>
+          <tr>
+            <th scope='col'>{words.columns.item}</th>
+            <th scope='col'>{words.columns.drawn}</th>
+            <th scope='col'>{words.columns.set}</th>
+            <th scope='col'>{words.columns.difference}</th>
+          </tr>
+        </thead>
+        {drawn.map((item) => (
+          <ItemRows key={item.id} item={item} />
+        ))}
+      </table>
+      {left.length > 0 && (
+        <p className='quiet drawn-left'>
+          {words.notOn}: {left.map((item) => words.items[item.id]).join(', ')}.
+        </p>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,82 @@
+import { useId, useRef } from 'react'
+import type { Field } from '../../../core/model/field.ts'
+import { calloutFields } from '../../../core/spec/calloutFields.ts'
+import { type CalloutText, calloutTexts } from '../../../core/spec/calloutText.ts'
+import { enterCalloutText } from '../../../state/actions/callout.ts'
+import { setPart } from '../../../state/actions/edit.ts'
+import { pierStore } from '../../../state/store.ts'
+import { text } from '../../../text/index.ts'
+import { useSpec } from '../../hooks/usePier.ts'
+import { ChoiceField } from '../inputs/ChoiceField.tsx'
+import { NumberField } from '../inputs/NumberField.tsx'
+import { SwitchField } from '../inputs/SwitchField.tsx'
+import './drawing.css'
+
+const helpOf = (path: string): string => text.fields[path as keyof typeof text.fields].help
+const isAllowance = (field: Field): boolean => field.path.startsWith('callout.tolerance.')
+
+/** An item of the drawing. A box that is empty, or a list at its first line, says that it is not on the drawing. */
+const Item = ({ field }: { field: Field }) => {
+  if (field.type === 'choice') return <ChoiceField field={field} help={helpOf(field.path)} />
+  if (field.type === 'number') return <NumberField field={field} help={helpOf(field.path)} none={text.drawing.notOn} />
+  return null
+}
+
+/** Words of the paper itself; they stay on this machine and in the file. */
+const Words = ({ name, lines }: { name: CalloutText; lines?: number }) => {
+  const id = useId()
+  const value = useSpec().callout?.[name] ?? ''
+  const box = useRef<HTMLInputElement & HTMLTextAreaElement>(null)
+  const enter = () => box.current && enterCalloutText(pierStore, name, box.current.value)
+  const Box = lines === undefined ? 'input' : 'textarea'
+  return (
+    <div className='field drawn-words'>
+      <label htmlFor={id}>{text.drawing.inputs[name]}</label>
+      <Box
+        ref={box}
+        key={value}
+        id={id}
+        className='box'
+        rows={lines}
+        maxLength={calloutTexts[name]}
+        defaultValue={value}
+        autoComplete='off'
+        onBlur={enter}
+        onKeyDown={(event) => lines === undefined && event.key === 'Enter' && enter()}
+      />
+    </div>
+  )
+}
+
+/** What the permit drawing says of this pier, item by item. */
+export const DrawingEditor = ({ path }: { path: string }) => {
+  const { callout } = useSpec()
+  const words = text.drawing.inputs
+  const items = calloutFields.filter((field) => field.type !== 'part')
+  return (
+    <SwitchField
+      path={path}
+      label={text.fields.callout.label}
+      help={text.fields.callout.help}
+      on={callout !== null}
+      onChange={(on) => setPart(pierStore, path, on)}
+    >
+      <p className='quiet'>{words.said}</p>
+      {items
+        .filter((field) => !isAllowance(field))
+        .map((field) => (
+          <Item key={field.path} field={field} />
+        ))}
+      <h4 className='drawn-head'>{words.allowed}</h4>
+      <p className='quiet'>† {words.practice}</p>
+      {items.filter(isAllowance).map((field) => (
+        <Item key={field.path} field={field} />
+      ))}
+      <h4 className='drawn-head'>{words.paper}</h4>
+      <p className='quiet'>{words.staysHere}</p>
+      <Words name='number' />
+      <Words name='date' />
+      <Words name='notes' lines={3} />
+    </SwitchField>
+  )
+}
