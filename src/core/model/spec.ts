@@ -49,7 +49,7 @@ export type Soil =
 
 export type Site = Readonly<{
   soil: Soil
-  /** A second native layer below `from` (measured square down from grade, parallel to it); null for one layer. */
+  /** A second native layer below `from` (measured straight down from grade, parallel to it); null for one layer. */
   lower: Readonly<{ from: Metres; soil: Soil }> | null
   /** Thickness of topsoil, 0 for none. Carries no load in any check. */
   topsoil: Metres
