@@ -51,6 +51,7 @@ describe('calc', () => {
       'checks',
       'uplift',
       'exposure',
+      'callout',
       'sources',
     ])
     expect(list(result.zones).length).toBeGreaterThan(3)
@@ -100,6 +101,20 @@ describe('calc', () => {
     expect(String(frost?.message)).toMatch(/in = .* m/)
     expect(records).toHaveProperty('ibc-1809-5')
     expect(issues.every((issue) => issue.severity === 'warning')).toBe(true)
+  })
+
+  it('holds the pier against its drawing and says who decides', () => {
+    const { callout } = resultOf(example('boat-shelter-bag-at-foot.json')) as Readonly<{ callout: Tree }>
+    expect(callout).toMatchObject({ overall: 'not as drawn', checked: 13 })
+    expect(callout.note).toContain('not an inspection')
+    const strength = list(callout.items).find((item) => item.id === 'strength')
+    expect(strength).toMatchObject({
+      verdict: "can't be verified",
+      set: null,
+      drawn: { unit: 'Pa', text: { us: '3,000 psi', metric: '20.7 MPa' } },
+    })
+    expect(strength?.verify).toEqual(['Have three cores drilled from the hardened mix and tested.'])
+    expect(resultOf(example('boat-shelter-mixed.json')).callout).toBeNull()
   })
 
   it('always says the cautions', () => {

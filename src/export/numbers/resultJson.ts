@@ -5,6 +5,7 @@ import type { PierDocument } from '../../core/model/spec.ts'
 import type { Check, Worked } from '../../core/model/worked.ts'
 import type { Zone } from '../../core/model/zone.ts'
 import { text } from '../../text/index.ts'
+import { calloutJson } from './calloutJson.ts'
 import { issueMessage } from './issueLine.ts'
 import { inWords, named, unitOf, withUnits } from './named.ts'
 
@@ -135,6 +136,11 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
       uncounted: uplift.uncounted,
     },
     exposure: exposure(result.exposure),
-    sources: sourceRecords([...result.sources, ...issues.flatMap((one) => one.sources ?? [])]),
+    callout: calloutJson(result.callout),
+    sources: sourceRecords([
+      ...result.sources,
+      ...(result.callout?.items ?? []).flatMap((one) => one.sources),
+      ...issues.flatMap((one) => one.sources ?? []),
+    ]),
   }
 }
