@@ -152,8 +152,16 @@ export class Director {
       renderer.render(scene, camera)
     }
     const share = height / before.viewport.height
+    const marks = this.stage.shared.uPaperScale.value
+    const marksBefore = marks.clone()
+    // Lines grow with the picture; marks half as much, so that a large picture shows more of them.
+    const rung = PaperScale.rungFor((before.pose.distance / focalPixels(height)) * Math.sqrt(share))
+    this.stage.lines.scale(share)
+    marks.set(rung, rung, 0)
     draw({ width, height }, 1, { ...before.pose, shift: [before.pose.shift[0] * share, before.pose.shift[1] * share] })
     const made = new Promise<Blob | null>((done) => renderer.domElement.toBlob(done, 'image/png'))
+    this.stage.lines.scale(1)
+    marks.copy(marksBefore)
     draw(before.viewport, before.ratio, before.pose)
     this.reSettle()
     return made

@@ -1,4 +1,4 @@
-import { Color, Fog, type PerspectiveCamera, type Scene, type WebGLRenderer } from 'three'
+import { Color, type Data3DTexture, Fog, type PerspectiveCamera, type Scene, type Texture, type WebGLRenderer } from 'three'
 import type { PierResult } from '../../core/model/result.ts'
 import type { ViewSettings } from '../../state/appState.ts'
 import { type PierExtent, pierExtent } from './camera/pierExtent.ts'
@@ -14,14 +14,20 @@ import type { Target } from './pointing/nearestHit.ts'
 /** What the scene takes from the page's style sheet. */
 export type Tones = Readonly<{ paper: string; ink: string; accent: string; isDark: boolean }>
 
+/** How much of the sky's light falls on the pier. */
+const environmentShare = 0.5
+
+/** What several stages on one renderer share. Whoever lends it disposes of it. `environment` is null in the light profile. */
+export type Lent = Readonly<{ noise: Data3DTexture; environment: Texture | null }>
+
 /** The pier with its light and floor. Knows three and the core; nothing of React, the store or the page. */
 export class Stage {
-  readonly shared: SharedUniforms = createSharedUniforms()
+  readonly shared: SharedUniforms
   readonly lines: LineSet = createLineSet()
-  readonly model = new PierModel(this.shared, this.lines)
+  readonly model: PierModel
   private readonly daylight = new Daylight()
   private readonly floor = new Floor()
-  private readonly grass = new Grass(this.shared)
+  private readonly grass: Grass
   private environment: ReturnType<typeof makeEnvironment> | null = null
   private readonly background = new Color('#efece4')
   private readonly fog = new Fog('#efece4', 1, 10)
@@ -30,7 +36,12 @@ export class Stage {
   constructor(
     private readonly renderer: WebGLRenderer,
     private readonly scene: Scene,
+    private lent: Lent | null = null,
   ) {
+    this.shared = createSharedUniforms(lent?.noise)
+    this.model = new PierModel(this.shared, this.lines)
+    this.grass = new Grass(this.shared)
+    if (lent) this.daylight.drawShadowsOnlyWhenAsked()
     scene.background = this.background
     scene.fog = this.fog
     scene.add(this.model.root, this.daylight.root, this.floor.root, this.grass.mesh)
@@ -52,13 +63,16 @@ export class Stage {
     this.grass.place(half, holeRadius + 0.05, cut.facing, cut.open)
     this.lift(view.explode)
     this.model.setPointed(view.pointedAt)
-    if (isFull && !this.environment) this.makeEnvironment()
+    if (this.lent) this.scene.environment = isFull ? this.lent.environment : null
+    else if (isFull && !this.environment) this.makeEnvironment()
+    this.scene.environmentIntensity = environmentShare
   }
 
   lift(amount: number): void {
     this.model.setLift(amount)
     if (this.extent) this.extent = { ...this.extent, lifted: this.model.highestLift() }
     this.grass.mesh.position.y = this.model.heightLifted('topsoil') || this.model.heightLifted('soil')
+    this.daylight.askForShadows()
   }
 
   /** Bodies that can be seen and pointed at. */
@@ -86,8 +100,13 @@ export class Stage {
   }
 
   /** After the drawing context came back: what lived only on it is made anew. */
-  restore(): void {
+  restore(lent: Lent | null = null): void {
     if (this.environment) this.makeEnvironment()
+    if (lent) {
+      this.lent = lent
+      this.scene.environment = lent.environment
+    }
+    this.daylight.askForShadows()
   }
 
   dispose(): void {
@@ -99,12 +118,11 @@ export class Stage {
     this.floor.dispose()
     this.grass.dispose()
     this.lines.dispose()
-    this.shared.uNoise.value.dispose()
+    if (!this.lent) this.shared.uNoise.value.dispose()
   }
 
   private makeEnvironment(): void {
     this.environment = makeEnvironment(this.renderer)
     this.scene.environment = this.environment.texture
-    this.scene.environmentIntensity = 0.5
   }
 }

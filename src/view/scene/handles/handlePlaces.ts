@@ -56,6 +56,10 @@ export function handlePixels(
   return { left, right, turn: at('turn') }
 }
 
+/** A side of the cut that lies behind the pier as it is seen. */
+export const isFar = (cut: Cut, handle: HandleId, { azimuth }: Pose): boolean =>
+  Math.abs(shortWay(azimuth, handleAngle(cut, handle))) > Math.PI * 0.6
+
 /** Seen shallower than this the ground can't be aimed at; the way across the screen counts instead [rad]. */
 const shallow = 0.24
 const ray = new Float64Array(6)
@@ -83,8 +87,7 @@ export function angleDragged(
         project(pose, viewport, [extent.half * Math.sin(pose.azimuth), y, -extent.half * Math.cos(pose.azimuth)])[0],
     ),
   )
-  const isBehind = Math.abs(shortWay(pose.azimuth, handleAngle(cut, handle))) > Math.PI * 0.55
-  return ((to[0] - from[0]) / radius) * (isBehind ? 1 : -1)
+  return ((to[0] - from[0]) / radius) * (isFar(cut, handle, pose) ? 1 : -1)
 }
 
 /** Plan angle of the point at height `y` under a pixel; null when the sight line does not come down to it. */

@@ -49,6 +49,17 @@ export class Daylight {
     this.sky.intensity = on ? this.skyLight : this.skyLight * 1.7
   }
 
+  /** From now on shadows are drawn anew only after `askForShadows`: for stages in which little but the eye moves. */
+  drawShadowsOnlyWhenAsked(): void {
+    this.sun.shadow.autoUpdate = false
+    this.askForShadows()
+  }
+
+  /** What casts shadows has changed. */
+  askForShadows(): void {
+    this.sun.shadow.needsUpdate = true
+  }
+
   dispose(): void {
     this.sun.dispose()
     this.sky.dispose()

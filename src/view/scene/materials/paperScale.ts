@@ -11,6 +11,11 @@ export class PaperScale {
   private before = 0
   private since = -Infinity
 
+  /** The rung for a picture that is drawn once. */
+  static rungFor(metresPerPixel: number): number {
+    return 2 ** Math.round(Math.log2(metresPerPixel * pixelsPerMillimetre))
+  }
+
   /** `metresPerPixel` at the section. Writes (now, next, share of next) into `into`; true while a fade goes on. */
   update(metresPerPixel: number, now: number, into: { set(x: number, y: number, z: number): unknown }): boolean {
     const wanted = Math.log2(metresPerPixel * pixelsPerMillimetre)

@@ -17,7 +17,8 @@ export type SharedUniforms = Readonly<{
 
 export const noWater = -1e4
 
-const noiseTexture = (): Data3DTexture => {
+/** The noise that all solid materials read; whoever makes it disposes of it. */
+export const noiseTexture = (): Data3DTexture => {
   const texture = new Data3DTexture(solidNoise(), noiseSize, noiseSize, noiseSize)
   texture.format = RGBAFormat
   texture.wrapS = texture.wrapT = texture.wrapR = RepeatWrapping
@@ -29,8 +30,9 @@ const noiseTexture = (): Data3DTexture => {
   return texture
 }
 
-export const createSharedUniforms = (): SharedUniforms => ({
-  uNoise: { value: noiseTexture() },
+/** `noise`: one that is shared with others; left out, one of its own. */
+export const createSharedUniforms = (noise: Data3DTexture = noiseTexture()): SharedUniforms => ({
+  uNoise: { value: noise },
   uPaperScale: { value: new Vector3(0.004, 0.004, 0) },
   uRight: { value: new Vector2(1, 0) },
   uAccent: { value: new Color('#7a1f5c') },

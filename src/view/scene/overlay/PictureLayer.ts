@@ -6,7 +6,7 @@ import type { Pose, Viewport } from '../camera/lens.ts'
 import type { Director } from '../Director.ts'
 import type { HandleGround } from '../handles/CutHandles.tsx'
 import type { HandleId } from '../handles/cutDrag.ts'
-import { angleDragged, handlePixels } from '../handles/handlePlaces.ts'
+import { angleDragged, handlePixels, isFar } from '../handles/handlePlaces.ts'
 import { barHeight, PictureOverlay } from './PictureOverlay.ts'
 
 type Frame = Readonly<{ pose: Pose; viewport: Viewport }>
@@ -103,6 +103,7 @@ export class PictureLayer implements HandleGround {
     const places = handlePixels(pierStore.getState().view.cut, extent, pose, viewport, barHeight)
     for (const [id, element] of this.handles) {
       const at = places[id]
+      element.toggleAttribute('data-far', isFar(pierStore.getState().view.cut, id, pose))
       element.style.visibility = at || element === document.activeElement ? '' : 'hidden'
       if (at) element.style.transform = `translate(${at[0].toFixed(1)}px, ${at[1].toFixed(1)}px)`
     }

@@ -1,0 +1,116 @@
+import { Canvas, useFrame, useThree } from '@react-three/fiber'
+import { useEffect, useRef } from 'react'
+import { NeutralToneMapping, type PerspectiveCamera, type WebGLRenderer } from 'three'
+import type { PierResult } from '../../../core/model/result.ts'
+import { pierStore } from '../../../state/store.ts'
+import { offerRenderer, type RendererInfo } from '../../app/probe.ts'
+import { usePier } from '../../hooks/usePier.ts'
+import { fieldOfView } from '../camera/lens.ts'
+import { prefersStill } from '../Director.ts'
+import { readTones } from '../readTones.ts'
+import { CompareDirector } from './CompareDirector.ts'
+
+type Props = Readonly<{
+  /** From left to right, in columns of one width; null for a pier that can't be built. */
+  piers: readonly (PierResult | null)[]
+  /** Changes with the colours of the page. */
+  tone: string
+  /** The drawing context is gone for good, or has come back after all. */
+  onLost: (isLost: boolean) => void
+}>
+
+/** A context that has not come back by then [ms], or was lost this often, is not waited for. */
+const patience = 4000
+const mostLosses = 3
+
+/** Several piers on one canvas. It draws when asked, never when the tab is hidden. */
+export function CompareCanvas(props: Props) {
+  const isFull = usePier((state) => state.view.quality === 'full')
+  return (
+    <Canvas
+      frameloop='demand'
+      shadows={isFull ? 'percentage' : false}
+      dpr={isFull ? [1, 2] : 1}
+      gl={{ antialias: isFull, toneMapping: NeutralToneMapping, powerPreference: 'high-performance' }}
+      camera={{ fov: (fieldOfView * 180) / Math.PI, near: 0.05, far: 60, position: [0, 0, 8], manual: true }}
+      resize={{ debounce: 0, scroll: false }}
+    >
+      <Direction isFull={isFull} {...props} />
+    </Canvas>
+  )
+}
+
+function Direction({ piers, tone, onLost, isFull }: Props & Readonly<{ isFull: boolean }>) {
+  const renderer = useThree((state) => state.gl)
+  const camera = useThree((state) => state.camera) as PerspectiveCamera
+  const needFrame = useThree((state) => state.invalidate)
+  const setDpr = useThree((state) => state.setDpr)
+  const width = useThree((state) => state.size.width)
+  const height = useThree((state) => state.size.height)
+  const director = useRef<CompareDirector | null>(null)
+  const frames = useRef(0)
+
+  useEffect(() => {
+    const sharpest = renderer.getPixelRatio()
+    const draw = () => {
+      if (!document.hidden) needFrame()
+    }
+    const made = new CompareDirector(
+      { renderer, camera, element: renderer.domElement, needFrame: draw, setSharpness: (share) => setDpr(sharpest * share) },
+      pierStore,
+    )
+    made.setMotion(isFull && !prefersStill())
+    director.current = made
+    document.addEventListener('visibilitychange', draw)
+    return () => {
+      document.removeEventListener('visibilitychange', draw)
+      director.current = null
+      made.dispose()
+    }
+  }, [renderer, camera, needFrame, setDpr, isFull])
+
+  useEffect(() => {
+    const canvas = renderer.domElement
+    let losses = 0
+    let waiting = 0
+    const lost = (event: Event): void => {
+      event.preventDefault()
+      losses++
+      waiting = window.setTimeout(() => onLost(true), losses >= mostLosses ? 0 : patience)
+    }
+    const restored = (): void => {
+      window.clearTimeout(waiting)
+      onLost(false)
+      director.current?.restore()
+    }
+    canvas.addEventListener('webglcontextlost', lost)
+    canvas.addEventListener('webglcontextrestored', restored)
+    return () => {
+      window.clearTimeout(waiting)
+      canvas.removeEventListener('webglcontextlost', lost)
+      canvas.removeEventListener('webglcontextrestored', restored)
+    }
+  }, [renderer, onLost])
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a tone names colours that are read off the page
+  useEffect(() => director.current?.setTones(readTones()), [tone])
+  useEffect(() => director.current?.setPiers(piers), [piers])
+  useEffect(() => {
+    if (width > 0 && height > 0) director.current?.setSize({ width, height })
+  }, [width, height])
+
+  useFrame(() => {
+    director.current?.frame()
+    frames.current++
+    if (frames.current === 2) offerRenderer(() => readRenderer(renderer, frames.current - 1))
+  }, 1)
+  useEffect(() => () => offerRenderer(null), [])
+  return null
+}
+
+const readRenderer = ({ info }: WebGLRenderer, frames: number): RendererInfo => ({
+  geometries: info.memory.geometries,
+  textures: info.memory.textures,
+  programs: info.programs?.length ?? 0,
+  frames,
+})

@@ -1,0 +1,189 @@
+import { Color, type PerspectiveCamera, Scene, type WebGLRenderer } from 'three'
+import type { PierResult } from '../../../core/model/result.ts'
+import type { AppState, ViewSettings } from '../../../state/appState.ts'
+import type { PierStore } from '../../../state/store.ts'
+import { CameraRig } from '../camera/CameraRig.ts'
+import { framed } from '../camera/framing.ts'
+import { focalPixels, type Viewport } from '../camera/lens.ts'
+import { aimAt } from '../camera/viewpoints.ts'
+import { prefersStill } from '../Director.ts'
+import { PaperScale } from '../materials/paperScale.ts'
+import { Lender } from './Lender.ts'
+import { Stage, type Tones } from '../Stage.ts'
+import { Pace } from './Pace.ts'
+
+/** Room [px] left free round the pier in its column. */
+const margin = 10
+
+export type CompareGround = Readonly<{
+  renderer: WebGLRenderer
+  camera: PerspectiveCamera
+  element: HTMLElement
+  needFrame(): void
+  setSharpness(share: number): void
+}>
+
+type Column = { readonly scene: Scene; readonly stage: Stage; shown: PierResult | null }
+
+/**
+ * Several piers on one canvas: a scene each, one eye and one lens for all, so that scale, light and cut are the same in every
+ * column. A column without a pier stays bare. Nothing here is React.
+ */
+export class CompareDirector {
+  readonly rig: CameraRig
+  private readonly lender: Lender
+  private readonly columns: Column[] = []
+  private readonly paperScale = new PaperScale()
+  private readonly bare = new Scene()
+  private readonly paper = new Color('#efece4')
+  private readonly pace: Pace
+  private piers: readonly (PierResult | null)[] = []
+  private tones: Tones | null = null
+  private size: Viewport = { width: 1, height: 1 }
+  private view: ViewSettings
+  private standsAt: ViewSettings['viewpoint']['name'] | null
+  private readonly unsubscribe: () => void
+
+  constructor(
+    private readonly ground: CompareGround,
+    private readonly store: PierStore,
+  ) {
+    this.view = store.getState().view
+    this.standsAt = this.view.viewpoint.name
+    this.lender = new Lender(ground.renderer, this.view.quality)
+    this.pace = new Pace(ground.setSharpness, ground.needFrame)
+    this.bare.background = this.paper
+    this.rig = new CameraRig(ground.camera, ground.element, {
+      needFrame: ground.needFrame,
+      onGrab: () => {
+        this.standsAt = null
+      },
+      onRest: ground.needFrame,
+    })
+    ground.renderer.autoClear = true
+    this.unsubscribe = store.subscribe((state) => this.hear(state))
+  }
+
+  /** The piers from left to right; null for one that can't be built. */
+  setPiers(piers: readonly (PierResult | null)[]): void {
+    this.piers = piers
+    while (this.columns.length < piers.length) this.columns.push(this.makeColumn())
+    for (const column of this.columns.splice(piers.length)) column.stage.dispose()
+    this.showAll(false)
+    this.rig.setViewport(this.cell())
+    this.frameAll(true)
+    this.ground.needFrame()
+  }
+
+  /** Size of the whole canvas [px]. */
+  setSize(size: Viewport): void {
+    this.size = size
+    this.rig.setViewport(this.cell())
+    this.frameAll(true)
+    this.ground.needFrame()
+  }
+
+  setTones(tones: Tones): void {
+    this.tones = tones
+    this.paper.set(tones.paper)
+    for (const { stage } of this.columns) stage.setTones(tones)
+    this.ground.needFrame()
+  }
+
+  setMotion(isWanted: boolean): void {
+    this.rig.setDamping(isWanted)
+  }
+
+  /** Draws every column. Called once a frame, in place of the renderer's own drawing. */
+  frame(): void {
+    this.pace.tick(this.rig.isMoving, performance.now())
+    this.rig.frame()
+    const { renderer, camera } = this.ground
+    const { distance } = this.rig.pose()
+    const cell = this.cell()
+    const perPixel = distance / focalPixels(cell.height)
+    const scales = { set: (x: number, y: number, z: number) => this.setPaperScale(x, y, z) }
+    if (this.paperScale.update(perPixel, performance.now(), scales)) this.ground.needFrame()
+    renderer.setScissorTest(true)
+    for (const [i, pier] of this.piers.entries()) {
+      const column = this.columns[i]
+      if (!column) continue
+      renderer.setViewport(i * cell.width, 0, cell.width, cell.height)
+      renderer.setScissor(i * cell.width, 0, cell.width, cell.height)
+      column.stage.frame(camera, distance)
+      renderer.render(pier === null ? this.bare : column.scene, camera)
+    }
+    renderer.setScissorTest(false)
+  }
+
+  /** The drawing context came back: what lived only on it is made anew. */
+  restore(): void {
+    this.lender.remake()
+    for (const { stage } of this.columns) stage.restore(this.lender.lent)
+    this.ground.needFrame()
+  }
+
+  dispose(): void {
+    this.unsubscribe()
+    this.rig.dispose()
+    for (const { stage } of this.columns) stage.dispose()
+    this.columns.length = 0
+    this.lender.dispose()
+  }
+
+  private makeColumn(): Column {
+    const scene = new Scene()
+    const stage = new Stage(this.ground.renderer, scene, this.lender.lent)
+    if (this.tones) stage.setTones(this.tones)
+    return { scene, stage, shown: null }
+  }
+
+  private cell(): Viewport {
+    return { width: this.size.width / Math.max(1, this.piers.length), height: this.size.height }
+  }
+
+  private setPaperScale(x: number, y: number, z: number): void {
+    for (const { stage } of this.columns) stage.shared.uPaperScale.value.set(x, y, z)
+  }
+
+  private showAll(isAnew: boolean): void {
+    for (const [i, pier] of this.piers.entries()) {
+      const column = this.columns[i]
+      if (!column || pier === null || (pier === column.shown && !isAnew)) continue
+      column.stage.show(pier, { ...this.view, pointedAt: null })
+      column.shown = pier
+    }
+  }
+
+  private hear({ view }: AppState): void {
+    const before = this.view
+    this.view = view
+    const isNewPicture =
+      before.cut !== view.cut || before.cutPost !== view.cutPost || before.layers !== view.layers || before.explode !== view.explode
+    if (isNewPicture) this.showAll(true)
+    if (before.viewpoint.at !== view.viewpoint.at) this.standsAt = view.viewpoint.name
+    const isNewAim = before.viewpoint.at !== view.viewpoint.at || before.explode !== view.explode
+    if (isNewAim) this.frameAll(false)
+    if (isNewPicture || isNewAim) this.ground.needFrame()
+  }
+
+  /** One pose that holds every pier: none is drawn larger than another. Leaves a camera that a hand has moved where it is. */
+  private frameAll(atOnce: boolean): void {
+    const { width, height } = this.cell()
+    const name = this.standsAt
+    if (name === null || width < 2 || height < 2) return
+    const { facing } = this.store.getState().view.cut
+    const aims = this.columns.flatMap(({ stage: { extent }, shown }) =>
+      extent && shown ? [{ extent, aim: aimAt(name, extent, facing, shown.spec.site.downhill, false) }] : [],
+    )
+    const [first] = aims
+    if (!first) return
+    const points = aims.flatMap(({ aim }) => aim.points)
+    const safe = { left: margin, top: margin, right: width - margin, bottom: height - margin }
+    const pose = framed(points, first.aim.azimuth, first.aim.pitch, { width, height }, safe)
+    const most = (of: (one: (typeof first)['extent']) => number) => Math.max(...aims.map(({ extent }) => of(extent)))
+    const half = most((one) => one.half)
+    this.rig.setLimits(pose.distance, half, -most((one) => -one.bottom), most((one) => Math.max(one.groundTop, one.pierTop)) + half)
+    this.rig.goTo(pose, atOnce || prefersStill())
+  }
+}
