@@ -129,10 +129,13 @@ function placeFigure(
   const [p, q] = ends
   const at = (share: number): Pixel => [p[0] + (q[0] - p[0]) * share, p[1] + (q[1] - p[1]) * share]
   const boxes: Box[] = []
+  /** Seats at the end of the list that are too far off to be taken before any nearer one. */
+  let far = 0
   if (side !== 'below' && isShort(ends, figure)) {
     const [x, y] = at(0.5)
     for (const rise of [0, -0.2, 0.2, -0.4, 0.4, -0.6, 0.6, -0.9, 0.9, -1.2, 1.2, -1.8])
       boxes.push({ x: away > 0 ? x + 12 : x - 12 - width, y: y - height / 2 + rise * height, width, height })
+    far = 1
   } else {
     const start = side === 'below' ? 0.5 : 0.46 + (((tier + 2) % 3) - 1) * 0.17
     // Centred on the line; else grown away from the pier, so that a long figure never lies over it.
@@ -144,5 +147,5 @@ function placeFigure(
         boxes.push({ x: away > 0 ? x - width * lean : x - width * (1 - lean), y: y - height / 2, width, height })
       }
   }
-  return takeSeat(boxes, room)
+  return takeSeat(boxes.slice(0, boxes.length - far), room) ?? takeSeat(boxes, room)
 }
