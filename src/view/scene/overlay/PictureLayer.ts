@@ -2,14 +2,13 @@ import type { Cut } from '../../../core/model/solid.ts'
 import { pointAt } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
 import type { Pixel } from '../../section/ink.ts'
-import type { Pose, Viewport } from '../camera/lens.ts'
 import type { Director } from '../Director.ts'
 import type { HandleGround } from '../handles/CutHandles.tsx'
 import type { HandleId } from '../handles/cutDrag.ts'
 import { angleDragged, handlePixels, isFar } from '../handles/handlePlaces.ts'
-import { barHeight, PictureOverlay } from './PictureOverlay.ts'
+import { barHeight, type Frame } from './obstacles.ts'
+import { PictureOverlay } from './PictureOverlay.ts'
 
-type Frame = Readonly<{ pose: Pose; viewport: Viewport }>
 const tapSlack = 6
 
 /** Ties what lies over the canvas to the picture: moves handles and plate with each frame, and finds the part under the pointer. */
