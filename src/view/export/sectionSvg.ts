@@ -1,0 +1,124 @@
+import { roleColours } from '../../export/roleColours.ts'
+import type { Role } from '../../core/model/solid.ts'
+import type { SectionBody } from '../section/drawSection.ts'
+import type { Hatch } from '../section/hatch.ts'
+import { hatchTiles } from '../section/hatchTile.ts'
+import type { LineStyle, Plate } from '../section/ink.ts'
+import { inkStyles, lineAt } from '../section/plateLines.ts'
+import { platePadding, type TypeSize } from '../section/typeSize.ts'
+import { pixelsPerMillimetre } from './drawingScale.ts'
+import type { SectionPlan } from './sectionPlan.ts'
+import { svgElement, svgWords } from './svgText.ts'
+
+export const ink = '#1b1f23'
+export const softInk = '#4d5359'
+const water = '#0072b2'
+
+/** Widths of lines in millimetres on paper. */
+export const lineWidth = { hatch: 0.13, fine: 0.18, seen: 0.25, tick: 0.35, cut: 0.5, ground: 0.7 } as const
+/** A line's width in pixels. */
+export const wide = (line: keyof typeof lineWidth): number => lineWidth[line] * pixelsPerMillimetre
+const dash = (...millimetres: readonly number[]): string =>
+  millimetres.map((length) => Math.round(length * pixelsPerMillimetre * 100) / 100).join(' ')
+
+/** Share of the colour in a print tint; steel is drawn nearly solid, since it is too thin for marks. */
+const tintShare: Readonly<Partial<Record<Role, number>>> = { bar: 0.85, steel: 0.85, wood: 0.3 }
+
+/** The material's colour over white paper. */
+export const tint = (role: Role): string => {
+  const share = tintShare[role] ?? 0.22
+  const channel = (from: number): string => {
+    const value = Number.parseInt(roleColours[role].slice(from, from + 2), 16)
+    return Math.round(255 + (value - 255) * share)
+      .toString(16)
+      .padStart(2, '0')
+  }
+  return `#${channel(1)}${channel(3)}${channel(5)}`
+}
+
+type Drawn = Exclude<Hatch, 'none'>
+export const patternName = (hatch: Drawn): string => `marks-${hatch}`
+
+/** The hatches that are used, as patterns. */
+export const patterns = (used: Iterable<Drawn>): string =>
+  svgElement(
+    'defs',
+    {},
+    [...new Set(used)].map((hatch) => {
+      const { width, height, strokes, dots } = hatchTiles[hatch]
+      const lines = { fill: 'none', stroke: ink, 'stroke-width': lineWidth.hatch, 'stroke-linecap': 'round', 'stroke-linejoin': 'round' }
+      return svgElement(
+        'pattern',
+        { id: patternName(hatch), patternUnits: 'userSpaceOnUse', width, height, patternTransform: `scale(${pixelsPerMillimetre})` },
+        [...(strokes ? [svgElement('path', { d: strokes, ...lines })] : []), ...(dots ? [svgElement('path', { d: dots, fill: ink })] : [])],
+      )
+    }),
+  )
+
+const bodySvg = ({ path, outline, role, zone, hatch, cut }: SectionBody): string =>
+  svgElement('g', { 'data-zone': zone }, [
+    svgElement('path', { d: path, fill: tint(role) }),
+    ...(hatch === 'none' ? [] : [svgElement('path', { d: path, fill: `url(#${patternName(hatch)})` })]),
+    svgElement('path', { d: outline, fill: 'none', stroke: ink, 'stroke-width': wide(cut ? 'cut' : 'seen'), 'stroke-linejoin': 'round' }),
+  ])
+
+export const lineStyles = {
+  ground: { stroke: ink, 'stroke-width': wide('ground'), 'stroke-linecap': 'round' },
+  water: { stroke: water, 'stroke-width': wide('tick') },
+  frost: { stroke: ink, 'stroke-width': wide('seen'), 'stroke-dasharray': dash(8, 2) },
+  break: { stroke: softInk, 'stroke-width': wide('fine') },
+} as const
+
+const inkStrokes: Readonly<Record<LineStyle, Readonly<Record<string, string | number>>>> = {
+  leader: { stroke: ink, 'stroke-width': wide('fine'), fill: 'none' },
+  dimension: { stroke: ink, 'stroke-width': wide('fine'), fill: 'none' },
+  arc: { stroke: ink, 'stroke-width': wide('fine'), fill: 'none', 'stroke-dasharray': dash(3.2, 0.8) },
+  tick: { stroke: ink, 'stroke-width': wide('tick'), fill: 'none' },
+  frost: { stroke: ink, 'stroke-width': wide('seen'), fill: 'none' },
+  dot: { fill: ink },
+  arrow: { fill: ink },
+  water: { fill: water },
+}
+
+/** A plate hides what lies under its words. */
+const plateSvg = (plate: Plate, size: TypeSize): string =>
+  svgElement('g', { transform: `translate(${Math.round(plate.x * 10) / 10} ${Math.round(plate.y * 10) / 10})` }, [
+    svgElement('rect', { width: plate.width, height: plate.height, rx: 2, fill: '#ffffff' }),
+    ...plate.lines.map((line, i) => {
+      const { fontSize, fontWeight, ...place } = lineAt(plate, i, size)
+      const fill = plate.kind === 'water' ? '#005a8c' : ink
+      return svgWords(line, { ...place, 'font-size': fontSize, 'font-weight': fontWeight, fill }, plate.width - 2 * platePadding)
+    }),
+  ])
+
+/** The chain line on the pier's axis, 6 mm past what it belongs to. */
+function axisLine({ drawing: { frame }, depth }: SectionPlan): string {
+  const past = 6 * pixelsPerMillimetre
+  const top = frame.grade - frame.top * frame.perMetre - past
+  const foot = frame.grade + depth * frame.perMetre + past
+  return svgElement('path', {
+    d: `M${round(frame.axis)} ${round(top)}V${round(foot)}`,
+    stroke: softInk,
+    'stroke-width': wide('fine'),
+    'stroke-dasharray': dash(10, 1.2, 1.5, 1.2),
+  })
+}
+const round = (value: number): number => Math.round(value * 100) / 100
+
+/** The section alone, in its own pixels: bodies, lines, names and dimensions. The patterns it uses must stand before it. */
+export const sectionGroup = (plan: SectionPlan): string => {
+  const { drawing, type } = plan
+  return svgElement('g', { 'data-part': 'section' }, [
+    ...drawing.bodies.map(bodySvg),
+    ...drawing.lines
+      .filter(({ path }) => path !== '')
+      .map(({ style, path }) => svgElement('path', { d: path, fill: 'none', ...lineStyles[style] })),
+    axisLine(plan),
+    ...inkStyles
+      .filter((style) => drawing.ink.paths[style] !== '')
+      .map((style) => svgElement('path', { d: drawing.ink.paths[style], ...inkStrokes[style] })),
+    ...drawing.ink.plates.map((plate) => plateSvg(plate, type)),
+  ])
+}
+
+export const hatchesIn = ({ drawing }: SectionPlan): Drawn[] => drawing.bodies.flatMap(({ hatch }) => (hatch === 'none' ? [] : [hatch]))

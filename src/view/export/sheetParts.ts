@@ -1,0 +1,119 @@
+import { formatText } from '../../core/units/format.ts'
+import { exporting } from '../../text/en/export.ts'
+import { pixelsPerMillimetre as mm } from './drawingScale.ts'
+import { ink, lineStyles, patternName, softInk, tint, wide } from './sectionSvg.ts'
+import type { LegendEntry, SectionPlan } from './sectionPlan.ts'
+import { svgElement, svgLine, svgWords } from './svgText.ts'
+
+/** Letter sizes whose capitals are about 3.5, 2.5, 2.2 and 1.8 mm high. */
+export const letters = { title: 22, note: 16, fine: 14, small: 11.5 } as const
+
+/** Under the view: what it is, and its scale. `x` and `top` in pixels, as in all parts here. */
+export const viewTitle = ({ words }: SectionPlan, x: number, top: number): string =>
+  svgElement('g', {}, [
+    svgWords(words.title.toUpperCase(), { x, y: top + 4.2 * mm, 'font-size': letters.title, 'font-weight': 600, fill: ink }),
+    svgWords(words.scale, { x, y: top + 9 * mm, 'font-size': letters.note, fill: ink }),
+  ])
+
+/** How the section is cut, what is left whole, how lengths are written. */
+export const notesSvg = ({ words }: SectionPlan, x: number, top: number, room: number): string =>
+  svgElement('g', { 'data-part': 'notes' }, [
+    svgWords(exporting.sheet.notes, { x, y: top + 2.6 * mm, 'font-size': letters.note, 'font-weight': 600, fill: ink }),
+    ...words.notes.map((note, i) => svgWords(note, { x, y: top + (7.2 + 4.4 * i) * mm, 'font-size': letters.fine, fill: ink }, room)),
+  ])
+
+/** A bar of black and white in turn, its first part split to the left of nought; it ends at `right`. */
+export function scaleBarSvg({ bar, units, drawing }: SectionPlan, right: number, top: number): string {
+  const part = bar.step * drawing.frame.perMetre
+  const height = 1.8 * mm
+  const y = top + 4.4 * mm
+  const zero = right - bar.parts * part - 3 * mm
+  const cells = [
+    ...Array.from({ length: bar.fine }, (_, i) => ({
+      x: zero - part + (i * part) / bar.fine,
+      width: part / bar.fine,
+      isDark: i % 2 === 1,
+    })),
+    ...Array.from({ length: bar.parts }, (_, i) => ({ x: zero + i * part, width: part, isDark: i % 2 === 0 })),
+  ]
+  const label = (value: number): string => (value === 0 ? '0' : formatText(value, 'length', units, { style: 'sheet', feetInches: true }))
+  const marks = Array.from({ length: bar.parts + 2 }, (_, i) => ({ x: zero + (i - 1) * part, value: Math.abs(i - 1) * bar.step }))
+  return svgElement('g', { 'data-part': 'scale-bar' }, [
+    ...cells.map(({ x, width, isDark }) =>
+      svgElement('rect', { x, y, width, height, fill: isDark ? ink : '#ffffff', stroke: ink, 'stroke-width': wide('fine') }),
+    ),
+    ...marks.map(({ x, value }) => svgWords(label(value), { x, y: y - 1.2 * mm, 'font-size': 13, 'text-anchor': 'middle', fill: ink })),
+    svgWords(exporting.sheet.checkBar, {
+      x: right,
+      y: y + height + 3.4 * mm,
+      'font-size': letters.small,
+      'text-anchor': 'end',
+      fill: softInk,
+    }),
+  ])
+}
+
+const swatch = { width: 8 * mm, height: 5 * mm }
+
+/** A swatch is too short for the dashes of the drawing: they are halved in it. */
+const swatchLine = { water: lineStyles.water, frost: { ...lineStyles.frost, 'stroke-dasharray': `${3.5 * mm} ${1 * mm}` } } as const
+
+const columns = 3
+const pitch = 6.3 * mm
+
+/** Swatches of 8 by 5 mm with their names, in three columns. */
+export function legendSvg(entries: readonly LegendEntry[], x: number, top: number, room: number): string {
+  const column = room / columns
+  const rows = Math.max(3, Math.ceil(entries.length / columns))
+  const head = svgWords(exporting.sheet.legend, { x, y: top + 2.6 * mm, 'font-size': letters.note, 'font-weight': 600, fill: ink })
+  const drawn = entries.map((entry, i) => {
+    const left = x + Math.floor(i / rows) * column
+    const y = top + 5 * mm + (i % rows) * pitch
+    const place = { x: left, y, ...swatch }
+    const from = left + swatch.width + 2 * mm
+    const name = svgWords(entry.name, { x: from, y: y + 3.6 * mm, 'font-size': letters.fine, fill: ink }, left + column - from - mm)
+    const middle = y + swatch.height / 2
+    if ('line' in entry) return svgLine(left, middle, left + swatch.width, middle, swatchLine[entry.line]) + name
+    return (
+      svgElement('rect', { ...place, fill: tint(entry.role) }) +
+      svgElement('rect', { ...place, fill: `url(#${patternName(entry.hatch)})`, stroke: ink, 'stroke-width': wide('fine') }) +
+      name
+    )
+  })
+  return svgElement('g', { 'data-part': 'legend' }, [head, ...drawn])
+}
+
+/** Fields of the title block in a box from `left` to `right`; empty ones are for the pen. */
+export function titleBlock({ words }: SectionPlan, left: number, right: number, top: number, bottom: number): string {
+  const row = (bottom - top) / (words.block.length + 1)
+  const value = left + 22 * mm
+  const rows = words.block.flatMap(([label, said], i) => {
+    const y = top + i * row
+    return [
+      svgWords(label, { x: left + 2 * mm, y: y + row * 0.7, 'font-size': letters.fine, fill: softInk }),
+      svgWords(
+        said,
+        { x: value, y: y + row * 0.7, 'font-size': letters.note, 'font-weight': i === 0 ? 600 : 400, fill: ink },
+        right - value - 2 * mm,
+      ),
+      svgLine(left, y + row, right, y + row, { stroke: ink, 'stroke-width': wide('fine') }),
+    ]
+  })
+  const status = words.status.toUpperCase()
+  return svgElement('g', { 'data-part': 'title-block' }, [
+    svgLine(left, top, left, bottom, { stroke: ink, 'stroke-width': wide('seen') }),
+    ...rows,
+    svgWords(
+      status,
+      {
+        x: (left + right) / 2,
+        y: bottom - row * 0.3,
+        'font-size': letters.fine,
+        'font-weight': 600,
+        'text-anchor': 'middle',
+        fill: ink,
+      },
+      right - left - 3 * mm,
+    ),
+  ])
+}
