@@ -14,7 +14,6 @@ import { frostJacking } from './frost/frostJacking.ts'
 import { lateralChecks } from './lateral/lateralChecks.ts'
 import { pierFrame } from './pierFrame.ts'
 import { pierSheets, pierZones } from './pierZones.ts'
-import { workedPierWeight } from './uplift/pierWeight.ts'
 import { holeAndSpoil, quantities } from './quantities.ts'
 import { governingUplift } from './uplift/governing.ts'
 import { againstDemand } from './uplift/againstDemand.ts'
@@ -22,8 +21,9 @@ import { barShearCheck } from './uplift/barShear.ts'
 import { upliftByConnection } from './uplift/connection.ts'
 import { upliftByConcrete } from './uplift/concrete.ts'
 import { upliftByPost } from './uplift/post.ts'
-import { soilColumn } from './uplift/soilColumn.ts'
+import { withPullBelow } from './uplift/pullBelow.ts'
 import { upliftBySoil } from './uplift/soil.ts'
+import { soilContext } from './uplift/soilContext.ts'
 
 /**
  * Everything that is shown of a pier, from its document alone. Pure: the same spec gives the same result everywhere.
@@ -37,14 +37,14 @@ export function derivePier(spec: PierSpec): PierResult {
   const depths = depthsOf(frame)
   const stand = standOff(frame)
   const demand = demandOf(spec)
-  const column = soilColumn(frame)
-  const { weight } = workedPierWeight(frame, lines)
+  const ground = soilContext(frame, lines)
+  const { column, weight } = ground
   const own = [
     ...upliftByPost(frame),
     upliftByConnection(frame),
     ...[barShearCheck(frame)].filter((check) => check !== null),
     ...upliftByConcrete(frame, zones),
-    ...upliftBySoil(frame, lines),
+    ...upliftBySoil(ground),
     ...bearingChecks(frame, column, { lines, zones, depths, demand }),
     ...lateralChecks(frame, column, demand),
     ...depthChecks(frame, depths),
@@ -53,7 +53,7 @@ export function derivePier(spec: PierSpec): PierResult {
     ...(stand?.checks ?? []),
   ]
   const uplift = governingUplift(own, spec.judgement?.mechanism ?? null, demand.uplift)
-  const checks = againstDemand(own, uplift, demand.uplift)
+  const checks = againstDemand(withPullBelow(own, ground, uplift.soil), uplift, demand.uplift)
   const exposed = exposureLines(frame)
   const area = exposureArea(frame)
   const headlines = headlineNumbers(lines, hole, weight, mostBuried(exposed))

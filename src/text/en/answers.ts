@@ -46,6 +46,7 @@ export const answers = {
     plain: 'The ground over a wide foot breaks out with it. Soil and pier are inside this number, so no weight is added.',
   },
   'soil-cone': { label: 'Volume of the cone', plain: 'Soil over the wide foot, out to a slope of the rule.' },
+  'soil-cone-within': { label: 'Volume of the cone', plain: 'Soil over the wide foot, no wider than half the way to the next pier.' },
   'cone-soil-weight': { label: 'Weight of the soil cone', plain: 'The cone less the pier inside it, times the weight of the soil.' },
   'cone-and-pier-weight': { label: 'Cone and pier', plain: 'Soil in the cone and the pier, each counted once.' },
   'breakout-factor-sand': { label: 'Breakout factor, sand', plain: 'Grows with depth and with the friction angle, up to a limit.' },
@@ -88,6 +89,11 @@ export const answers = {
   'spacing-factor': { label: 'Spacing factor', plain: 'Bars or bolts close to each other hold less.' },
   'group-action': { label: 'Group factor', plain: 'Bars or bolts in a row do not share a load evenly.' },
 
+  'bracket-rating': {
+    label: 'Rated uplift, as you entered it',
+    plain: 'From the report of the bracket maker. It stands in for bolts and anchors.',
+  },
+
   'bar-shear': { label: 'Bar sheared off', plain: 'The steel of the bar itself, cut at both faces of the post.' },
   'bar-shear-allowable': { label: 'Allowable, bar sheared off', plain: 'The shear strength of the steel, less its factor.' },
 
@@ -115,6 +121,15 @@ export const answers = {
   'weight-below-plane': {
     label: 'Weight below that level',
     plain: 'This weight and the friction below it are lost if the pier parts there.',
+  },
+  'friction-below-plane': {
+    label: 'Friction below that level',
+    plain: 'What the ground holds of the pier down there, its factor taken off.',
+  },
+  'soil-held-below-plane': { label: 'Soil held below that level', plain: 'Soil that the wide foot down there would lift.' },
+  'pull-below-plane': {
+    label: 'Pull through that level',
+    plain: 'All that hangs below it. It goes through the concrete there, or is lost if the pier parts.',
   },
   'plain-tension': { label: 'Plain concrete in tension', plain: 'A screening number. Codes give plain concrete no tension value.' },
   'plain-tension-allowable': { label: 'Allowable, plain concrete', plain: 'The screening number, brought to the level of the wind load.' },

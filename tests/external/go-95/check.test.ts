@@ -3,13 +3,33 @@ import {
   coneRule,
   soilCone,
   soilConeRectangular,
+  soilConeWithin,
   workedConeSoilWeight,
   workedSoilCone,
+  workedSoilConeWithin,
 } from '../../../src/core/engineering/soil/soilCone.ts'
 import { postSections } from '../../../src/core/engineering/tables/postSections.ts'
 import type { CubicMetres, Metres, Radians, UnitWeight } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'
 import { at, has, published, readCases, si } from '../cases.ts'
+
+describe('cone beside a neighbour', () => {
+  // W4.9's pad: radius 1 ft, 4 ft deep, 30 degrees, 3.309 ft wide at grade.
+  const cone = { radius: at<Metres>(1, 'ft'), height: at<Metres>(4, 'ft'), angle: at<Radians>(30, 'deg') }
+  it('2 ft of reach: a cone up to 1.732 ft, a cylinder over it; 12.697 + 28.500 ft3 by hand', () => {
+    const rise = 1 / Math.tan(Math.PI / 6)
+    const byHand = ((Math.PI * rise) / 3) * (1 + 2 + 4) + Math.PI * 4 * (4 - rise)
+    close(byHand, 12.697 + 28.5, { abs: 0.001, rel: 0 })
+    const volume = soilConeWithin({ ...cone, reach: at<Metres>(2, 'ft') })
+    close(volume, at(byHand, 'ft3'), { abs: 0, rel: 1e-12 })
+    expect(workedSoilConeWithin({ ...cone, reach: at<Metres>(2, 'ft') }).value).toBe(volume)
+  })
+  it('far neighbours leave the cone whole, near ones never give more', () => {
+    close(soilConeWithin({ ...cone, reach: at<Metres>(4, 'ft') }), soilCone(cone).volume, { abs: 0, rel: 1e-12 })
+    const reaches = [0.5, 1, 1.5, 2, 2.5, 3, 3.3, 3.5].map((feet) => soilConeWithin({ ...cone, reach: at<Metres>(feet, 'ft') }))
+    expect(reaches).toEqual([...reaches].sort((a, b) => a - b))
+  })
+})
 
 describe('cone over a round ledge', () => {
   it.each(readCases(import.meta.url).map((row) => [row.id, row] as const))('%s', (_, row) => {

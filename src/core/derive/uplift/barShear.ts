@@ -1,14 +1,14 @@
 import { barShear, workedBarShear } from '../../engineering/concrete/barSteel.ts'
 import { barGrades, bars } from '../../engineering/tables/bars.ts'
-import { fillKind } from '../../kinds/index.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { makeCheck } from '../check.ts'
+import { countingOf } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { type Hold, hold } from './hold.ts'
 
 /** What goes into the formula for one bar, and how many there are; null without bars that a standard lets one count. */
 function shearProblem({ spec }: PierFrame) {
-  const { connection } = fillKind(spec.fill.kind).counting
+  const { connection } = countingOf(spec)
   if (!spec.bars || connection.counted === 'not counted') return null
   const { area } = bars[spec.bars.size]
   const fy = barGrades[spec.bars.grade].yield

@@ -16,16 +16,18 @@ import { postSections } from '../../engineering/tables/postSections.ts'
 import { postDesignValues } from '../../engineering/tables/species.ts'
 import { wallRadius } from '../../geometry/holeProfile.ts'
 import { firstBoltAbove, boltSpacing } from '../../kinds/bracket/boltPattern.ts'
-import { bracketKind, fillKind } from '../../kinds/index.ts'
+import { bracketKind } from '../../kinds/index.ts'
 import type { Use } from '../../engineering/showing.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Check, Standing, Worked } from '../../model/worked.ts'
 import { type Metres, metres, newtons, pascals, type SquareMetres, squareMetres } from '../../units/quantity.ts'
 import { fromSI, toSI } from '../../units/factors.ts'
 import { makeCheck } from '../check.ts'
+import { carriesAsConcrete, countingOf } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { barLevels, liftAt } from '../placedZones.ts'
 import { type Properties, tableProperties } from '../properties.ts'
+import { ratedByUser, ratingOf, workedRating } from './bracketRating.ts'
 import { type Hold, hold } from './hold.ts'
 
 /** The link between post and concrete: bars through the post, or the bolts of a bracket. */
@@ -35,15 +37,17 @@ export function upliftByConnection(frame: PierFrame, properties: Properties = ta
 
 /** The same as a bare number. */
 export function connectionHolds(frame: PierFrame, properties: Properties): Hold[] {
-  const { counting } = fillKind(frame.spec.fill.kind)
+  const { connection } = countingOf(frame.spec)
   const group = 'uplift-connection'
   if (frame.spec.support.kind === 'bracket') {
+    const rating = ratingOf(frame.spec)
+    if (rating !== null) return [hold('bracket-bolts', group, ratedByUser.counted, rating)]
     const row = bracketRow(frame, properties)
-    return [hold('bracket-bolts', group, row ? counting.connection.counted : 'not counted', row && rowValue(row))]
+    return [hold('bracket-bolts', group, row ? connection.counted : 'not counted', row && rowValue(row))]
   }
   const { refused, row } = barRow(frame, properties)
   const value = refused || !row ? null : rowValue(row)
-  return [hold('bar-through-post', group, value === null ? 'not counted' : counting.connection.counted, value)]
+  return [hold('bar-through-post', group, value === null ? 'not counted' : connection.counted, value)]
 }
 
 const notCounted = (why: string, sources: Counting['sources'] = []): Counting => ({ counted: 'not counted', why, sources })
@@ -130,14 +134,14 @@ type BarRow = Readonly<{ refused: Counting | null; length: Inputs<typeof barBear
 /** Bars as a row of dowels, or why they may not be counted as one. `length` goes with a refusal that comes after it. */
 function barRow(frame: PierFrame, { gravity }: Properties): BarRow {
   const { spec, profile } = frame
-  const kind = fillKind(spec.fill.kind)
+  const { connection } = countingOf(spec)
   const refuse = (refused: Counting, length: BarRow['length'] = null): BarRow => ({ refused, length, row: null })
-  if (kind.counting.connection.counted === 'not counted') return refuse(kind.counting.connection)
+  if (connection.counted === 'not counted') return refuse(connection)
   if (!spec.bars) return refuse(notCounted('no-bar'))
   const levels = barLevels(frame)
   const hosts = levels.map((y) => liftAt(frame, y))
   const roles = hosts.map((id) => frame.lifts.find((lift) => lift.id === id)?.role)
-  if (roles.some((role) => role !== 'concrete')) return refuse(notCounted('bar-outside-concrete'))
+  if (roles.some((role) => role === undefined || !carriesAsConcrete(role, spec))) return refuse(notCounted('bar-outside-concrete'))
 
   const section = postSections[spec.post.section]
   const narrowest = Math.min(...levels.map((y) => wallRadius(profile, y)))
@@ -174,7 +178,7 @@ function throughBars(frame: PierFrame, properties: Properties): Check {
     ...base,
     worked: [...worked, ...shown.worked],
     allowable: shown.adjusted,
-    counting: shown.adjusted ? fillKind(spec.fill.kind).counting.connection : notCounted('dowel-too-near-end', ['nds-2018-12-5']),
+    counting: shown.adjusted ? countingOf(spec).connection : notCounted('dowel-too-near-end', ['nds-2018-12-5']),
   })
 }
 
@@ -233,9 +237,14 @@ function bracketRow(frame: PierFrame, { gravity }: Properties): Row | null {
 function bracketBolts(frame: PierFrame, properties: Properties): Check {
   const row = bracketRow(frame, properties)
   const base = { id: 'bracket-bolts', group: 'uplift-connection', where: ['bolts', 'bracket-plates'] } as const
-  if (!row) return makeCheck({ ...base, worked: [], allowable: null, counting: notCounted('outside-yield-range', ['nds-2018-12-3-1']) })
-  const { worked, adjusted } = adjustedRow(row, [boltBendingYield.standing])
-  return makeCheck({ ...base, worked, allowable: adjusted, counting: fillKind(frame.spec.fill.kind).counting.connection })
+  const { worked, adjusted } = row ? adjustedRow(row, [boltBendingYield.standing]) : { worked: [], adjusted: null }
+  const rating = ratingOf(frame.spec)
+  if (rating !== null) {
+    const shown = adjusted ? [...worked, adjusted] : worked
+    return makeCheck({ ...base, worked: shown, allowable: workedRating(rating), counting: ratedByUser })
+  }
+  if (!row) return makeCheck({ ...base, worked, allowable: null, counting: notCounted('outside-yield-range', ['nds-2018-12-3-1']) })
+  return makeCheck({ ...base, worked, allowable: adjusted, counting: countingOf(frame.spec).connection })
 }
 
 /** Modulus of steel, 30,000,000 psi, as the group action factor takes it. Source: nds-2018-11-3-6. */

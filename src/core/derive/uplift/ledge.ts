@@ -1,5 +1,6 @@
 import { wallRadius } from '../../geometry/holeProfile.ts'
 import { type Metres, metres } from '../../units/quantity.ts'
+import { carriesAsConcrete } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 
 /** A step in the pier that lifts the soil over it: where it is, how wide, and what passes up through that soil. */
@@ -17,7 +18,7 @@ export type Ledge = Readonly<{
 export function ledgeOf(frame: PierFrame): Ledge | null {
   const { spec, profile, lifts, fillBottom } = frame
   const { slope } = spec.site
-  const cast = lifts.filter((lift) => lift.role === 'concrete')
+  const cast = lifts.filter((lift) => carriesAsConcrete(lift.role, spec))
   const first = cast[0]
   if (!first || lifts[0] !== first) return null
   if (spec.hole.bell && fillBottom < profile.bottom + spec.hole.bell.height) {

@@ -1,12 +1,19 @@
 import { breakoutClay, breakoutFactorClay, workedBreakoutClay } from '../../engineering/soil/breakoutClay.ts'
 import { breakoutFactorSand, breakoutSand, workedBreakoutFactorSand, workedBreakoutSand } from '../../engineering/soil/breakoutSand.ts'
 import { deadLoadShare, workedFactoredDeadLoad } from '../../engineering/soil/factoredDeadLoad.ts'
-import { coneRule, soilCone, workedConeSoilWeight, workedSoilCone } from '../../engineering/soil/soilCone.ts'
+import {
+  coneRule,
+  soilCone,
+  soilConeWithin,
+  workedConeSoilWeight,
+  workedSoilCone,
+  workedSoilConeWithin,
+} from '../../engineering/soil/soilCone.ts'
 import { allowableUplift, upliftFactors, workedAllowableUplift } from '../../engineering/soil/upliftFactor.ts'
 import { weakest } from '../../engineering/showing.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Check, Worked } from '../../model/worked.ts'
-import { cubicMetres, metres, newtons, type Radians, radians, squareMetres, type UnitWeight } from '../../units/quantity.ts'
+import { cubicMetres, type Metres, metres, newtons, type Radians, radians, squareMetres, type UnitWeight } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
 import { factoredWeight } from './frictionAndWeight.ts'
 import { type Hold, hold } from './hold.ts'
@@ -26,11 +33,14 @@ function liftingLedge({ frame, counting }: SoilSite): Ledge | null {
 }
 
 /** What goes into the weight of the cone; its soil at the lighter of the rule's weight and the ground's own, buoyant below water. */
-function coneProblem(ledge: Ledge, column: SoilColumn) {
+function coneProblem(ledge: Ledge, column: SoilColumn, spacing: Metres | null) {
   const cone = { radius: ledge.radius, height: ledge.depth, angle: coneRule.angle.value }
+  const whole = soilCone(cone)
+  // Cones of two piers that meet share their soil: neither takes more than half the way.
+  const within = spacing !== null && whole.topRadius > spacing / 2 ? { ...cone, reach: metres(spacing / 2) } : null
   const soil = Math.min(coneRule.earth.value, column.stress(ledge.depth) / ledge.depth) as UnitWeight
   const shaft = cubicMetres(Math.PI * ledge.above ** 2 * ledge.depth)
-  return { cone, weight: { cone: soilCone(cone).volume, shaft, soil } }
+  return { cone, within, weight: { cone: within ? soilConeWithin(within) : whole.volume, shaft, soil } }
 }
 
 /** Weight of the soil in a cone over the ledge and of the pier, each once, times 0.6; null without a ledge or a pier that is counted. */
@@ -38,8 +48,8 @@ export function coneOverLedge(context: SoilContext): Check | null {
   const { column, weight } = context
   const ledge = liftingLedge(context)
   if (!ledge) return null
-  const problem = coneProblem(ledge, column)
-  const cone = workedSoilCone(problem.cone)
+  const problem = coneProblem(ledge, column, context.frame.spec.spacing)
+  const cone = problem.within ? workedSoilConeWithin(problem.within) : workedSoilCone(problem.cone)
   const soil = workedConeSoilWeight(problem.weight, { standings: [cone.standing], sources: cone.sources })
   const total: Worked = {
     id: 'cone-and-pier-weight',
@@ -71,7 +81,7 @@ export function coneOverLedge(context: SoilContext): Check | null {
 export function coneOverLedgeHold(figures: SoilFigures): Hold | null {
   const ledge = liftingLedge(figures)
   if (!ledge) return null
-  const soil = workedConeSoilWeight.recipe.of(coneProblem(ledge, figures.column).weight)
+  const soil = workedConeSoilWeight.recipe.of(coneProblem(ledge, figures.column, figures.frame.spec.spacing).weight)
   return hold('cone-over-ledge', 'uplift-soil', "engineer's judgement", factoredWeight(soil + figures.weight))
 }
 

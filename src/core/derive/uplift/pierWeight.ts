@@ -11,7 +11,7 @@ import type { QuantityLine } from '../../model/result.ts'
 import type { Worked } from '../../model/worked.ts'
 import { weakest } from '../../engineering/showing.ts'
 import { workedFactoredDeadLoad, deadLoadShare } from '../../engineering/soil/factoredDeadLoad.ts'
-import { fillKind } from '../../kinds/index.ts'
+import { carriesAsConcrete, countingOf } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { liftBodies, postCorners } from '../pierZones.ts'
 import { placedParts } from '../placedZones.ts'
@@ -19,15 +19,15 @@ import type { Properties } from '../properties.ts'
 
 /** Zones whose weight hangs on the post or bracket: its concrete, the post, and the steel. Soil and a separate base do not. */
 export function hangingLines(frame: PierFrame, lines: readonly QuantityLine[]): readonly QuantityLine[] {
-  const concrete = new Set(frame.lifts.filter((lift) => lift.role === 'concrete').map((lift) => lift.id))
-  const isCounted = fillKind(frame.spec.fill.kind).counting.weight.counted !== 'not counted'
+  const concrete = new Set(frame.lifts.filter((lift) => carriesAsConcrete(lift.role, frame.spec)).map((lift) => lift.id))
+  const isCounted = countingOf(frame.spec).weight.counted !== 'not counted'
   return lines.filter((line) => (isCounted && concrete.has(line.id)) || ['wood', 'bar', 'steel'].includes(line.role))
 }
 
 /** The same weight as a bare number [N], from volumes alone: no zone is measured that does not hang on the post. */
 export function hangingWeight(frame: PierFrame, properties: Properties): number {
   const { waterTable } = frame.spec.site
-  const isCounted = fillKind(frame.spec.fill.kind).counting.weight.counted !== 'not counted'
+  const isCounted = countingOf(frame.spec).weight.counted !== 'not counted'
   const parts = placedParts(frame)
   const weigh = (role: Role, volume: number, wet: number): number => {
     const { moist, saturated } = properties.weighing(role)
@@ -46,7 +46,9 @@ export function hangingWeight(frame: PierFrame, properties: Properties): number 
     return weigh(role, net, wet)
   }
   let sum = body('post', 'wood', postCorners(frame))
-  if (isCounted) for (const { lift, corners } of liftBodies(frame)) if (lift.role === 'concrete') sum += body(lift.id, lift.role, corners)
+  if (isCounted)
+    for (const { lift, corners } of liftBodies(frame))
+      if (carriesAsConcrete(lift.role, frame.spec)) sum += body(lift.id, lift.role, corners)
   for (const { role, solids } of parts)
     sum += weigh(role, placedVolume(solids).value, waterTable === null ? 0 : placedVolumeBelow(solids, -waterTable))
   return sum

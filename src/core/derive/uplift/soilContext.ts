@@ -1,7 +1,7 @@
 import type { Counting } from '../../model/kind.ts'
 import type { QuantityLine } from '../../model/result.ts'
 import type { Worked } from '../../model/worked.ts'
-import { fillKind } from '../../kinds/index.ts'
+import { countingOf } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { type Properties, tableProperties } from '../properties.ts'
 import { type CountedLength, countedLength } from './countedLength.ts'
@@ -27,7 +27,7 @@ export type SoilContext = SoilSite & Readonly<{ weight: Worked; factored: Worked
 export type SoilFigures = SoilSite & Readonly<{ weight: number }>
 
 export function soilSite(frame: PierFrame, properties: Properties): SoilSite {
-  const { counting } = fillKind(frame.spec.fill.kind)
+  const counting = countingOf(frame.spec)
   const column = soilColumn(frame, properties)
   const length = countedLength(frame)
   return {

@@ -27,6 +27,26 @@ export function soilCone({ radius, height, angle }: RoundInputs): Readonly<{ top
   return { topRadius: metres(top), volume: cubicMetres((Math.PI * height * (radius ** 2 + radius * top + top ** 2)) / 3) }
 }
 
+type ReachInputs = RoundInputs & Readonly<{ reach: Metres }>
+
+/**
+ * Inverted frustum of soil over a round ledge beside a neighbour: no wider than half the way to it, so that no soil is lifted twice.
+ * @param radius of the ledge [m]
+ * @param height from the ledge to grade [m]
+ * @param angle of the cone from the vertical [rad], more than 0, to 0.79
+ * @param reach half the distance to the nearest neighbour, centre to centre [m], positive
+ * @returns volume, shaft not taken out [m3]
+ * Formula: a frustum up to where it is `reach` wide, a cylinder from there up
+ * Valid: less than what is there, as it is cut all round. Outside: a reach short of the ledge leaves a cylinder.
+ * Source: definition, go-95
+ * Checked by: tests/external/go-95/check.test.ts
+ */
+export function soilConeWithin({ radius, height, angle, reach }: ReachInputs): CubicMetres {
+  const rise = Math.min(height, Math.max(0, reach - radius) / Math.tan(angle))
+  const { volume } = soilCone({ radius: metres(Math.min(radius, reach)), height: metres(rise), angle })
+  return cubicMetres(volume + Math.PI * reach ** 2 * (height - rise))
+}
+
 type RectangularInputs = Readonly<{ a: Metres; b: Metres; height: Metres; angle: Radians }>
 
 /**
@@ -54,6 +74,21 @@ export const workedSoilCone = showing({
   terms: { radius: ['R_1', 'length'], height: ['h', 'length'], angle: [String.raw`\theta`, 'angle'] },
   sources: ['go-95'],
   of: (inputs: RoundInputs) => soilCone(inputs).volume,
+})
+
+/** Soil lifted over a round ledge beside a neighbour, with its work shown. */
+export const workedSoilConeWithin = showing({
+  id: 'soil-cone-within',
+  quantity: 'volume',
+  formula: String.raw`V = \int_0^h \pi \min(R_1 + z\tan\theta,\ s/2)^2\,dz`,
+  terms: {
+    radius: ['R_1', 'length'],
+    height: ['h', 'length'],
+    angle: [String.raw`\theta`, 'angle'],
+    reach: ['s/2', 'length'],
+  },
+  sources: ['go-95', 'definition'],
+  of: soilConeWithin,
 })
 
 /** Soil lifted over a rectangular ledge, with its work shown. */

@@ -1,0 +1,80 @@
+import { weakest } from '../../engineering/showing.ts'
+import type { Check, Worked } from '../../model/worked.ts'
+import { metres } from '../../units/quantity.ts'
+import { partingLevel } from './concreteLevel.ts'
+import { ledgeOf } from './ledge.ts'
+import { upliftBySoil } from './soil.ts'
+import { soilsBetween } from './soilColumn.ts'
+import type { SoilContext } from './soilContext.ts'
+
+/** Steps that hold a mechanism's side friction, its factor taken off. */
+const frictions: ReadonlySet<string> = new Set([
+  'side-friction-lower-bound-allowable',
+  'side-friction-rational-allowable',
+  'side-friction-by-depth-allowable',
+  'clay-adhesion-allowable',
+  'user-friction',
+])
+
+/** The checks with the tension of the concrete held against what hangs below it, by the soil mechanism in use. */
+export function withPullBelow(checks: readonly Check[], context: SoilContext, soil: string): readonly Check[] {
+  const used = checks.find((check) => check.id === soil)
+  return checks.map((check) => {
+    const weight = check.worked.find((one) => one.id === 'weight-below-plane')
+    const below = used && weight && pullBelow(context, weight, used)
+    return below ? { ...check, worked: [...check.worked, ...below.worked], demand: below.pull } : check
+  })
+}
+
+/**
+ * What the concrete at its parting level has to carry, or loses if it parts there: the weight that hangs below that level, at its full
+ * value, and what the soil mechanism in use holds below it. Null where nothing could part.
+ * @param weight of the mix below the level
+ * @param soil the mechanism in use
+ */
+function pullBelow(context: SoilContext, weight: Worked, soil: Check): Readonly<{ pull: Worked; worked: readonly Worked[] }> | null {
+  const plane = partingLevel(context.frame)
+  if (plane === null) return null
+  const breakout = soil.id === 'breakout-of-ledge' && hasLedgeBelow(context, plane) ? soil.allowable : null
+  // Breakout holds the weight of the pier inside it.
+  if (breakout) return { pull: renamed(breakout, 'pull-below-plane'), worked: [] }
+  const held = heldBelow(context, plane, soil)
+  const pull: Worked = {
+    id: 'pull-below-plane',
+    value: weight.value + (held?.value ?? 0),
+    quantity: 'force',
+    formula: held ? 'T = W_{below} + R_{below}' : 'T = W_{below}',
+    inputs: [
+      { symbol: 'W_{below}', name: 'weight', value: weight.value, quantity: 'weight' },
+      ...(held ? [{ symbol: 'R_{below}', name: 'heldBelow', value: held.value, quantity: 'force' as const }] : []),
+    ],
+    sources: [...new Set([...weight.sources, ...(held?.sources ?? [])])],
+    standing: weakest(weight.standing, held?.standing ?? 'definition'),
+  }
+  return { pull, worked: held ? [held] : [] }
+}
+
+const renamed = (worked: Worked, id: string): Worked => ({ ...worked, id })
+
+/** Friction of the mechanism over what is left of its length below the plane, or the cone on a ledge down there; null without either. */
+function heldBelow(context: SoilContext, plane: number, soil: Check): Worked | null {
+  const cone = soil.worked.find((one) => one.id === 'cone-soil-weight')
+  if (cone) return hasLedgeBelow(context, plane) ? renamed(cone, 'soil-held-below-plane') : null
+  const { frame, length } = context
+  if (!length) return null
+  const drop = frame.spec.site.slope * frame.profile.shaftRadius
+  const from = metres(Math.max(length.from, -plane - drop))
+  if (!(length.to > from)) return null
+  const below = upliftBySoil({
+    ...context,
+    length: { ...length, from },
+    passed: soilsBetween(context.column, { from, to: length.to }),
+  }).find((check) => check.id === soil.id)
+  const friction = below?.worked.find((one) => frictions.has(one.id))
+  return friction ? renamed(friction, 'friction-below-plane') : null
+}
+
+function hasLedgeBelow({ frame }: SoilContext, plane: number): boolean {
+  const ledge = ledgeOf(frame)
+  return ledge !== null && -ledge.depth - frame.spec.site.slope * ledge.radius <= plane
+}
