@@ -25,6 +25,8 @@ export type ViewSettings = Readonly<{
   openLink: string | null
   /** Uplift that is pulled at the post to see what happens [N]: no load of the document, null while nobody pulls. */
   pull: number | null
+  /** Which of the two panels stands beside or under the picture where there is no room for both. */
+  panel: 'inputs' | 'answers'
   /** `light`: plain materials, no shadows, no multisampling; for tests and weak machines. */
   quality: 'full' | 'light'
 }>

@@ -16,5 +16,6 @@ export const defaultView: ViewSettings = {
   pointedAt: null,
   openLink: null,
   pull: null,
+  panel: 'inputs',
   quality: 'full',
 }

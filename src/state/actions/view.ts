@@ -52,6 +52,8 @@ export const setPull = (store: PierStore, pull: number | null): void => {
   if (store.getState().view.pull !== next) changeView(store, { pull: next })
 }
 
+export const showPanel = (store: PierStore, panel: ViewSettings['panel']): void => changeView(store, { panel })
+
 export const setUnits = (store: PierStore, units: UnitSystem): void => changeView(store, { units })
 export const setTheme = (store: PierStore, theme: Theme): void => changeView(store, { theme })
 export const setQuality = (store: PierStore, quality: ViewSettings['quality']): void => changeView(store, { quality })

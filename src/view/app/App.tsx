@@ -1,7 +1,9 @@
-import { useLayoutEffect, useState } from 'react'
+import { lazy, Suspense, useLayoutEffect } from 'react'
+import { showPanel } from '../../state/actions/view.ts'
+import type { ViewSettings } from '../../state/appState.ts'
+import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
 import { usePier } from '../hooks/usePier.ts'
-import { AnswersPanel } from '../panels/answers/AnswersPanel.tsx'
 import { CautionStrip } from '../panels/answers/CautionStrip.tsx'
 import { TitleBlock } from '../panels/answers/TitleBlock.tsx'
 import { InputsPanel } from '../panels/inputs/InputsPanel.tsx'
@@ -11,13 +13,14 @@ import { Notices } from './Notices.tsx'
 import { Picture } from './Picture.tsx'
 import { useShortcuts } from './useShortcuts.ts'
 
-type Panel = 'inputs' | 'answers'
+/** The main answers stand in the title block; these are fetched while it is read. */
+const AnswersPanel = lazy(() => import('../panels/answers/AnswersPanel.tsx').then((module) => ({ default: module.AnswersPanel })))
 
 /** Where there is no room for both panels, one of them stands beside or under the picture. */
-const PanelTabs = ({ panel, onPick }: { panel: Panel; onPick: (panel: Panel) => void }) => (
+const PanelTabs = ({ panel }: { panel: ViewSettings['panel'] }) => (
   <nav className='tabs' aria-label={text.app.panels.which}>
     {(['inputs', 'answers'] as const).map((one) => (
-      <button key={one} type='button' className='tab' aria-pressed={panel === one} onClick={() => onPick(one)}>
+      <button key={one} type='button' className='tab' aria-pressed={panel === one} onClick={() => showPanel(pierStore, one)}>
         {text.app.panels[`${one}Short`]}
       </button>
     ))}
@@ -25,7 +28,7 @@ const PanelTabs = ({ panel, onPick }: { panel: Panel; onPick: (panel: Panel) => 
 )
 
 export const App = () => {
-  const [panel, setPanel] = useState<Panel>('inputs')
+  const panel = usePier((state) => state.view.panel)
   const theme = usePier((state) => state.view.theme)
   useShortcuts()
   // Before anything that reads the page's colours.
@@ -37,9 +40,11 @@ export const App = () => {
       <Head />
       <Picture />
       <TitleBlock />
-      <PanelTabs panel={panel} onPick={setPanel} />
+      <PanelTabs panel={panel} />
       <InputsPanel />
-      <AnswersPanel />
+      <Suspense fallback={<section className='answers' aria-label={text.app.panels.answers} aria-busy='true' />}>
+        <AnswersPanel />
+      </Suspense>
       <CautionStrip />
       <Notices />
       <DropZone />

@@ -1,7 +1,10 @@
-import { lazy, Suspense, useEffect } from 'react'
+import { lazy, type MouseEvent, type PointerEvent, Suspense, useEffect, useRef } from 'react'
 import { dismiss, notify } from '../../state/actions/notices.ts'
+import { openLink } from '../../state/actions/view.ts'
+import { shownResult } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
+import { linkOfPart } from '../panels/loadPath/linkOfPart.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { markReady } from './readiness.ts'
 
@@ -51,9 +54,34 @@ const WhileLoading = () => (
   </>
 )
 
+/** A press that moves further turns the picture and picks nothing [px]. */
+const tapSlack = 6
+
+/** A part that is picked in the picture opens its link of the load path. The picture has marked the part by then. */
+const usePicking = () => {
+  const pressed = useRef<readonly [number, number] | null>(null)
+  return {
+    onPointerDownCapture: ({ clientX, clientY }: PointerEvent) => {
+      pressed.current = [clientX, clientY]
+    },
+    onClick: ({ clientX, clientY, detail, target }: MouseEvent) => {
+      const from = pressed.current
+      pressed.current = null
+      // A click of the keyboard has no place, and only the list of parts is meant by it.
+      const isKeyed = detail === 0 && target instanceof Element && target.closest('.part-list') !== null
+      const isTap = from !== null && Math.hypot(clientX - from[0], clientY - from[1]) <= tapSlack
+      if (!isKeyed && !(isTap && target instanceof Element && target.closest('button, input, label') === null)) return
+      const state = pierStore.getState()
+      const { pointedAt } = state.view
+      const link = pointedAt === null ? null : linkOfPart(shownResult(state), pointedAt)
+      if (link !== null) openLink(pierStore, link)
+    },
+  }
+}
+
 /** The cutaway, or the section until it is there and wherever it can't be. */
 export const Picture = () => (
-  <main className='picture' aria-label={text.app.panels.picture}>
+  <main className='picture' aria-label={text.app.panels.picture} {...usePicking()}>
     <div className='picture-fill'>
       {drawsIn3D ? (
         <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>

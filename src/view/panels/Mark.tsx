@@ -1,5 +1,5 @@
 /** Silhouettes that differ, so that a verdict reads without colour. The word always stands beside it. */
-export type MarkName = 'meets' | 'short' | 'unverified' | 'unneeded' | 'judgement' | 'bound' | 'warning'
+export type MarkName = 'meets' | 'short' | 'counted' | 'unverified' | 'unneeded' | 'judgement' | 'bound' | 'warning'
 
 const shapes: Readonly<Record<MarkName, React.ReactNode>> = {
   meets: (
@@ -14,6 +14,7 @@ const shapes: Readonly<Record<MarkName, React.ReactNode>> = {
       <path d='M8 5.6v4.2M8 11.2v1.6' fill='none' stroke='var(--panel)' strokeWidth='1.6' />
     </>
   ),
+  counted: <rect x='1' y='1' width='14' height='14' fill='currentColor' />,
   unverified: (
     <>
       <path d='M8 .9 15.1 8 8 15.1.9 8Z' fill='none' stroke='currentColor' strokeWidth='1.4' strokeDasharray='2.4 1.5' />

@@ -2,12 +2,13 @@ import { lazy, type ReactNode, Suspense } from 'react'
 import { text } from '../../../text/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
+import { LoadPath } from '../loadPath/LoadPath.tsx'
 import { Mark } from '../Mark.tsx'
 import { DepthTable } from './DepthTable.tsx'
 import { MarkLegend } from './MarkLegend.tsx'
 import { Glossary } from './Glossary.tsx'
-import { HoldingDown, OtherChecks } from './HoldingDown.tsx'
 import { MethodNotes } from './MethodNotes.tsx'
+import { OtherChecks } from './OtherChecks.tsx'
 import { Quantities } from './Quantities.tsx'
 import { WoodAndWater } from './WoodAndWater.tsx'
 
@@ -57,8 +58,8 @@ export const AnswersPanel = () => {
   return (
     <section className='answers' id='answers' aria-label={text.app.panels.answers} tabIndex={-1}>
       <h2 className='spoken'>{text.app.panels.answers}</h2>
-      <Section {...sections.holding}>
-        <HoldingDown />
+      <Section title={text.loadPath.title} help={text.loadPath.help}>
+        <LoadPath />
       </Section>
       <Section {...sections.quantities}>
         <Quantities />
@@ -68,6 +69,8 @@ export const AnswersPanel = () => {
       </Section>
       <Section {...sections.depths}>
         <DepthTable />
+      </Section>
+      <Section {...sections.checks}>
         <OtherChecks />
       </Section>
       <Section title={text.drawing.title} help={text.drawing.help}>

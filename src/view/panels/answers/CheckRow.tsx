@@ -7,7 +7,7 @@ import { answerWords, reasonWords, verdictOf } from './words.ts'
 import { SourceList, WorkedDetails } from './WorkedDetails.tsx'
 
 /** One link or check: its mark and word, its number when one may be stated, and why not when none may. More on demand. */
-export const CheckRow = ({ check, governs, used }: { check: Check; governs: boolean; used?: boolean }) => {
+export const CheckRow = ({ check }: { check: Check }) => {
   const { say } = useUnits()
   const pointing = usePointing(check.where)
   const { label, plain } = answerWords(check.id)
@@ -15,7 +15,7 @@ export const CheckRow = ({ check, governs, used }: { check: Check; governs: bool
   const why = reasonWords(check.why)
   const figure = check.counted === 'not counted' ? null : check.allowable
   return (
-    <details className='row check-row' data-governs={governs || undefined} {...pointing}>
+    <details className='row check-row' {...pointing}>
       <summary>
         <Mark name={mark} />
         <span className='row-name'>
@@ -23,8 +23,6 @@ export const CheckRow = ({ check, governs, used }: { check: Check; governs: bool
           <span className='row-word'>
             <span className={`mark-${mark}`}>{word}</span>
             {check.demand && <span> · {text.app.answers.needs(say(check.demand.value, check.demand.quantity))}</span>}
-            {used && <span> · {text.app.answers.used}</span>}
-            {governs && <span className='governs'> · {text.app.answers.governs}</span>}
           </span>
         </span>
         <span className='row-number'>{figure ? say(figure.value, figure.quantity) : ''}</span>

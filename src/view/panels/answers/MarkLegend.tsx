@@ -2,10 +2,10 @@ import { standings } from '../../../core/model/worked.ts'
 import { text } from '../../../text/index.ts'
 import { type MarkName, Verdict } from '../Mark.tsx'
 
-const verdicts: readonly (readonly [MarkName, keyof typeof text.app.verdicts])[] = [
+const verdicts: readonly (readonly [MarkName, keyof typeof text.app.verdictMeanings])[] = [
   ['meets', 'meets'],
   ['short', 'short'],
-  ['meets', 'counted'],
+  ['counted', 'counted'],
   ['judgement', 'judgement'],
   ['bound', 'bound'],
   ['unverified', 'unverified'],

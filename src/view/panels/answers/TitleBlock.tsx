@@ -1,4 +1,4 @@
-import type { ExposureLine } from '../../../core/model/result.ts'
+import type { ExposureLine, PierResult } from '../../../core/model/result.ts'
 import { text } from '../../../text/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
@@ -7,9 +7,26 @@ import { orderWords } from './Quantities.tsx'
 import { answerWords } from './words.ts'
 import { StandingMark } from './WorkedDetails.tsx'
 
+/** What is asked of it, and whether it holds that: only where the load path has a number. */
+const Asked = ({ result }: { result: PierResult }) => {
+  const { say } = useUnits()
+  const { demand, uplift } = result
+  if (uplift.ratio === null || demand.uplift === null || demand.uplift.value <= 0) return null
+  const kind = demand.isEstimate ? 'estimated' : 'entered'
+  const holds = uplift.ratio <= 1
+  const load = say(demand.uplift.value, 'force')
+  return (
+    <p className='title-note title-asked'>
+      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? text.loadPath.notBelow : text.loadPath.below)[kind]} />{' '}
+      {demand.isEstimate ? text.loadPath.askedEstimate(load) : text.loadPath.asked(load)}
+    </p>
+  )
+}
+
 /** What holds the pier down, or that it can't be verified; and what governs. */
 const Uplift = () => {
-  const { uplift, checks } = useResult()
+  const result = useResult()
+  const { uplift, checks } = result
   const { say } = useUnits()
   const governing = checks.find((check) => check.id === uplift.governing)
   const uncounted = uplift.uncounted.map((id) => answerWords(id).label)
@@ -37,6 +54,7 @@ const Uplift = () => {
               <span className='governs'>{text.app.answers.governs}</span> {answerWords(governing.id).label}
             </p>
           )}
+          <Asked result={result} />
         </>
       )}
     </div>

@@ -45,7 +45,7 @@ export const WoodAndWater = () => {
         <>
           <p>{words.noWoodBelow}</p>
           {exposure.standOff.checks.map((check) => (
-            <CheckRow key={check.id} check={check} governs={false} />
+            <CheckRow key={check.id} check={check} />
           ))}
         </>
       ) : (

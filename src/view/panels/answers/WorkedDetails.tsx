@@ -18,7 +18,8 @@ export const StandingMark = ({ standing }: { standing: Standing }) => {
   )
 }
 
-const OneSource = ({ id }: { id: SourceId }) => {
+/** Title, edition, place and standing of one source, as an item of a list. */
+export const SourceLine = ({ id }: { id: SourceId }) => {
   const source = sources[id]
   const edition = [source.edition, source.year === null || source.edition.includes(String(source.year)) ? '' : String(source.year)]
   return (
@@ -36,7 +37,7 @@ export const SourceList = ({ ids }: { ids: readonly SourceId[] }) =>
       <h5>{text.app.answers.sources}</h5>
       <ul>
         {[...new Set(ids)].map((id) => (
-          <OneSource key={id} id={id} />
+          <SourceLine key={id} id={id} />
         ))}
       </ul>
     </div>

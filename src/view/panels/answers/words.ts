@@ -19,10 +19,11 @@ export const verdictOf = (check: Check): Readonly<{ mark: MarkName; word: string
   const words = text.app.verdicts
   if (check.counted === 'not counted') return { mark: 'unverified', word: words.unverified }
   if (check.counted === 'upper bound') return { mark: 'bound', word: words.bound }
+  if (check.choice) return check.choice.reached ? { mark: 'meets', word: words.asAsked } : { mark: 'short', word: words.notAsAsked }
   const condition = own<Readonly<{ met: string; unmet: string }>>(text.app.conditions, check.why ?? '')
   if (check.ratio !== undefined && condition)
     return check.ratio <= 1 ? { mark: 'meets', word: condition.met } : { mark: 'unneeded', word: condition.unmet }
   if (check.ratio !== undefined) return check.ratio <= 1 ? { mark: 'meets', word: words.meets } : { mark: 'short', word: words.short }
-  if (check.counted === 'counted') return { mark: 'meets', word: words.counted }
+  if (check.counted === 'counted') return { mark: 'counted', word: words.counted }
   return { mark: 'judgement', word: words.judgement }
 }

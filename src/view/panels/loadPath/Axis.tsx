@@ -1,0 +1,50 @@
+import type { CSSProperties } from 'react'
+import { text } from '../../../text/index.ts'
+import { usePier } from '../../hooks/usePier.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import type { ChainView } from './chainView.ts'
+import { type ChartScale, shareOf } from './chartScale.ts'
+
+const words = text.loadPath
+
+/** Stands over its place on the scale, and leans inward near either end. */
+const at = (share: number): CSSProperties =>
+  ({ left: `${100 * share}%`, transform: `translateX(${-100 * share}%)`, '--share': `${100 * share}%` }) as CSSProperties
+
+const PullMark = ({ scale }: { scale: ChartScale }) => {
+  const pull = usePier((state) => state.view.pull)
+  const { say } = useUnits()
+  if (pull === null) return null
+  return (
+    <span className='axis-mark axis-pull' style={at(shareOf(scale, pull))}>
+      {words.pull} {say(pull, 'force')}
+    </span>
+  )
+}
+
+/** The scale over the bars, and over it what pulls. For the eye: every number stands in the list too. */
+export const Axis = ({ scale, chain }: { scale: ChartScale; chain: ChainView }) => {
+  const { say, bare } = useUnits()
+  const pulling = usePier((state) => state.view.pull !== null) && chain.allowable !== null
+  const last = scale.ticks.length - 1
+  const { demand } = chain
+  return (
+    <div className='axis' aria-hidden='true'>
+      <div className='axis-marks'>
+        {!pulling && demand !== null && demand > 0 && (
+          <span className='axis-mark' style={at(shareOf(scale, demand))}>
+            {words.demand[chain.isEstimate ? 'estimated' : 'entered']} {say(demand, 'force')}
+          </span>
+        )}
+        {pulling && <PullMark scale={scale} />}
+      </div>
+      <div className='axis-ticks'>
+        {scale.ticks.map((tick, i) => (
+          <span key={tick} style={at(i / last)}>
+            {i === last ? say(tick, 'force') : bare(tick, 'force')}
+          </span>
+        ))}
+      </div>
+    </div>
+  )
+}

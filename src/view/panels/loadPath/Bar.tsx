@@ -1,0 +1,77 @@
+import { usePier } from '../../hooks/usePier.ts'
+import type { ChainView, ChartLink } from './chainView.ts'
+import { type ChartScale, isBroken, shareOf } from './chartScale.ts'
+
+export const hatchId = 'uncounted-hatch'
+const percent = (share: number): string => `${(100 * share).toFixed(3)}%`
+
+/** The hatch of what may not be counted, once for all bars. Its spacing is fixed, whatever the bar. */
+export const BarPatterns = () => (
+  <svg className='bar-patterns' width='0' height='0' aria-hidden='true' focusable='false'>
+    <defs>
+      <pattern id={hatchId} width='7' height='7' patternUnits='userSpaceOnUse' patternTransform='rotate(45)'>
+        <line x1='0.75' y1='0' x2='0.75' y2='7' className='bar-hatch-line' />
+      </pattern>
+    </defs>
+  </svg>
+)
+
+/** Where a bar goes on past the scale: the break line of a drawing. */
+const Break = ({ height }: { height: number }) => (
+  <svg x='88%' width='10' height={height} overflow='visible' aria-hidden='true'>
+    <path className='bar-break-gap' d={`M1 ${height + 3} 5 -3 9 -3 5 ${height + 3}Z`} />
+    <path className='bar-break' d={`M1 ${height + 3} 5 -3M5 ${height + 3} 9 -3`} />
+  </svg>
+)
+
+/** How full the bar is: of the pull at the post, else of the load that is asked for. */
+const Fill = ({ link, scale, load, height }: { link: ChartLink; scale: ChartScale; load: number | null; height: number }) => {
+  const pull = usePier((state) => state.view.pull)
+  const shown = Math.min(pull ?? load ?? 0, link.holds ?? 0)
+  return <rect className='bar-load' width={percent(shareOf(scale, shown))} height={height} />
+}
+
+const PullLine = ({ scale, height }: { scale: ChartScale; height: number }) => {
+  const pull = usePier((state) => state.view.pull)
+  if (pull === null) return null
+  const at = percent(shareOf(scale, pull))
+  return <line className='bar-pull' x1={at} x2={at} y1={-4} y2={height + 4} />
+}
+
+/**
+ * One link on the common scale: an empty bar as long as what it holds, filled by what pulls. What may not be counted is hatched from end
+ * to end, since nobody knows where it would stop. What is not used, and upper bounds, are thin.
+ */
+export const Bar = ({ link, scale, chain }: { link: ChartLink; scale: ChartScale; chain: ChainView }) => {
+  const isThin = link.place !== 'needed'
+  const height = isThin ? 6 : 14
+  const load = chain.demand !== null && chain.demand > 0 ? chain.demand : null
+  return (
+    <svg
+      className={`bar bar-${link.place}`}
+      width='100%'
+      height={height}
+      aria-hidden='true'
+      focusable='false'
+      data-counted={link.check.counted}
+    >
+      {scale.ticks.slice(1).map((tick) => (
+        <line key={tick} className='bar-tick' x1={percent(shareOf(scale, tick))} x2={percent(shareOf(scale, tick))} y1={0} y2={height} />
+      ))}
+      {link.holds === null ? (
+        <rect className='bar-uncounted' width='100%' height={height} fill={`url(#${hatchId})`} />
+      ) : (
+        <>
+          <rect className='bar-room' width={percent(shareOf(scale, link.holds))} height={height} />
+          {!isThin && chain.allowable !== null && <Fill link={link} scale={scale} load={load} height={height} />}
+          <rect className='bar-edge' width={percent(shareOf(scale, link.holds))} height={height} />
+          {isBroken(scale, link.holds) && <Break height={height} />}
+        </>
+      )}
+      {load !== null && !isThin && (
+        <line className='bar-demand' x1={percent(shareOf(scale, load))} x2={percent(shareOf(scale, load))} y1={-4} y2={height + 4} />
+      )}
+      {!isThin && chain.allowable !== null && <PullLine scale={scale} height={height} />}
+    </svg>
+  )
+}

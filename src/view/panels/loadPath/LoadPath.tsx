@@ -1,0 +1,87 @@
+import type { ReactNode } from 'react'
+import type { Check } from '../../../core/model/worked.ts'
+import type { PierResult } from '../../../core/model/result.ts'
+import type { Role } from '../../../core/model/solid.ts'
+import { text } from '../../../text/index.ts'
+import { usePier, useResult } from '../../hooks/usePier.ts'
+import { Axis } from './Axis.tsx'
+import { BarPatterns } from './Bar.tsx'
+import { ChainSummary } from './ChainSummary.tsx'
+import { chainView } from './chainView.ts'
+import { ChartKey } from './ChartKey.tsx'
+import { ChartLinkRow } from './ChartLinkRow.tsx'
+import { chartScale } from './chartScale.ts'
+import { RaiseUplift } from './RaiseUplift.tsx'
+import { GivenReason, SoilWays } from './SoilWays.tsx'
+import { WhatChanges } from './WhatChanges.tsx'
+import './chart.css'
+import './loadPath.css'
+
+const words = text.loadPath
+
+const fixedRole: Partial<Readonly<Record<Check['group'], Role>>> = {
+  'uplift-post': 'wood',
+  'uplift-connection': 'bar',
+  'uplift-soil': 'soil',
+}
+
+/** What a group's strip is made of: as in the cutaway. */
+const roleOf = (group: Check['group'], parts: readonly string[], { zones }: PierResult): Role =>
+  fixedRole[group] ?? zones.find((zone) => zone.id === parts[0])?.role ?? 'concrete'
+
+const Part = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
+  <section className='path-part'>
+    <h4>{title}</h4>
+    <p className='answer-help'>{help}</p>
+    {children}
+  </section>
+)
+
+/** The load path: what pulls, every link from the post down into the ground on one scale, and what would change it. */
+export const LoadPath = () => {
+  const result = useResult()
+  const system = usePier((state) => state.view.units)
+  const chain = chainView(result)
+  const needed = chain.groups.flatMap(({ links }) => links.filter((link) => link.place === 'needed'))
+  const scale = chartScale(
+    needed.flatMap((link) => (link.holds === null ? [] : [link.holds])),
+    chain.demand,
+    system,
+  )
+  const judged = result.spec.judgement?.mechanism === result.uplift.soil ? result.uplift.soil : null
+  return (
+    <>
+      <ChainSummary chain={chain} />
+      <BarPatterns />
+      <div className='chart'>
+        <Axis scale={scale} chain={chain} />
+        <ol className='chart-groups' aria-label={words.chart}>
+          {chain.groups.map(({ group, links }) => (
+            <li key={group} className='chart-group'>
+              <span className={`chart-strip role-${roleOf(group, links[0]?.check.where ?? [], result)}`} aria-hidden='true' />
+              <h4>{text.app.answers.groups[group]}</h4>
+              <ul>
+                {links.map((link) => (
+                  <ChartLinkRow key={link.check.id} link={link} scale={scale} chain={chain} judged={judged} />
+                ))}
+              </ul>
+            </li>
+          ))}
+        </ol>
+        <ChartKey chain={chain} />
+      </div>
+      <section className='path-raise'>
+        <h4>{words.raise.title}</h4>
+        <RaiseUplift chain={chain} />
+      </section>
+      <GivenReason inUse={result.uplift.soil} />
+      <p className='quiet'>{words.neverTwice}</p>
+      <Part title={words.changes.title} help={words.changes.help}>
+        <WhatChanges chain={chain} />
+      </Part>
+      <Part title={words.soil.title} help={words.soil.help}>
+        <SoilWays chain={chain} />
+      </Part>
+    </>
+  )
+}

@@ -1,0 +1,81 @@
+import type { SourceId } from '../../../core/engineering/sources.ts'
+import type { Term, Worked } from '../../../core/model/worked.ts'
+import { text } from '../../../text/index.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { Formula } from '../answers/Formula.tsx'
+import { answerWords, termWords } from '../answers/words.ts'
+import { StandingMark } from '../answers/WorkedDetails.tsx'
+import { numbersIn, wrapPieces } from './numbersIn.ts'
+import { type PadNumber, padNumber, padSystem, padTex, padUnits, termNumber } from './padUnits.ts'
+
+const words = text.loadPath.pad
+
+type Props = Readonly<{
+  worked: Worked
+  /** Inputs to be named here; those that a line above has named are left out. */
+  terms: readonly Term[]
+  isLeast: boolean
+  isResult: boolean
+  sourceNumber: (id: SourceId) => number
+}>
+
+/** As text: its unit set close where the trade sets it close. */
+const printed = ({ text: digits, unit }: PadNumber): string =>
+  unit === '' || unit === '°' || unit === '%' ? `${digits}${unit}` : `${digits} ${unit}`
+
+/** The second line: numbers in the place of symbols. It wraps before a times or plus sign. */
+const Numbers = ({ tex }: { tex: string }) => (
+  <p className='pad-numbers'>
+    <span aria-hidden='true'>= </span>
+    {wrapPieces(tex).map((piece, i) => (
+      // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of one line stay in order, and two may be alike
+      <Formula key={i} tex={piece} />
+    ))}
+  </p>
+)
+
+/** One number of a calculation: its name, its formula, the formula with its numbers, and what comes of it. */
+export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Props) => {
+  const { figure, system } = useUnits()
+  const padIn = padSystem(worked, system)
+  const units = padUnits(worked, padIn)
+  const numbers = numbersIn(
+    worked.formula,
+    worked.inputs.map((term) => ({ symbol: term.symbol, number: padTex(termNumber(term, units, padIn)) })),
+  )
+  const isLength = worked.quantity === 'length'
+  const own = padNumber(worked.value, worked.quantity, padUnits(worked, system), system)
+  const result = numbers === null || isLength ? figure(worked.value, worked.quantity) : printed(own)
+  return (
+    <section className='pad-step' data-result={isResult || undefined} data-least={isLeast || undefined}>
+      <h5 className='pad-name'>
+        <span>
+          {answerWords(worked.id).label}
+          {isLeast && <span className='pad-least'> · {words.least}</span>} <StandingMark standing={worked.standing} />
+          {worked.sources.length > 0 && <span className='pad-refs'> [{[...new Set(worked.sources)].map(sourceNumber).join(', ')}]</span>}
+        </span>
+        <span className='number'>{result}</span>
+      </h5>
+      {worked.formula !== '' && <Formula tex={worked.formula} block />}
+      {numbers !== null && <Numbers tex={numbers} />}
+      {padIn !== system && <p className='quiet'>{words.writtenFor}</p>}
+      {terms.length > 0 && (
+        <table className='terms'>
+          <caption className='spoken'>{text.app.answers.inputs}</caption>
+          <tbody>
+            {terms.map((term) => (
+              <tr key={term.symbol + term.name}>
+                <td>
+                  <Formula tex={term.symbol} />
+                </td>
+                <th scope='row'>{termWords(term.name)}</th>
+                <td className='number'>{printed(termNumber(term, units, padIn))}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {worked.method === 'integrated' && <p className='quiet'>{text.glossary.integrated}</p>}
+    </section>
+  )
+}

@@ -1,0 +1,112 @@
+import { type FormEvent, useId, useState } from 'react'
+import type { Issue } from '../../../core/model/issue.ts'
+import type { SoilMechanism } from '../../../core/model/spec.ts'
+import { longestReason, soilMechanisms } from '../../../core/spec/judgement.ts'
+import { judge } from '../../../state/actions/judgement.ts'
+import { pierStore } from '../../../state/store.ts'
+import { text } from '../../../text/index.ts'
+import { usePier, useSpec } from '../../hooks/usePier.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { answerWords } from '../answers/words.ts'
+import { FieldIssues } from '../inputs/FieldNotes.tsx'
+import type { ChainView, ChartLink } from './chainView.ts'
+
+const words = text.loadPath.soil
+const mechanismOf = (id: string): SoilMechanism | null => soilMechanisms.find((one) => one === id) ?? null
+
+/** Asks for the reason. Without one nothing changes. */
+const ReasonForm = ({ mechanism, onDone }: { mechanism: SoilMechanism; onDone: () => void }) => {
+  const id = useId()
+  const system = usePier((state) => state.view.units)
+  const [reason, setReason] = useState('')
+  const [issues, setIssues] = useState<readonly Issue[]>([])
+  const submit = (event: FormEvent) => {
+    event.preventDefault()
+    const found = judge(pierStore, mechanism, reason)
+    setIssues(found)
+    if (found.length === 0) onDone()
+  }
+  return (
+    <form className='reason' onSubmit={submit}>
+      <label htmlFor={id}>{words.reason}</label>
+      <p id={`${id}-help`} className='quiet'>
+        {words.reasonHelp} {words.stays}
+      </p>
+      <textarea
+        id={id}
+        rows={3}
+        maxLength={longestReason}
+        value={reason}
+        aria-invalid={issues.length > 0}
+        aria-describedby={`${id}-help ${id}-issues`}
+        onChange={(event) => setReason(event.target.value)}
+      />
+      <FieldIssues id={`${id}-issues`} errors={issues} warnings={[]} system={system} />
+      <div className='reason-actions'>
+        <button type='submit' className='button'>
+          {words.use}
+        </button>
+        <button type='button' className='button plain' onClick={onDone}>
+          {words.cancel}
+        </button>
+      </div>
+    </form>
+  )
+}
+
+/** What was typed, beside the number that rests on it. */
+export const GivenReason = ({ inUse }: { inUse: string }) => {
+  const { judgement } = useSpec()
+  if (judgement === null) return null
+  return (
+    <div className='given-reason'>
+      <p>
+        <strong>
+          {words.given}, {answerWords(judgement.mechanism).label.toLowerCase()}:
+        </strong>{' '}
+        <q>{judgement.reason}</q>
+      </p>
+      <p className='quiet'>{judgement.mechanism === inUse ? words.stays : words.idle}</p>
+      <button type='button' className='button' onClick={() => judge(pierStore, null, '')}>
+        {words.back}
+      </button>
+    </div>
+  )
+}
+
+/** Every way to count the ground that could be worked out, least first, and the form that asks why another may be used. */
+export const SoilWays = ({ chain }: { chain: ChainView }) => {
+  const { say } = useUnits()
+  const name = useId()
+  const [picked, setPicked] = useState<SoilMechanism | null>(null)
+  const ways = (chain.groups.find(({ group }) => group === 'uplift-soil')?.links ?? [])
+    .filter((link): link is ChartLink & { holds: number } => link.holds !== null && mechanismOf(link.check.id) !== null)
+    .sort((a, b) => a.holds - b.holds)
+  if (ways.length < 2) return <p className='quiet'>{words.only}</p>
+  const used = ways.find((way) => way.place === 'needed')?.check.id
+  const chosen = picked !== null && ways.some((way) => way.check.id === picked) ? picked : used
+  const pick = (id: string, isLeast: boolean) => {
+    const isUsed = id === used
+    if (isLeast && !isUsed) judge(pierStore, null, '')
+    setPicked(isLeast || isUsed ? null : mechanismOf(id))
+  }
+  return (
+    <>
+      <fieldset className='ways'>
+        <legend className='spoken'>{words.ways}</legend>
+        {ways.map(({ check, holds }, i) => (
+          <label key={check.id} className='way-choice'>
+            <input type='radio' name={name} checked={check.id === chosen} onChange={() => pick(check.id, i === 0)} />
+            <span>
+              {answerWords(check.id).label}
+              {i === 0 && <span className='quiet'> · {words.least}</span>}
+              <span className='way-plain'>{answerWords(check.id).plain}</span>
+            </span>
+            <span className='number'>{say(holds, 'force')}</span>
+          </label>
+        ))}
+      </fieldset>
+      {picked !== null && picked !== used && <ReasonForm key={picked} mechanism={picked} onDone={() => setPicked(null)} />}
+    </>
+  )
+}

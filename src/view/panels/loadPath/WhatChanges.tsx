@@ -1,0 +1,78 @@
+import { useState } from 'react'
+import type { WhatIf } from '../../../core/derive/whatIf/whatIf.ts'
+import { applySuggestion } from '../../../state/suggestions.ts'
+import { pierStore } from '../../../state/store.ts'
+import { text } from '../../../text/index.ts'
+import { usePier } from '../../hooks/usePier.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { answerWords } from '../answers/words.ts'
+import type { ChainView } from './chainView.ts'
+import { useSuggestions } from './useSuggestions.ts'
+
+const words = text.loadPath.changes
+const changeWords = (id: string): string => (Object.hasOwn(text.changes, id) ? text.changes[id as keyof typeof text.changes] : id)
+
+/** A gain of less than this share of what the pier holds now is next to no change. */
+const little = 0.01
+
+const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; governing: string | null; onTry: () => void }) => {
+  const { say } = useUnits()
+  const label = changeWords(one.id)
+  const gain = one.gain >= 0 ? words.gain(say(one.gain, 'force')) : words.loss(say(-one.gain, 'force'))
+  return (
+    <li className='change' data-loss={one.gain < 0 || undefined}>
+      <span className='change-name'>
+        {label}
+        {one.governing !== governing && <span className='quiet'> {words.governs(answerWords(one.governing).label)}</span>}
+      </span>
+      <span className='number'>{gain}</span>
+      <svg className='change-bar' width='100%' height='8' aria-hidden='true' focusable='false'>
+        <rect width={`${((100 * Math.abs(one.gain)) / most).toFixed(2)}%`} height='8' />
+      </svg>
+      <button type='button' className='button' aria-label={words.tryThis(label)} onClick={onTry}>
+        {words.tryIt}
+      </button>
+    </li>
+  )
+}
+
+/** What would change the number most, each tried alone, each to be built with one touch and taken back with another. */
+export const WhatChanges = ({ chain }: { chain: ChainView }) => {
+  const spec = usePier((state) => (state.draft === null ? state.document.spec : null))
+  const found = useSuggestions(spec)
+  const [tried, setTried] = useState('')
+  const holds = chain.allowable
+  if (holds === null) return <p className='quiet'>{words.nothing}</p>
+  const isLittle = ({ gain }: WhatIf): boolean => Math.abs(gain) < little * holds
+  const listed = found?.filter((one) => !isLittle(one)) ?? []
+  const rest = found?.filter(isLittle) ?? []
+  const most = Math.max(...listed.map((one) => Math.abs(one.gain)), Number.MIN_VALUE)
+  const build = (one: WhatIf) => spec !== null && applySuggestion(pierStore, spec, one) && setTried(words.tried(changeWords(one.id)))
+  return (
+    <div aria-busy={found === null}>
+      {found === null ? (
+        <p className='quiet'>{spec === null ? words.later : words.working}</p>
+      ) : (
+        <ul className='changes'>
+          {listed.map((one) => (
+            <Change key={one.id} one={one} most={most} governing={chain.governing?.id ?? null} onTry={() => build(one)} />
+          ))}
+          <li className='change change-ask'>
+            <span className='change-name'>
+              {words.ask}
+              <span className='quiet'> {words.askHow}</span>
+            </span>
+          </li>
+        </ul>
+      )}
+      {rest.length > 0 && (
+        <p className='quiet'>
+          {words.little} {rest.map((one) => changeWords(one.id).toLowerCase()).join(', ')}.
+        </p>
+      )}
+      <p className='quiet' role='status'>
+        {tried}
+      </p>
+    </div>
+  )
+}
