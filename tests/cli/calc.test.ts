@@ -48,6 +48,7 @@ describe('calc', () => {
       'hole',
       'zones',
       'quantities',
+      'demand',
       'checks',
       'uplift',
       'exposure',

@@ -2,15 +2,16 @@ import { type SourceId, sources as sourceTable } from '../../core/engineering/so
 import type { Issue } from '../../core/model/issue.ts'
 import type { Exposure, Order, PierResult, QuantityLine } from '../../core/model/result.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
-import type { Check, Worked } from '../../core/model/worked.ts'
+import type { Check } from '../../core/model/worked.ts'
 import type { Zone } from '../../core/model/zone.ts'
 import { text } from '../../text/index.ts'
 import { calloutJson } from './calloutJson.ts'
+import { demandJson } from './demandJson.ts'
 import { issueMessage } from './issueLine.ts'
-import { inWords, named, unitOf, withUnits } from './named.ts'
+import { inWords, named, withUnits } from './named.ts'
+import { answerLabel, workedJson } from './workedJson.ts'
 
 const said = (table: Readonly<Record<string, unknown>>, key: string): unknown => (Object.hasOwn(table, key) ? table[key] : key)
-const answerLabel = (id: string): unknown => (Object.hasOwn(text.answers, id) ? text.answers[id as keyof typeof text.answers].label : id)
 
 const zone = (one: Zone) => ({
   id: one.id,
@@ -43,19 +44,6 @@ const quantityLine = (line: QuantityLine) => ({
   standing: line.standing,
 })
 
-const worked = (one: Worked) => ({
-  id: one.id,
-  label: answerLabel(one.id),
-  value: one.value,
-  unit: unitOf(one.quantity),
-  text: inWords(one.value, one.quantity),
-  formula: one.formula,
-  inputs: one.inputs.map((term) => ({ ...term, unit: unitOf(term.quantity), text: inWords(term.value, term.quantity) })),
-  sources: one.sources,
-  standing: one.standing,
-  ...(one.method === undefined ? {} : { method: one.method }),
-})
-
 const check = (one: Check) => ({
   id: one.id,
   label: answerLabel(one.id),
@@ -63,10 +51,11 @@ const check = (one: Check) => ({
   where: one.where,
   counted: one.counted,
   ...(one.why === undefined ? {} : { why: said(text.reasons, one.why) }),
-  allowable: one.allowable === null ? null : worked(one.allowable),
-  ...(one.demand === undefined ? {} : { demand: worked(one.demand) }),
+  allowable: one.allowable === null ? null : workedJson(one.allowable),
+  ...(one.demand === undefined ? {} : { demand: workedJson(one.demand) }),
   ...(one.ratio === undefined ? {} : { ratio: one.ratio }),
-  worked: one.worked.map(worked),
+  ...(one.choice === undefined ? {} : { choice: one.choice }),
+  worked: one.worked.map(workedJson),
   sources: one.sources,
   standing: one.standing,
 })
@@ -112,7 +101,7 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
       here: result.cautions.map((key) => said(text.cautions, key)),
     },
     issues: issues.map(issue),
-    headlines: result.headlines.map(worked),
+    headlines: result.headlines.map(workedJson),
     spec: withUnits(result.spec),
     written: document.written,
     depths: Object.fromEntries(Object.entries(depths).map(([key, value]) => [`${key}_m`, value])),
@@ -126,11 +115,13 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
     },
     zones: result.zones.map(zone),
     quantities: result.quantities.map(quantityLine),
+    demand: demandJson(result.demand),
     checks: result.checks.map(check),
     uplift: {
       soil: uplift.soil,
       governing: uplift.governing,
       allowable_N: uplift.allowable,
+      ratio: uplift.ratio,
       text: uplift.allowable === null ? null : inWords(uplift.allowable, 'force'),
       standing: uplift.standing,
       uncounted: uplift.uncounted,

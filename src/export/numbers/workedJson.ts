@@ -1,0 +1,21 @@
+import type { Worked } from '../../core/model/worked.ts'
+import { text } from '../../text/index.ts'
+import { inWords, unitOf } from './named.ts'
+
+/** What an answer is called; its id where it has no name. */
+export const answerLabel = (id: string): string =>
+  Object.hasOwn(text.answers, id) ? text.answers[id as keyof typeof text.answers].label : id
+
+/** One number with its formula and all that went in. */
+export const workedJson = (one: Worked) => ({
+  id: one.id,
+  label: answerLabel(one.id),
+  value: one.value,
+  unit: unitOf(one.quantity),
+  text: inWords(one.value, one.quantity),
+  formula: one.formula,
+  inputs: one.inputs.map((term) => ({ ...term, unit: unitOf(term.quantity), text: inWords(term.value, term.quantity) })),
+  sources: one.sources,
+  standing: one.standing,
+  ...(one.method === undefined ? {} : { method: one.method }),
+})
