@@ -67,3 +67,21 @@ export function valueAtShare(spread: Spread): (share: number) => number {
   const whole = to - from
   return (share) => Math.min(high, Math.max(low, back(middle + sd * normalAtShare(from + share * whole))))
 }
+
+/** The same range in another shape, as near as the shapes allow: ends are kept, and a middle or a peak is taken over or set between them. */
+export function reshaped(spread: Spread, kind: SpreadKind): Spread {
+  const { low, high } = spread
+  const middle = 'middle' in spread ? spread.middle : 'peak' in spread ? spread.peak : (low + high) / 2
+  // Two standard deviations either side hold 954 in 1,000 of a normal spread.
+  const sd = 'sd' in spread ? spread.sd : 'cov' in spread ? spread.cov * spread.middle : (high - low) / 4
+  switch (kind) {
+    case 'normal':
+      return { kind, middle, sd, low, high }
+    case 'lognormal':
+      return { kind, middle, cov: sd / middle, low, high }
+    case 'triangular':
+      return { kind, low, peak: Math.min(high, Math.max(low, middle)), high }
+    case 'uniform':
+      return { kind, low, high }
+  }
+}

@@ -1,7 +1,7 @@
 import { soilValues } from '../derive/uplift/soilValues.ts'
 import { tableProperties } from '../derive/properties.ts'
 import type { PierSpec, Soil } from '../model/spec.ts'
-import { usesConcrete } from '../spec/placement.ts'
+import { places, usesConcrete } from '../spec/placement.ts'
 import type { QuantityKind } from '../units/quantity.ts'
 
 /** Figures of a pier that may come out otherwise than they were entered, in the order in which a pier is built. */
@@ -56,7 +56,9 @@ export const inputs: readonly Input[] = [
   row('bar-off-middle', 'plus', 'length', (spec) => (spec.bars ? 0 : null)),
   row('bracket-embedment', 'plus', 'length', ({ support }) => (support.kind === 'bracket' ? support.bracket.embedment : null)),
   row('concrete-strength', 'times', 'strength', (spec) => (usesConcrete(spec) ? spec.concrete.strength : null)),
-  row('concrete-weight', 'times', 'unitWeight', (spec) => (usesConcrete(spec) ? tableProperties(spec).weighing('concrete').moist : null)),
+  row('concrete-weight', 'times', 'unitWeight', (spec) =>
+    usesConcrete(spec) ? tableProperties(spec).weighing(places(spec, 'concrete') ? 'concrete' : 'dry-mix').moist : null,
+  ),
   row('wood-gravity', 'times', 'ratio', (spec) => tableProperties(spec).gravity),
 ]
 

@@ -56,3 +56,33 @@ export function outOf(total: number, counts: readonly number[]): readonly number
   for (const [, i] of order.slice(0, Math.round(left))) parts[i] = (parts[i] as number) + 1
   return parts
 }
+
+/** A count out of a thousand, and whether rounding hides that it was none, few, nearly all or all. */
+export type InThousand = Readonly<{ kind: 'none' | 'under-one' | 'count' | 'over-all-but-one' | 'all'; count: number }>
+
+export function inThousand(count: number, of: number): InThousand {
+  const rounded = of === 0 ? 0 : Math.round((1000 * count) / of)
+  if (count === 0) return { kind: 'none', count: 0 }
+  if (count === of) return { kind: 'all', count: 1000 }
+  if (rounded === 0) return { kind: 'under-one', count: 0 }
+  return rounded === 1000 ? { kind: 'over-all-but-one', count: 999 } : { kind: 'count', count: rounded }
+}
+
+/** Dots that stand for sorted values, each for the same number of them: the value in the middle of its share, and its place in a heap. */
+export type Dot = Readonly<{ value: number; column: number; level: number }>
+
+/**
+ * @param dots how many
+ * @param from left edge of column 0, in the values' unit
+ * @param width of a column; dots of one column are heaped from level 0 up
+ */
+export function dotsOf(sorted: Float64Array, dots: number, from: number, width: number): readonly Dot[] {
+  const heaps = new Map<number, number>()
+  return Array.from({ length: dots }, (_, i) => {
+    const value = quantile(sorted, (i + 0.5) / dots)
+    const column = width > 0 ? Math.floor((value - from) / width) : 0
+    const level = heaps.get(column) ?? 0
+    heaps.set(column, level + 1)
+    return { value, column, level }
+  })
+}

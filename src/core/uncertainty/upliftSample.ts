@@ -16,7 +16,7 @@ import type { Draw } from './inputs.ts'
  */
 export function upliftSample(spec: PierSpec, draw: Readonly<Draw>, properties: Properties = tableProperties(spec)): Chain {
   const drawn = drawnSpec(spec, draw)
-  return chainOf(upliftHolds(pierFrame(drawn), drawnProperties(properties, draw, spec)))
+  return chainOf(upliftHolds(pierFrame(drawn), drawnProperties(properties, draw, spec)), spec.judgement?.mechanism ?? null)
 }
 
 /** The pier with its sizes and its concrete as drawn. A bar off the middle of the post by e bears on its short side like one 2 e shorter. */
@@ -91,6 +91,7 @@ export function drawnProperties(properties: Properties, draw: Readonly<Draw>, sp
   const wood = woodUnitWeight({ gravity, moisture: postMoisture.light })
   const drawn: Partial<Record<Role, Weighing>> = {
     concrete: weighed(properties.weighing('concrete'), draw['concrete-weight']),
+    'dry-mix': weighed(properties.weighing('dry-mix'), draw['concrete-weight']),
     soil: weighed(properties.weighing('soil'), draw['soil-weight']),
     'soil-lower': weighed(properties.weighing('soil-lower'), draw['soil-weight']),
     wood: { ...properties.weighing('wood'), moist: wood, saturated: wood },

@@ -3,10 +3,11 @@ import { bars } from '../../../src/core/engineering/tables/bars.ts'
 import { cover } from '../../../src/core/engineering/tables/concrete.ts'
 import { postSections } from '../../../src/core/engineering/tables/postSections.ts'
 import type { BarSize, PierSpec, Soil } from '../../../src/core/model/spec.ts'
+import { soilMechanisms } from '../../../src/core/spec/judgement.ts'
 import { firstBars, firstVerticalBars } from '../../../src/core/spec/steelFields.ts'
 import { validateSpec } from '../../../src/core/spec/validate.ts'
 import { toSI } from '../../../src/core/units/factors.ts'
-import { metres, pascals, radians, unitWeight } from '../../../src/core/units/quantity.ts'
+import { metres, newtons, pascals, radians, unitWeight } from '../../../src/core/units/quantity.ts'
 import type { PressureGradient } from '../../../src/core/units/quantity.ts'
 import { anyPier } from '../../anyPier.ts'
 
@@ -76,6 +77,8 @@ export const countedPier: fc.Arbitrary<PierSpec> = anyPier
         blows: maybe(fc.integer({ min: 4, max: 50 })),
         bars: anyBars(spec),
         vertical: maybe(fc.constant(firstVerticalBars)),
+        mechanism: maybe(fc.constantFrom(...soilMechanisms)),
+        rating: maybe(between(5e3, 50e3)),
         strength: between(toSI(2500, 'psi'), toSI(6000, 'psi')),
         unitWeight: fc.constantFrom('plain' as const, 'reinforced' as const),
       })
@@ -89,6 +92,11 @@ export const countedPier: fc.Arbitrary<PierSpec> = anyPier
             frostDepth: metres(drawn.frost),
             blows: drawn.blows,
           },
+          support:
+            spec.support.kind === 'bracket'
+              ? { ...spec.support, bracket: { ...spec.support.bracket, rating: drawn.rating === null ? null : newtons(drawn.rating) } }
+              : spec.support,
+          judgement: drawn.mechanism && { mechanism: drawn.mechanism, reason: 'drawn for a test' },
           bars: spec.support.kind === 'embedded' ? drawn.bars : null,
           verticalBars: drawn.vertical,
           concrete: { ...spec.concrete, strength: pascals(drawn.strength), unitWeight: drawn.unitWeight },

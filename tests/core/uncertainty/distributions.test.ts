@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type Spread, spreadProblem, valueAtShare } from '../../../src/core/uncertainty/distributions.ts'
+import { reshaped, type Spread, type SpreadKind, spreadProblem, valueAtShare } from '../../../src/core/uncertainty/distributions.ts'
 import { normalAtShare, normalShareBelow } from '../../../src/core/uncertainty/normal.ts'
 import { randomNumbers } from '../../../src/core/uncertainty/randomNumbers.ts'
 import { close } from '../../close.ts'
@@ -80,6 +80,23 @@ describe('[N2] spreads', () => {
     fc.record({ kind: fc.constant('triangular' as const), low: figure, peak: figure, high: figure }),
     fc.record({ kind: fc.constant('uniform' as const), low: figure, high: figure }),
   )
+
+  it('takes another shape within the same ends, and back to one that can be drawn from', () => {
+    const kinds: readonly SpreadKind[] = ['normal', 'lognormal', 'triangular', 'uniform']
+    for (const [, spread] of cases)
+      for (const kind of kinds) {
+        const changed = reshaped(spread, kind)
+        expect(changed).toMatchObject({ kind, low: spread.low, high: spread.high })
+        if (spread.low > 0) expect([spread.kind, kind, spreadProblem(changed)]).toEqual([spread.kind, kind, null])
+      }
+    expect(reshaped({ kind: 'triangular', low: -3, peak: 0, high: 2 }, 'normal')).toEqual({
+      kind: 'normal',
+      middle: 0,
+      sd: 1.25,
+      low: -3,
+      high: 2,
+    })
+  })
 
   it('any that has no problem gives rising numbers between its ends, and no other kind of number', () => {
     let drawn = 0

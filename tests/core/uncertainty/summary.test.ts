@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { countBelow, histogram, outOf, quantile, tallies } from '../../../src/core/uncertainty/summary.ts'
+import { countBelow, dotsOf, histogram, inThousand, outOf, quantile, tallies } from '../../../src/core/uncertainty/summary.ts'
 import { close } from '../../close.ts'
 import { jStat } from '../../statistics.ts'
 
@@ -60,6 +60,33 @@ describe('[N5] what a study says in the end', () => {
         })
       }),
       { numRuns: 500, seed: 4 },
+    )
+  })
+
+  it('says a count in a thousand, and never that few are none or nearly all are all', () => {
+    const said = (count: number, of: number) => inThousand(count, of)
+    expect(said(0, 20_000)).toEqual({ kind: 'none', count: 0 })
+    expect(said(9, 20_000)).toEqual({ kind: 'under-one', count: 0 })
+    expect(said(10, 20_000)).toEqual({ kind: 'count', count: 1 })
+    expect(said(4293, 20_000)).toEqual({ kind: 'count', count: 215 })
+    expect(said(19_991, 20_000)).toEqual({ kind: 'over-all-but-one', count: 999 })
+    expect(said(20_000, 20_000)).toEqual({ kind: 'all', count: 1000 })
+    expect(said(0, 0)).toEqual({ kind: 'none', count: 0 })
+  })
+
+  it('heaps dots that each stand for the same share of the values', () => {
+    fc.assert(
+      fc.property(anyValues, (values) => {
+        const [least = 0, most = 0] = [values[0], values.at(-1)]
+        const dots = dotsOf(values, 100, least, (most - least) / 20)
+        expect(dots).toHaveLength(100)
+        expect(dots.every(({ value }, i) => value >= (dots[i - 1]?.value ?? least) && value <= most)).toBe(true)
+        for (const column of new Set(dots.map((dot) => dot.column))) {
+          const levels = dots.filter((dot) => dot.column === column).map(({ level }) => level)
+          expect(levels).toEqual(levels.map((_, i) => i))
+        }
+      }),
+      { numRuns: 200, seed: 5 },
     )
   })
 
