@@ -1,0 +1,55 @@
+import { inThousand, outOf } from '../../../core/uncertainty/summary.ts'
+import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
+import { sure } from '../../../text/en/sure.ts'
+import { answerWords } from '../answers/words.ts'
+import { withoutWords, wholeNumber } from './sureWords.ts'
+
+const total = 100
+const perRow = 25
+const cell = 8
+
+/** A hundred boxes, the same for every row, of which some are filled. */
+const Boxes = ({ filled, isHollow }: { filled: number; isHollow: boolean }) => (
+  <svg className='sure-boxes' viewBox={`0 0 ${perRow * cell} ${(total / perRow) * cell}`} role='img' aria-label={sure.links.spoken(filled)}>
+    {Array.from({ length: total }, (_, i) => (
+      <rect
+        // biome-ignore lint/suspicious/noArrayIndexKey: boxes are all alike and never change places
+        key={i}
+        className={i >= filled ? 'sure-box' : isHollow ? 'sure-box sure-box-without' : 'sure-box sure-box-filled'}
+        x={(i % perRow) * cell + 1}
+        y={Math.floor(i / perRow) * cell + 1}
+        width={cell - 2}
+        height={cell - 2}
+      />
+    ))}
+  </svg>
+)
+
+/** Which link set the number, how often out of the same total. Tries without a number have rows of their own. */
+export const LinkCounts = ({ result: { governing, without, study } }: { result: SpreadOfUplift }) => {
+  const rows = [
+    ...governing.map(({ id, count }) => ({ id, count, name: answerWords(id).label, isHollow: false })),
+    ...without.map(({ id, count }) => ({ id: `without ${id}`, count, name: withoutWords(id), isHollow: true })),
+  ]
+  const parts = outOf(
+    total,
+    rows.map(({ count }) => count),
+  )
+  return (
+    <div className='sure-part'>
+      <h4>{sure.links.title}</h4>
+      <p className='quiet'>{sure.links.plain}</p>
+      <ul className='sure-links'>
+        {rows.map(({ id, count, name, isHollow }, i) => (
+          <li key={id}>
+            <span className='sure-line'>
+              <span>{name}</span>
+              <span className='number'>{sure.inThousand(inThousand(count, study.samples), wholeNumber(study.samples))}</span>
+            </span>
+            <Boxes filled={parts[i] ?? 0} isHollow={isHollow} />
+          </li>
+        ))}
+      </ul>
+    </div>
+  )
+}

@@ -1,0 +1,122 @@
+import type { Page } from '@playwright/test'
+import { sure as words } from '../../src/text/en/sure.ts'
+import { sureSection } from '../../src/text/en/sureSection.ts'
+import type { App } from './app.ts'
+import { expect, test } from './app.ts'
+import { parts } from './names.ts'
+
+const sureParts = (page: Page) => {
+  const section = page.locator('details').filter({ has: page.getByRole('heading', { name: sureSection.title, exact: true }) })
+  return {
+    section,
+    fold: section.locator('summary').first(),
+    lead: section.getByText(/900 in 1,000 tries? hold/),
+    chart: section.getByRole('img', { name: words.chart.name }),
+    tries: section.getByRole('combobox', { name: words.run.tries }),
+    seed: section.getByRole('textbox', { name: words.run.seed }),
+    run: section.getByRole('button', { name: words.run.again, exact: true }),
+    stop: section.getByRole('button', { name: words.run.stop, exact: true }),
+    said: section.getByRole('status'),
+    change: (label: string) => section.getByRole('button', { name: words.ranges.edit(label) }),
+    vary: (label: string) => section.getByRole('switch', { name: words.ranges.vary(label) }),
+    figure: (name: keyof typeof words.figures) => section.getByRole('textbox', { name: words.figures[name], exact: true }),
+  }
+}
+
+/** Opens the page and the section, and waits for the first answer. */
+const opened = async (app: App) => {
+  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.open()
+  const found = sureParts(app.page)
+  await found.fold.click()
+  await expect(found.lead).toBeVisible({ timeout: 20_000 })
+  await expect(found.run).toBeVisible()
+  return found
+}
+
+/** Everything that the answer says, chart and all. */
+const answer = async ({ section }: ReturnType<typeof sureParts>): Promise<string> => section.locator('.sure-answer').innerHTML()
+
+test('[N10] the study runs in a worker and says where 900 in 1,000 tries lie', async ({ app }) => {
+  const { chart, section } = await opened(app)
+  expect(app.page.workers()).toHaveLength(1)
+  await expect(chart).toBeVisible()
+  await expect(section).toContainText(words.notChance)
+  await expect(section).toContainText(words.links.title)
+  await expect(section).toContainText(words.swings.title)
+})
+
+test('[N10] the same seed gives the same answer, another seed another', async ({ app }) => {
+  const found = await opened(app)
+  const first = await answer(found)
+  await app.enter(found.seed, '77')
+  await expect.poll(() => answer(found)).not.toBe(first)
+  await expect(found.run).toBeVisible()
+  const second = await answer(found)
+  await app.enter(found.seed, '1')
+  await expect.poll(() => answer(found), { timeout: 15_000 }).toBe(first)
+  await app.enter(found.seed, '77')
+  await expect.poll(() => answer(found), { timeout: 15_000 }).toBe(second)
+  await found.run.click()
+  await expect(found.run).toBeVisible()
+  expect(await answer(found)).toBe(second)
+})
+
+test('[N10] a study can be stopped, and run again', async ({ app }) => {
+  const found = await opened(app)
+  const first = await answer(found)
+  await found.tries.selectOption('100000')
+  await found.stop.click()
+  await expect(found.said).toHaveText(words.run.stopped)
+  // What was worked out before stays, and nothing comes after a stop.
+  await app.page.waitForTimeout(1500)
+  await expect(found.said).toHaveText(words.run.stopped)
+  expect((await answer(found)).replace(' data-stale="true"', '')).toBe(first)
+  await found.run.click()
+  await expect(found.section).toContainText(words.tryMeans('100,000'), { timeout: 30_000 })
+  await expect(found.said).toBeEmpty()
+})
+
+test('[N10] ranges are changed in place, and a range that cannot be is refused', async ({ app }) => {
+  const found = await opened(app)
+  const first = await answer(found)
+  const { label } = words.inputs['hole-depth']
+  await found.change(label).click()
+  await app.enter(found.figure('low'), '-12 in')
+  await expect.poll(() => answer(found), { timeout: 15_000 }).not.toBe(first)
+  await app.enter(found.figure('low'), '30 in')
+  await expect(found.section).toContainText(words.problems['ends-out-of-order'])
+  await app.enter(found.figure('low'), 'a bit')
+  await expect(found.figure('low')).toHaveAttribute('aria-invalid', 'true')
+  await found.vary(label).uncheck({ force: true })
+  await found.section.getByRole('button', { name: words.ranges.restore }).click()
+  await expect.poll(() => answer(found), { timeout: 15_000 }).toBe(first)
+})
+
+test('[N10] a pier that changes is answered anew, and one that cannot be verified has no range', async ({ app }) => {
+  const found = await opened(app)
+  const first = await answer(found)
+  await app.enter(parts(app.page).field('hole.diameter'), '24 in')
+  await expect.poll(() => answer(found), { timeout: 15_000 }).not.toBe(first)
+  await parts(app.page).fill('dry-full-height').check({ force: true })
+  await expect(found.section).toContainText(words.unverified.title, { timeout: 15_000 })
+  await expect(found.section).not.toContainText(/in 1,000/)
+})
+
+test.describe('without workers', () => {
+  test.use({ allowed: ['worker-src'] })
+  test('[N10] the page does the work itself when no worker can be had', async ({ app }) => {
+    await app.page.addInitScript(() => {
+      Object.defineProperty(window, 'Worker', {
+        value: class {
+          constructor() {
+            throw new Error('no workers here')
+          }
+        },
+      })
+    })
+    const { chart } = await opened(app)
+    await expect(chart).toBeVisible()
+    expect(app.page.workers()).toHaveLength(0)
+  })
+})
