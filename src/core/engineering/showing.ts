@@ -12,6 +12,8 @@ export type Recipe<I, R extends number | null> = Readonly<{
   quantity: QuantityKind
   formula: string | ((inputs: I) => string)
   terms: Readonly<{ [K in keyof I]?: readonly [symbol: string, quantity: QuantityKind] }>
+  /** What is worked out on the way and stands in the formula by a symbol of its own. */
+  along?: (inputs: I) => readonly Term[]
   sources: readonly SourceId[]
   /** Never better than the sources; given only to lower it. */
   standing?: Standing
@@ -40,7 +42,7 @@ export const showing = <I, R extends number | null>(recipe: Recipe<I, R>): Shown
       value,
       quantity: recipe.quantity,
       formula: typeof recipe.formula === 'string' ? recipe.formula : recipe.formula(inputs),
-      inputs: termsOf(recipe, inputs),
+      inputs: [...termsOf(recipe, inputs), ...(recipe.along?.(inputs) ?? [])],
       sources: named,
       standing: weakest(recipe.standing ?? 'definition', ...(use.standings ?? []), ...named.map((id) => sources[id].standing)),
       ...(recipe.method === undefined ? {} : { method: recipe.method }),

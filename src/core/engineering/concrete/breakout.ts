@@ -111,8 +111,14 @@ export function roundPierBreakout({ diameter, strength, embedment }: RoundInputs
 export const workedRoundPierBreakout = showing({
   id: 'round-pier-breakout',
   quantity: 'force',
-  formula: String.raw`N_{cb} = \tfrac{\pi}{4}\cdot 24\sqrt{f'_c}\,h'^{1.5},\quad h' = D/3\ (\mathrm{lb,\ psi,\ in})`,
+  formula: (inputs: RoundInputs) =>
+    roundPierBreakout(inputs).edgesControl
+      ? String.raw`N_{cb} = \tfrac{\pi}{4}\cdot 24\sqrt{f'_c}\,h'^{1.5},\quad h' = D/3\ (\mathrm{lb,\ psi,\ in})`
+      : String.raw`N_{cb} = \min(1, \tfrac{\pi D^2}{36 h'^2})\cdot 24\sqrt{f'_c}\,h'^{1.5},\quad h' = h_{ef}\ (\mathrm{lb,\ psi,\ in})`,
   terms: { strength: ["f'_c", 'strength'], diameter: ['D', 'length'], embedment: ['h_{ef}', 'length'] },
+  along: (inputs: RoundInputs) => [
+    { symbol: "h'", name: 'effectiveEmbedment', value: roundPierBreakout(inputs).effective, quantity: 'length' },
+  ],
   sources: ['aci-318-19-17-6-2', 'computed-here'],
   of: (inputs: RoundInputs) => roundPierBreakout(inputs).nominal,
 })

@@ -160,6 +160,7 @@ export const workedDevelopmentTable = showing({
   formula: ({ diameter, clear }: TableInputs) =>
     String.raw`l_d = \frac{f_y\,\psi_t\psi_e}{${((isSmall(diameter) ? 25 : 20) * (clear ? 1 : 2 / 3)).toFixed(1)}\sqrt{f'_c}}\,d_b \ge 12\ \mathrm{in}`,
   terms: { ...barTerms, epoxy: [String.raw`\psi_e`, 'ratio'] },
+  along: ({ top }: TableInputs) => [{ symbol: String.raw`\psi_t`, name: 'topBar', value: top ? 1.3 : 1, quantity: 'ratio' }],
   sources: ['aci-318-19-25-4-2-3'],
   of: developmentTable,
 })

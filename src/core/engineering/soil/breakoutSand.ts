@@ -64,6 +64,15 @@ export const workedBreakoutFactorSand = showing({
       ? String.raw`F_q = 1 + 2(1 + mR)\,R K_u\tan\varphi,\quad R = D_f/B \le R_{cr}`
       : String.raw`F_q = 1 + \left[(1+2mR)\tfrac{B}{L} + 1\right] R K_u\tan\varphi`,
   terms: { depth: ['D_f', 'length'], width: ['B', 'length'], length: ['L', 'length'], frictionAngle: [String.raw`\varphi`, 'angle'] },
+  along: (inputs: FactorInputs) => {
+    const found = breakoutFactorSand(inputs)
+    if (!found) return []
+    return [
+      { symbol: 'R', name: 'depthRatio', value: Math.min(found.ratio, found.criticalRatio), quantity: 'ratio' },
+      { symbol: 'm', name: 'shapeTerm', value: found.m, quantity: 'ratio' },
+      { symbol: 'K_u', name: 'upliftCoefficient', value: found.ku, quantity: 'ratio' },
+    ]
+  },
   sources: ['meyerhof-adams-1968', 'das-foundation-engineering'],
   of: (inputs: FactorInputs) => breakoutFactorSand(inputs)?.fq ?? null,
 })

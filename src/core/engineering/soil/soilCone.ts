@@ -72,6 +72,7 @@ export const workedSoilCone = showing({
   quantity: 'volume',
   formula: String.raw`V = \tfrac{\pi h}{3}(R_1^2 + R_1R_2 + R_2^2),\quad R_2 = R_1 + h\tan\theta`,
   terms: { radius: ['R_1', 'length'], height: ['h', 'length'], angle: [String.raw`\theta`, 'angle'] },
+  along: (inputs: RoundInputs) => [{ symbol: 'R_2', name: 'topRadius', value: soilCone(inputs).topRadius, quantity: 'length' }],
   sources: ['go-95'],
   of: (inputs: RoundInputs) => soilCone(inputs).volume,
 })

@@ -46,6 +46,13 @@ export const workedGroupAction = showing({
   quantity: 'ratio',
   formula: String.raw`C_g = \frac{m(1-m^{2n})}{n[(1+R_{EA}m^n)(1+m)-1+m^{2n}]}\cdot\frac{1+R_{EA}}{1-m}`,
   terms: { diameter: ['D', 'length'], spacing: ['s', 'length'], count: ['n', 'count'] },
+  along: (inputs: Inputs) => {
+    const { m, rea } = groupAction(inputs)
+    return [
+      { symbol: 'm', name: 'groupTerm', value: m, quantity: 'ratio' },
+      { symbol: 'R_{EA}', name: 'stiffnessRatio', value: rea, quantity: 'ratio' },
+    ]
+  },
   sources: ['nds-2018-11-3-6'],
   of: (inputs: Inputs) => groupAction(inputs).cg,
 })

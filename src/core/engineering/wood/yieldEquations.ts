@@ -1,5 +1,6 @@
 import { type Metres, type Newtons, type Pascals, type Radians, newtons } from '../../units/quantity.ts'
 import { toPrinted } from '../cited.ts'
+import type { Term } from '../../model/worked.ts'
 import { showing } from '../showing.ts'
 
 export type YieldMode = 'Im' | 'Is' | 'II' | 'IIIm' | 'IIIs' | 'IV'
@@ -118,6 +119,23 @@ const formulas: Readonly<Record<'single' | 'double', Readonly<Partial<Record<Yie
   },
 }
 
+/** The terms of a mode that its formula names. */
+const alongTheWay = (inputs: YieldInputs, mode: YieldMode | null): readonly Term[] => {
+  const found = yieldValue(inputs)
+  const named = mode ?? found?.governing
+  if (!found || !named) return []
+  const { re, k1, k2, k3, reduction } = found.terms
+  const term = (symbol: string, name: string, value: number): Term => ({ symbol, name, value, quantity: 'ratio' })
+  const all = [
+    term('R_d', 'yieldReduction', reduction[named]),
+    term('R_e', 'bearingRatio', re),
+    term('k_1', 'yieldCoefficient', k1),
+    term('k_2', 'yieldCoefficient', k2),
+    term('k_3', 'yieldCoefficient', k3),
+  ]
+  return all.filter(({ symbol }) => formulas[inputs.planes][named]?.includes(symbol))
+}
+
 /** One mode's reference value, with its work shown; null where that mode cannot happen. */
 export const workedYieldMode = (mode: YieldMode) =>
   showing({
@@ -132,6 +150,7 @@ export const workedYieldMode = (mode: YieldMode) =>
       sideBearing: ['F_{es}', 'strength'],
       bendingYield: ['F_{yb}', 'strength'],
     },
+    along: (inputs: YieldInputs) => alongTheWay(inputs, mode),
     sources: ['nds-2018-12-3-1'],
     of: (inputs: YieldInputs): number | null => yieldValue(inputs)?.modes[mode] ?? null,
   })
@@ -149,6 +168,7 @@ export const workedYieldValue = showing({
     sideBearing: ['F_{es}', 'strength'],
     bendingYield: ['F_{yb}', 'strength'],
   },
+  along: (inputs: YieldInputs) => alongTheWay(inputs, null),
   sources: ['nds-2018-12-3-1'],
   of: (inputs: YieldInputs): number | null => yieldValue(inputs)?.value ?? null,
 })
