@@ -4,14 +4,19 @@ import type { PierDocument, PierSpec } from '../core/model/spec.ts'
 import { validateSpec } from '../core/spec/validate.ts'
 import type { AppState } from './appState.ts'
 
-const results = new WeakMap<PierSpec, PierResult>()
+/** Results kept: a document, its draft and four piers side by side, and some to go back to. Undo holds hundreds of specs. */
+const kept = 12
+const results = new Map<PierSpec, PierResult>()
 
-/** The result of a spec, worked out once: the same spec object always gives the same result object. */
+/** The result of a spec, worked out once while it is among those last asked for: the same spec object gives the same result object. */
 export const derived = (spec: PierSpec): PierResult => {
-  const known = results.get(spec)
-  if (known) return known
-  const result: PierResult = { ...derivePier(spec), issues: validateSpec(spec) }
+  const result = results.get(spec) ?? { ...derivePier(spec), issues: validateSpec(spec) }
+  results.delete(spec)
   results.set(spec, result)
+  for (const oldest of results.keys()) {
+    if (results.size <= kept) break
+    results.delete(oldest)
+  }
   return result
 }
 
