@@ -5,8 +5,10 @@ import { cutMeshes } from '../src/core/geometry/cutMeshes.ts'
 import type { Cut, Mesh } from '../src/core/model/solid.ts'
 import { radians } from '../src/core/units/quantity.ts'
 import { solidKit } from '../tests/reference/bodies.ts'
+import { bundled } from './bundled.ts'
 import { benchPiers } from './piers.ts'
 import { meshVolume, solidMeshes, solidMeshVolume } from './solidRival.ts'
+import type * as SureBench from './sureBench.ts'
 import { line, time } from './timing.ts'
 
 /** Speed of one change, next to the same pier built by a general solid library in the same run on the same machine. */
@@ -82,3 +84,6 @@ for (const [name, spec] of Object.entries(benchPiers)) {
   }
   console.log('')
 }
+
+const { benchSure } = await bundled<typeof SureBench>('sureBench.ts')
+benchSure()
