@@ -5,6 +5,7 @@ import type { Worked } from '../../src/core/model/worked.ts'
 import { fields } from '../../src/core/spec/fields.ts'
 import { derived } from '../../src/state/derived.ts'
 import { text } from '../../src/text/index.ts'
+import { late } from '../../src/text/late.ts'
 import { arbitraryPier } from '../arbitraryPier.ts'
 
 const lacking = (table: Readonly<Record<string, unknown>>, keys: Iterable<string>): string[] =>
@@ -30,19 +31,19 @@ describe('[T3] everything that can be shown has words', () => {
     expect(kinds.length).toBe(10)
     expect(
       lacking(
-        text.steps,
+        late.steps,
         kinds.flatMap((kind) => [...kind.steps]),
       ),
     ).toEqual([])
     expect(
       lacking(
-        text.cautions,
+        late.cautions,
         kinds.flatMap((kind) => [...kind.cautions]),
       ),
     ).toEqual([])
     expect(
       lacking(
-        text.reasons,
+        late.reasons,
         fillKinds.flatMap((kind) => [kind.counting, kind.cored ?? {}].flatMap((all) => Object.values(all).map((one) => one.why))),
       ),
     ).toEqual([])
@@ -95,14 +96,14 @@ describe('[T3] everything that can be shown has words', () => {
     )
     expect(seen.answers.size).toBeGreaterThan(20)
     expect(lacking(text.answers, seen.answers)).toEqual([])
-    expect(lacking(text.reasons, seen.reasons)).toEqual([])
+    expect(lacking(late.reasons, seen.reasons)).toEqual([])
     expect(lacking(text.zones, seen.zones)).toEqual([])
     expect(lacking(text.issues, seen.issues)).toEqual([])
-    expect(lacking(text.cautions, seen.cautions)).toEqual([])
-    expect(lacking(text.loads.notes, seen.notes)).toEqual([])
-    expect(lacking(text.loads.combinations, seen.combinations)).toEqual([])
+    expect(lacking(late.cautions, seen.cautions)).toEqual([])
+    expect(lacking(late.loads.notes, seen.notes)).toEqual([])
+    expect(lacking(late.loads.combinations, seen.combinations)).toEqual([])
     // A term is said in its own words, or by the zone that it stands for.
-    expect(lacking({ ...text.terms, ...text.zones }, seen.terms)).toEqual([])
+    expect(lacking({ ...late.terms, ...text.zones }, seen.terms)).toEqual([])
     expect(seen.notes.size).toBeGreaterThan(4)
   })
 

@@ -1,10 +1,10 @@
 import type { CombinedLoad, Demand, GoverningLoad, LoadCase } from '../../core/model/result.ts'
 import type { Worked } from '../../core/model/worked.ts'
-import { text } from '../../text/index.ts'
+import { late } from '../../text/late.ts'
 import { inWords } from './named.ts'
 import { workedJson } from './workedJson.ts'
 
-const words = text.loads
+const words = late.loads
 const said = (table: Readonly<Record<string, string>>, key: string): string => (Object.hasOwn(table, key) ? (table[key] ?? key) : key)
 const one = (worked: Worked | null) => worked && workedJson(worked)
 

@@ -5,6 +5,7 @@ import type { PierDocument } from '../../core/model/spec.ts'
 import type { Check } from '../../core/model/worked.ts'
 import type { Zone } from '../../core/model/zone.ts'
 import { text } from '../../text/index.ts'
+import { late } from '../../text/late.ts'
 import { calloutJson } from './calloutJson.ts'
 import { demandJson } from './demandJson.ts'
 import { issueMessage } from './issueLine.ts'
@@ -50,7 +51,7 @@ const check = (one: Check) => ({
   group: one.group,
   where: one.where,
   counted: one.counted,
-  ...(one.why === undefined ? {} : { why: said(text.reasons, one.why) }),
+  ...(one.why === undefined ? {} : { why: said(late.reasons, one.why) }),
   allowable: one.allowable === null ? null : workedJson(one.allowable),
   ...(one.demand === undefined ? {} : { demand: workedJson(one.demand) }),
   ...(one.ratio === undefined ? {} : { ratio: one.ratio }),
@@ -98,7 +99,7 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
     note: document.note,
     cautions: {
       always: text.standingCautions.map((caution) => caution.long),
-      here: result.cautions.map((key) => said(text.cautions, key)),
+      here: result.cautions.map((key) => said(late.cautions, key)),
     },
     issues: issues.map(issue),
     headlines: result.headlines.map(workedJson),

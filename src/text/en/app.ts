@@ -91,6 +91,12 @@ export const app = {
   answers: {
     uplift: 'Holds down, allowable uplift',
     because: "Can't be counted",
+    askedFor: {
+      entered: (load: string): string => `${load} asked`,
+      estimated: (load: string): string => `${load} estimated`,
+    },
+    notBelow: { entered: 'Not below the figure entered', estimated: 'Not below the estimate' },
+    below: { entered: 'Below the figure entered', estimated: 'Below the estimate' },
     governs: 'Governs',
     whyNot: 'Why not:',
     whyCounted: 'Why:',

@@ -1,5 +1,6 @@
 import { lazy, type ReactNode, Suspense } from 'react'
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
 import { LoadPath } from '../loadPath/LoadPath.tsx'
@@ -58,7 +59,7 @@ export const AnswersPanel = () => {
   return (
     <section className='answers' id='answers' aria-label={text.app.panels.answers} tabIndex={-1}>
       <h2 className='spoken'>{text.app.panels.answers}</h2>
-      <Section title={text.loadPath.title} help={text.loadPath.help}>
+      <Section title={late.loadPath.title} help={late.loadPath.help}>
         <LoadPath />
       </Section>
       <Section {...sections.quantities}>

@@ -1,9 +1,9 @@
-import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 
 /** Every technical word of the page, in one line each. */
 export const Glossary = () => (
   <dl className='marks'>
-    {Object.entries(text.glossary).map(([word, meaning]) => (
+    {Object.entries(late.glossary).map(([word, meaning]) => (
       <div key={word}>
         <dt>{word}</dt>
         <dd>{meaning}</dd>

@@ -1,6 +1,7 @@
 import { bracketKind, fillKind } from '../../../core/kinds/index.ts'
 import type { KindText } from '../../../text/en/kinds.ts'
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { cautionWords } from './words.ts'
 import { SourceList } from './WorkedDetails.tsx'
@@ -20,7 +21,7 @@ const TwoSides = ({ words }: { words: KindText }) => (
 )
 
 const stepWords = (key: string): string =>
-  (Object.hasOwn(text.steps, key) ? (text.steps as Readonly<Record<string, string>>)[key] : undefined) ?? key
+  (Object.hasOwn(late.steps, key) ? (late.steps as Readonly<Record<string, string>>)[key] : undefined) ?? key
 
 /** The method in use: what it is, what speaks for and against it, how it is built, what goes wrong. */
 export const MethodNotes = () => {

@@ -1,11 +1,13 @@
 import type { Order, QuantityLine } from '../../../core/model/result.ts'
-import type { UnitSystem } from '../../../core/units/quantity.ts'
 import { text } from '../../../text/index.ts'
 import { useResult, useSpec } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
-import { type Say, useUnits } from '../../hooks/useUnits.ts'
-import { answerWords, zoneWords } from './words.ts'
-import { StandingMark } from './WorkedDetails.tsx'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { answerWords, zoneWords } from './answerWords.ts'
+import { orderWords } from './orderWords.ts'
+import { StandingMark } from './StandingMark.tsx'
+
+export { orderWords }
 
 const nameOf = (line: QuantityLine): string => (zoneWords(line.id) === line.id ? text.roles[line.role].label : zoneWords(line.id))
 
@@ -24,12 +26,6 @@ const Line = ({ line, wet }: { line: QuantityLine; wet: boolean }) => {
     </tr>
   )
 }
-
-/** One way to buy it, for one pier or for the job. */
-export const orderWords = (order: Order, system: UnitSystem, say: Say, scope: 'each' | 'job', length: 'long' | 'short' = 'long'): string =>
-  order.as === 'bags'
-    ? text.app.answers[length === 'long' ? 'bags' : 'bagsShort'](say(order[scope], 'count'), order.bagSize)
-    : say(order[scope], 'volume', { unit: system === 'us' ? 'yd3' : 'm3' }).replace(' ', '\u00a0')
 
 /** Ways to buy it: any one of them will do. */
 const Ways = ({ orders, scope }: { orders: readonly Order[]; scope: 'each' | 'job' }) => {

@@ -3,9 +3,9 @@ import { text } from '../../../text/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Verdict } from '../Mark.tsx'
-import { orderWords } from './Quantities.tsx'
-import { answerWords } from './words.ts'
-import { StandingMark } from './WorkedDetails.tsx'
+import { answerWords } from './answerWords.ts'
+import { orderWords } from './orderWords.ts'
+import { StandingMark } from './StandingMark.tsx'
 
 /** What is asked of it, and whether it holds that: only where the load path has a number. */
 const Asked = ({ result }: { result: PierResult }) => {
@@ -17,8 +17,8 @@ const Asked = ({ result }: { result: PierResult }) => {
   const load = say(demand.uplift.value, 'force')
   return (
     <p className='title-note title-asked'>
-      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? text.loadPath.notBelow : text.loadPath.below)[kind]} />{' '}
-      {demand.isEstimate ? text.loadPath.askedEstimate(load) : text.loadPath.asked(load)}
+      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? text.app.answers.notBelow : text.app.answers.below)[kind]} />{' '}
+      {text.app.answers.askedFor[kind](load)}
     </p>
   )
 }

@@ -1,22 +1,14 @@
 import { useState } from 'react'
 import { type SourceId, sources } from '../../../core/engineering/sources.ts'
-import type { Standing, Worked } from '../../../core/model/worked.ts'
+import type { Worked } from '../../../core/model/worked.ts'
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Formula } from './Formula.tsx'
-import { answerWords, standingWords, termWords } from './words.ts'
+import { StandingMark } from './StandingMark.tsx'
+import { answerWords, termWords } from './words.ts'
 
-/** A mark and a word beside every number that was not read from its source. */
-export const StandingMark = ({ standing }: { standing: Standing }) => {
-  const { mark, meaning } = standingWords(standing)
-  if (mark === null) return null
-  return (
-    <span className='standing'>
-      <span aria-hidden='true'>†</span> {mark}
-      <span className='spoken'>: {meaning}</span>
-    </span>
-  )
-}
+export { StandingMark }
 
 /** Title, edition, place and standing of one source, as an item of a list. */
 export const SourceLine = ({ id }: { id: SourceId }) => {
@@ -25,8 +17,7 @@ export const SourceLine = ({ id }: { id: SourceId }) => {
   return (
     <li>
       <cite>{source.title}</cite>
-      {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)}
-      <StandingMark standing={source.standing} />
+      {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)} <StandingMark standing={source.standing} />
     </li>
   )
 }
@@ -76,7 +67,7 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
               </tbody>
             </table>
           )}
-          {worked.method === 'integrated' && <p className='quiet'>{text.glossary.integrated}</p>}
+          {worked.method === 'integrated' && <p className='quiet'>{late.glossary.integrated}</p>}
           <SourceList ids={worked.sources} />
         </div>
       )}

@@ -1,18 +1,16 @@
-import type { Check, Standing } from '../../../core/model/worked.ts'
+import type { Check } from '../../../core/model/worked.ts'
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import type { MarkName } from '../Mark.tsx'
+import { rowOf } from './answerWords.ts'
 
-const own = <T>(table: Readonly<Record<string, T>>, id: string): T | undefined => (Object.hasOwn(table, id) ? table[id] : undefined)
+export { answerWords, standingWords, zoneWords } from './answerWords.ts'
 
-/** What an answer is called and what it says, in one plain sentence. */
-export const answerWords = (id: string): Readonly<{ label: string; plain: string }> => own(text.answers, id) ?? { label: id, plain: '' }
-export const reasonWords = (why: string | undefined): string => (why === undefined ? '' : (own(text.reasons, why) ?? why))
+export const reasonWords = (why: string | undefined): string => (why === undefined ? '' : (rowOf(late.reasons, why) ?? why))
 /** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
 export const termWords = (name: string): string =>
-  own(text.terms, name) ?? own(text.zones, name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
-export const zoneWords = (label: string): string => own(text.zones, label) ?? label
-export const cautionWords = (key: string): string => own(text.cautions, key) ?? key
-export const standingWords = (standing: Standing) => text.standings[standing]
+  rowOf(late.terms, name) ?? rowOf(text.zones, name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
+export const cautionWords = (key: string): string => rowOf(late.cautions, key) ?? key
 
 /** How a check may be used, as a mark and a word. With a demand, whether it is met. */
 export const verdictOf = (check: Check): Readonly<{ mark: MarkName; word: string }> => {
@@ -20,7 +18,7 @@ export const verdictOf = (check: Check): Readonly<{ mark: MarkName; word: string
   if (check.counted === 'not counted') return { mark: 'unverified', word: words.unverified }
   if (check.counted === 'upper bound') return { mark: 'bound', word: words.bound }
   if (check.choice) return check.choice.reached ? { mark: 'meets', word: words.asAsked } : { mark: 'short', word: words.notAsAsked }
-  const condition = own<Readonly<{ met: string; unmet: string }>>(text.app.conditions, check.why ?? '')
+  const condition = rowOf<Readonly<{ met: string; unmet: string }>>(text.app.conditions, check.why ?? '')
   if (check.ratio !== undefined && condition)
     return check.ratio <= 1 ? { mark: 'meets', word: condition.met } : { mark: 'unneeded', word: condition.unmet }
   if (check.ratio !== undefined) return check.ratio <= 1 ? { mark: 'meets', word: words.meets } : { mark: 'short', word: words.short }

@@ -1,11 +1,11 @@
 import type { CSSProperties } from 'react'
-import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import type { ChainView } from './chainView.ts'
 import { type ChartScale, shareOf } from './chartScale.ts'
 
-const words = text.loadPath
+const words = late.loadPath
 
 /** Stands over its place on the scale, and leans inward near either end. */
 const at = (share: number): CSSProperties =>

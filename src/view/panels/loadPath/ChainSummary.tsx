@@ -1,4 +1,5 @@
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { type Say, useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import { Verdict } from '../Mark.tsx'
@@ -7,7 +8,7 @@ import type { ChainView } from './chainView.ts'
 import { wouldVerify } from './linkWords.ts'
 import { showLoads } from './showLoads.ts'
 
-const words = text.loadPath
+const words = late.loadPath
 
 /** No more digits than a ratio deserves; but near 1 it is not rounded onto it. */
 const shareWords = (ratio: number, say: Say): string =>
@@ -34,9 +35,9 @@ const Asked = ({ chain }: { chain: ChainView }) => {
   const holds = ratio !== null && ratio <= 1
   return (
     <div className='chain-summary'>
-      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? words.notBelow : words.below)[kind]} />
+      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? text.app.answers.notBelow : text.app.answers.below)[kind]} />
       <p className='quiet'>
-        {isEstimate ? words.askedEstimate(say(demand, 'force')) : words.asked(say(demand, 'force'))}
+        {text.app.answers.askedFor[kind](say(demand, 'force'))}
         {ratio !== null && ` · ${words.ratio(shareWords(ratio, say))}`} <EstimateMark shown={isEstimate} />
       </p>
       {isEstimate && <p className='quiet'>{words.estimateNote}</p>}

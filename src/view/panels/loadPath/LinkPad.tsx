@@ -2,13 +2,14 @@ import { leastYieldMode } from '../../../core/derive/lettingGo.ts'
 import type { SourceId } from '../../../core/engineering/sources.ts'
 import type { Check, Term, Worked } from '../../../core/model/worked.ts'
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { answerWords, reasonWords } from '../answers/words.ts'
 import { SourceLine } from '../answers/WorkedDetails.tsx'
 import { PadStep } from './PadStep.tsx'
 import { wouldVerify } from './linkWords.ts'
 import './pad.css'
 
-const words = text.loadPath
+const words = late.loadPath
 
 type Line = Readonly<{ worked: Worked; terms: readonly Term[] }>
 

@@ -3,6 +3,7 @@ import type { Check } from '../../../core/model/worked.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { Axis } from './Axis.tsx'
 import { BarPatterns } from './Bar.tsx'
@@ -17,7 +18,7 @@ import { WhatChanges } from './WhatChanges.tsx'
 import './chart.css'
 import './loadPath.css'
 
-const words = text.loadPath
+const words = late.loadPath
 
 const fixedRole: Partial<Readonly<Record<Check['group'], Role>>> = {
   'uplift-post': 'wood',

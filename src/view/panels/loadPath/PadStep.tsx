@@ -1,14 +1,15 @@
 import type { SourceId } from '../../../core/engineering/sources.ts'
 import type { Term, Worked } from '../../../core/model/worked.ts'
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Formula } from '../answers/Formula.tsx'
 import { answerWords, termWords } from '../answers/words.ts'
 import { StandingMark } from '../answers/WorkedDetails.tsx'
-import { numbersIn, wrapPieces } from './numbersIn.ts'
+import { numbersIn } from './numbersIn.ts'
 import { type PadNumber, padNumber, padSystem, padTex, padUnits, termNumber } from './padUnits.ts'
 
-const words = text.loadPath.pad
+const words = late.loadPath.pad
 
 type Props = Readonly<{
   worked: Worked
@@ -22,17 +23,6 @@ type Props = Readonly<{
 /** As text: its unit set close where the trade sets it close. */
 const printed = ({ text: digits, unit }: PadNumber): string =>
   unit === '' || unit === '°' || unit === '%' ? `${digits}${unit}` : `${digits} ${unit}`
-
-/** The second line: numbers in the place of symbols. It wraps before a times or plus sign. */
-const Numbers = ({ tex }: { tex: string }) => (
-  <p className='pad-numbers'>
-    <span aria-hidden='true'>= </span>
-    {wrapPieces(tex).map((piece, i) => (
-      // biome-ignore lint/suspicious/noArrayIndexKey: the pieces of one line stay in order, and two may be alike
-      <Formula key={i} tex={piece} />
-    ))}
-  </p>
-)
 
 /** One number of a calculation: its name, its formula, the formula with its numbers, and what comes of it. */
 export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Props) => {
@@ -57,7 +47,11 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
         <span className='number'>{result}</span>
       </h5>
       {worked.formula !== '' && <Formula tex={worked.formula} block />}
-      {numbers !== null && <Numbers tex={numbers} />}
+      {numbers !== null && (
+        <p className='pad-numbers'>
+          <Formula tex={`=${numbers}`} />
+        </p>
+      )}
       {padIn !== system && <p className='quiet'>{words.writtenFor}</p>}
       {terms.length > 0 && (
         <table className='terms'>
@@ -75,7 +69,7 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
           </tbody>
         </table>
       )}
-      {worked.method === 'integrated' && <p className='quiet'>{text.glossary.integrated}</p>}
+      {worked.method === 'integrated' && <p className='quiet'>{late.glossary.integrated}</p>}
     </section>
   )
 }

@@ -2,14 +2,14 @@ import { useEffect, useId } from 'react'
 import { lettingGo } from '../../../core/derive/lettingGo.ts'
 import { setPull } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
-import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import type { ChainView } from './chainView.ts'
 import { usePulling, wantsStill } from './usePulling.ts'
 
-const words = text.loadPath.raise
+const words = late.loadPath.raise
 const places = 200
 /** The slider goes a little past where the path lets go, and past what is asked. */
 const past = 1.1
@@ -28,7 +28,7 @@ const Outcome = ({ chain, pull, holds }: { chain: ChainView; pull: number; holds
         {found && (
           <div className='lets-go'>
             <p>
-              <strong>{words.letsGo(say(holds, 'force'), name)}</strong> {text.lettingGo[found.how]}
+              <strong>{words.letsGo(say(holds, 'force'), name)}</strong> {late.lettingGo[found.how]}
             </p>
             <p className='quiet'>{words.illustrative}</p>
           </div>

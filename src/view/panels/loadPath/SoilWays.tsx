@@ -4,14 +4,14 @@ import type { SoilMechanism } from '../../../core/model/spec.ts'
 import { longestReason, soilMechanisms } from '../../../core/spec/judgement.ts'
 import { judge } from '../../../state/actions/judgement.ts'
 import { pierStore } from '../../../state/store.ts'
-import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { usePier, useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import { FieldIssues } from '../inputs/FieldNotes.tsx'
 import type { ChainView, ChartLink } from './chainView.ts'
 
-const words = text.loadPath.soil
+const words = late.loadPath.soil
 const mechanismOf = (id: string): SoilMechanism | null => soilMechanisms.find((one) => one === id) ?? null
 
 /** Asks for the reason. Without one nothing changes. */

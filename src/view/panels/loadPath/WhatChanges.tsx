@@ -2,15 +2,15 @@ import { useState } from 'react'
 import type { WhatIf } from '../../../core/derive/whatIf/whatIf.ts'
 import { applySuggestion } from '../../../state/suggestions.ts'
 import { pierStore } from '../../../state/store.ts'
-import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import type { ChainView } from './chainView.ts'
 import { useSuggestions } from './useSuggestions.ts'
 
-const words = text.loadPath.changes
-const changeWords = (id: string): string => (Object.hasOwn(text.changes, id) ? text.changes[id as keyof typeof text.changes] : id)
+const words = late.loadPath.changes
+const changeWords = (id: string): string => (Object.hasOwn(late.changes, id) ? late.changes[id as keyof typeof late.changes] : id)
 
 /** A gain of less than this share of what the pier holds now is next to no change. */
 const little = 0.01

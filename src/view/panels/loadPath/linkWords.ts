@@ -1,10 +1,11 @@
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import type { Say } from '../../hooks/useUnits.ts'
 import { reasonWords } from '../answers/words.ts'
 import type { MarkName } from '../Mark.tsx'
 import type { ChainView, ChartLink } from './chainView.ts'
 
-const words = text.loadPath
+const words = late.loadPath
 const verdicts = text.app.verdicts
 
 /** One word or a few about how a link stands; `tone` colours it as its mark. A quiet one is only spoken: the key of the chart shows it. */
@@ -22,9 +23,10 @@ export function linkWords(
   say: Say,
 ): readonly LinkWord[] {
   if (place === 'bound') return [{ text: words.noMoreThan(say(holds ?? 0, 'force')), tone: 'bound' }]
-  if (check.counted === 'not counted') return [{ text: verdicts.unverified, tone: 'unverified' }]
+  // The reason that stands below it says so in full.
+  if (check.counted === 'not counted') return [{ text: verdicts.unverified, tone: 'unverified', isQuiet: true }]
   const said: LinkWord[] = []
-  if (isShort) said.push({ text: words.below[chain.isEstimate ? 'estimated' : 'entered'], tone: 'short' })
+  if (isShort) said.push({ text: text.app.answers.below[chain.isEstimate ? 'estimated' : 'entered'], tone: 'short' })
   said.push(
     check.counted === 'counted'
       ? { text: verdicts.counted, tone: 'counted', isQuiet: true }
@@ -41,4 +43,4 @@ export const whyNot = ({ check }: ChartLink): string => (check.counted === 'not 
 
 /** What would make it verifiable; '' where nothing is known that would. */
 export const wouldVerify = (why: string | undefined): string =>
-  why !== undefined && Object.hasOwn(text.verifiable, why) ? text.verifiable[why as keyof typeof text.verifiable] : ''
+  why !== undefined && Object.hasOwn(late.verifiable, why) ? late.verifiable[why as keyof typeof late.verifiable] : ''

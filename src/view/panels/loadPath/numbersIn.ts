@@ -96,17 +96,3 @@ export function numbersIn(formula: string, replacements: readonly Replacement[])
   const pieces = replaced(tokensOf(right), listed)
   return pieces === null || !pieces.some((piece) => piece.kind === 'number') ? null : spelt(pieces)
 }
-
-/** The same cut before each times or plus sign outside of brackets, so that a long line may wrap there. */
-export function wrapPieces(tex: string): string[] {
-  const pieces: string[] = ['']
-  let depth = 0
-  for (const token of tex.match(/\\left.|\\right.|\\[a-zA-Z]+|\\.|[\s\S]/g) ?? []) {
-    const isOpening = token === '{' || token === '(' || token === '[' || token.startsWith('\\left')
-    const isClosing = token === '}' || token === ')' || token === ']' || token.startsWith('\\right')
-    if (depth === 0 && (token === '\\times' || token === '+') && pieces.at(-1) !== '') pieces.push('')
-    pieces[pieces.length - 1] += token
-    depth += isOpening ? 1 : isClosing ? -1 : 0
-  }
-  return pieces
-}

@@ -1,0 +1,17 @@
+import { changes } from './en/changes.ts'
+import { glossary } from './en/glossary.ts'
+import { lettingGo } from './en/lettingGo.ts'
+import { loadPath } from './en/loadPath.ts'
+import { loads } from './en/loads.ts'
+import { cautions, steps } from './en/practice.ts'
+import { reasons } from './en/reasons.ts'
+import { terms } from './en/terms.ts'
+import { verifiable } from './en/verifiable.ts'
+
+/**
+ * Words that nobody reads before the answers are there: apart from the others, so that the first script goes without them. A second
+ * language is a second object of this type too.
+ */
+export const enLate = { cautions, changes, glossary, lettingGo, loadPath, loads, reasons, steps, terms, verifiable }
+
+export const late = enLate

@@ -1,0 +1,11 @@
+import type { Standing } from '../../../core/model/worked.ts'
+import { text } from '../../../text/index.ts'
+
+/** The row of a table by a key that may not be in it. */
+export const rowOf = <T>(table: Readonly<Record<string, T>>, id: string): T | undefined =>
+  Object.hasOwn(table, id) ? table[id] : undefined
+
+/** What an answer is called and what it says, in one plain sentence. */
+export const answerWords = (id: string): Readonly<{ label: string; plain: string }> => rowOf(text.answers, id) ?? { label: id, plain: '' }
+export const zoneWords = (label: string): string => rowOf(text.zones, label) ?? label
+export const standingWords = (standing: Standing) => text.standings[standing]
