@@ -72,17 +72,12 @@ export function enclosedRoofWind(
         },
         { id, standings: [velocityPressure.standing] },
       )
-    return {
-      wind,
-      figure,
-      inside: sense,
-      windward: pressure('windward-pressure', halves.windward),
-      leeward: pressure('leeward-pressure', halves.leeward),
-      worked: [
-        coefficient('enclosed-windward', halves.windward, halves.formula),
-        coefficient('enclosed-leeward', halves.leeward, halves.formula),
-      ],
-    }
+    const windward = pressure('windward-pressure', halves.windward)
+    const cp = coefficient('enclosed-windward', halves.windward, halves.formula)
+    const base = { wind, figure, inside: sense, windward }
+    if (wind === 'along') return { ...base, leeward: windward, worked: [cp] }
+    const leeward = pressure('leeward-pressure', halves.leeward)
+    return { ...base, leeward, worked: [cp, coefficient('enclosed-leeward', halves.leeward, halves.formula)] }
   }
   const both = [
     ['across', across],
