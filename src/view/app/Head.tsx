@@ -5,6 +5,7 @@ import { redo, undo } from '../../state/actions/history.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
 import { useHistory, usePier } from '../hooks/usePier.ts'
+import { CompareButton } from '../compare/CompareButton.tsx'
 import { copyLink } from './copyLink.ts'
 import { openJobFile, saveJobFile } from './jobFiles.ts'
 import { PageSwitches } from './PageSwitches.tsx'
@@ -94,6 +95,7 @@ export const Head = () => (
     <Wordmark />
     <PierName />
     <span className='spring' />
+    <CompareButton />
     <Undo />
     <div className='head-group only-wide'>
       <FileActions />

@@ -4,6 +4,8 @@ import { openLink } from '../../state/actions/view.ts'
 import { shownResult } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
+import { Comparing } from '../compare/Comparing.tsx'
+import { useIsComparing } from '../compare/useIsComparing.ts'
 import { linkOfPart } from '../panels/loadPath/linkOfPart.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { markReady } from './readiness.ts'
@@ -79,8 +81,11 @@ const usePicking = () => {
   }
 }
 
+/** The cutaway of the one pier, or while piers are compared the comparison in its place: one canvas at a time. */
+export const Picture = () => (useIsComparing() ? <Comparing drawsIn3D={drawsIn3D} /> : <OnePicture />)
+
 /** The cutaway, or the section until it is there and wherever it can't be. */
-export const Picture = () => (
+const OnePicture = () => (
   <main className='picture' aria-label={text.app.panels.picture} {...usePicking()}>
     <div className='picture-fill'>
       {drawsIn3D ? (

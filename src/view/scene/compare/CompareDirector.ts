@@ -5,8 +5,9 @@ import type { PierStore } from '../../../state/store.ts'
 import { CameraRig } from '../camera/CameraRig.ts'
 import { framed } from '../camera/framing.ts'
 import { focalPixels, type Viewport } from '../camera/lens.ts'
+import type { PierExtent } from '../camera/pierExtent.ts'
 import { aimAt } from '../camera/viewpoints.ts'
-import { prefersStill } from '../Director.ts'
+import { narrowWidth, prefersStill } from '../Director.ts'
 import { PaperScale } from '../materials/paperScale.ts'
 import { Lender } from './Lender.ts'
 import { Stage, type Tones } from '../Stage.ts'
@@ -174,14 +175,16 @@ export class CompareDirector {
     if (name === null || width < 2 || height < 2) return
     const { facing } = this.store.getState().view.cut
     const aims = this.columns.flatMap(({ stage: { extent }, shown }) =>
-      extent && shown ? [{ extent, aim: aimAt(name, extent, facing, shown.spec.site.downhill, false) }] : [],
+      extent && shown
+        ? [{ extent, aim: aimAt(name, extent, facing, shown.spec.site.downhill, width < Math.min(height, narrowWidth)) }]
+        : [],
     )
     const [first] = aims
     if (!first) return
     const points = aims.flatMap(({ aim }) => aim.points)
     const safe = { left: margin, top: margin, right: width - margin, bottom: height - margin }
     const pose = framed(points, first.aim.azimuth, first.aim.pitch, { width, height }, safe)
-    const most = (of: (one: (typeof first)['extent']) => number) => Math.max(...aims.map(({ extent }) => of(extent)))
+    const most = (of: (one: PierExtent) => number) => Math.max(...aims.map(({ extent }) => of(extent)))
     const half = most((one) => one.half)
     this.rig.setLimits(pose.distance, half, -most((one) => -one.bottom), most((one) => Math.max(one.groundTop, one.pierTop)) + half)
     this.rig.goTo(pose, atOnce || prefersStill())

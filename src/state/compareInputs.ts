@@ -1,0 +1,50 @@
+import type { Field } from '../core/model/field.ts'
+import type { PierSpec } from '../core/model/spec.ts'
+import { fields, visibleFields } from '../core/spec/fields.ts'
+import { valueAt } from '../core/spec/path.ts'
+
+/** An input of one pier. `field` is null where this pier has no such input. */
+export type InputCell = Readonly<{
+  field: Field | null
+  value: unknown
+  /** Set otherwise than in the first pier. */
+  differs: boolean
+}>
+/** An input that is not the same in all piers, by its path. */
+export type InputRow = Readonly<{ path: string; cells: readonly InputCell[] }>
+
+const isSame = (a: unknown, b: unknown): boolean => {
+  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a), Math.abs(b))
+  return a === b
+}
+
+/** Of an optional part only whether it is there counts here; what it is made of has rows of its own. */
+const plain = (field: Field | undefined, value: unknown): unknown => (field?.type === 'part' ? value !== null : value)
+
+/** An input inside a part that the pier does not have: the part's own row says so. */
+const isInAbsentPart = (spec: PierSpec, path: string): boolean =>
+  path
+    .split('.')
+    .slice(0, -1)
+    .some((_, i, steps) => valueAt(spec, steps.slice(0, i + 1).join('.')) === null)
+
+/** Inputs in which piers differ, in building order. Shape: rows x piers. The first pier is what the others are held against. */
+export function inputRows(specs: readonly PierSpec[]): readonly InputRow[] {
+  const [first] = specs
+  if (!first) return []
+  const shown = specs.map((spec) => new Map(visibleFields(spec).map((field) => [field.path, field] as const)))
+  const paths = [...new Set(fields.map((field) => field.path))]
+  return paths.flatMap((path): InputRow[] => {
+    const found = specs.map((spec, i) => {
+      const field = shown[i]?.get(path)
+      return { field: field ?? null, value: field ? plain(field, valueAt(spec, path)) : undefined }
+    })
+    const there = found.filter(({ field }) => field !== null)
+    if (there.length === 0) return []
+    const varies = there.some(({ value }) => !isSame(value, there[0]?.value))
+    const lacks = found.some(({ field }, i) => field === null && !isInAbsentPart(specs[i] ?? first, path))
+    if (!varies && !lacks) return []
+    const base = found[0]
+    return [{ path, cells: found.map((cell) => ({ ...cell, differs: !isSame(cell.value, base?.value) })) }]
+  })
+}

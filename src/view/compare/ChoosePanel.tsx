@@ -1,0 +1,119 @@
+import { useRef, useState } from 'react'
+import { compareStore, fewestPiers, mostPiers, type Pick } from '../../state/compare.ts'
+import { dropBrought, togglePick } from '../../state/compareActions.ts'
+import { otherMethods, picksOf } from '../../state/compareSet.ts'
+import { pierStore } from '../../state/store.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { text } from '../../text/index.ts'
+import { usePier } from '../hooks/usePier.ts'
+import { useUnits } from '../hooks/useUnits.ts'
+import { issueText } from '../panels/issueText.ts'
+import { bringFile, type FileRefused } from './bringFile.ts'
+import { useCompare } from './useCompare.ts'
+
+const Choice = ({ pick, label, picks }: Readonly<{ pick: Pick; label: string; picks: readonly Pick[] }>) => {
+  const isIn = picks.includes(pick)
+  return (
+    <label className='cmp-choice'>
+      <input
+        type='checkbox'
+        checked={isIn}
+        disabled={isIn ? picks.length <= fewestPiers : picks.length >= mostPiers}
+        onChange={() => togglePick(compareStore, pierStore.getState().document, pick)}
+      />
+      <span>{label}</span>
+    </label>
+  )
+}
+
+/** Piers that were brought along can be laid aside for good. */
+const Brought = ({ picks }: Readonly<{ picks: readonly Pick[] }>) => {
+  const brought = useCompare((state) => state.brought)
+  if (brought.every((document) => document === null)) return null
+  return (
+    <fieldset>
+      <legend>{words.saved}</legend>
+      {brought.map((document, place) => {
+        if (document === null) return null
+        const name = document.name === '' ? words.brought(place + 1) : document.name
+        return (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a pier that was brought keeps its place
+          <div key={place} className='cmp-brought'>
+            <Choice pick={`brought:${place}`} label={name} picks={picks} />
+            <button
+              type='button'
+              className='cmp-icon'
+              aria-label={words.choose.drop(name)}
+              onClick={() => dropBrought(compareStore, place)}
+            >
+              <svg viewBox='0 0 16 16' width='16' height='16' aria-hidden='true'>
+                <path d='M3 3l10 10M13 3 3 13' stroke='currentColor' strokeWidth='1.6' />
+              </svg>
+            </button>
+          </div>
+        )
+      })}
+    </fieldset>
+  )
+}
+
+const OpenFile = () => {
+  const input = useRef<HTMLInputElement>(null)
+  const [refused, setRefused] = useState<FileRefused | null>(null)
+  const { system } = useUnits()
+  return (
+    <div className='cmp-open'>
+      <button type='button' className='button' onClick={() => input.current?.click()}>
+        {words.choose.open}
+      </button>
+      <input
+        ref={input}
+        className='spoken'
+        type='file'
+        accept='.json,application/json'
+        tabIndex={-1}
+        aria-hidden='true'
+        onChange={async (event) => {
+          const file = event.target.files?.[0]
+          event.target.value = ''
+          if (file) setRefused(await bringFile(file))
+        }}
+      />
+      <div role='status'>
+        {refused && (
+          <>
+            <p>{words.choose.refused(refused.file)}</p>
+            <ul className='bullets'>
+              {refused.issues.slice(0, 5).map((issue) => (
+                <li key={issue.code + issue.path}>{issueText(issue, system)}</li>
+              ))}
+            </ul>
+          </>
+        )}
+      </div>
+    </div>
+  )
+}
+
+/** Which piers stand side by side: the open one, it with other methods, and those brought along. */
+export const ChoosePanel = () => {
+  const picked = useCompare((state) => state.picks)
+  const brought = useCompare((state) => state.brought)
+  const own = usePier((state) => state.document)
+  const picks = picksOf({ picks: picked, brought }, own)
+  return (
+    <div className='cmp-choose'>
+      <fieldset>
+        <legend>
+          {words.choose.methods} <span className='cmp-small'>{words.choose.rule}</span>
+        </legend>
+        <Choice pick='own' label={`${words.own}: ${text.fills[own.spec.fill.kind].label}`} picks={picks} />
+        {otherMethods(own).map((id) => (
+          <Choice key={id} pick={`method:${id}`} label={text.fills[id].label} picks={picks} />
+        ))}
+      </fieldset>
+      <Brought picks={picks} />
+      <OpenFile />
+    </div>
+  )
+}

@@ -1,0 +1,148 @@
+import type { RefObject } from 'react'
+import type { Viewpoint } from '../../state/appState.ts'
+import { lookFrom, setCut } from '../../state/actions/view.ts'
+import { closeCompare, compareStore } from '../../state/compare.ts'
+import { fixedOrder, project, setRowOrder, setRowShown } from '../../state/compareActions.ts'
+import type { CompareRow } from '../../state/compareRows.ts'
+import { pierStore } from '../../state/store.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { scene } from '../../text/en/scene.ts'
+import { radians } from '../../core/units/quantity.ts'
+import { PageSwitches } from '../app/PageSwitches.tsx'
+import { usePier } from '../hooks/usePier.ts'
+import { useCompare } from './useCompare.ts'
+import { turnCut } from './useCompareKeys.ts'
+
+const viewpoints = Object.keys(scene.viewpoints) as Viewpoint[]
+const degree = Math.PI / 180
+const openings = [
+  ['whole', 0],
+  ['corner', 100],
+  ['half', 180],
+  ['open', 270],
+] as const
+
+const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
+  <button type='button' className='cmp-icon cmp-framed' aria-label={label} title={label} onClick={() => turnCut(way)}>
+    <svg viewBox='0 0 20 16' width='20' height='16' aria-hidden='true' focusable='false'>
+      <path
+        d={way < 0 ? 'M17 13A7.5 7.5 0 0 0 4 7.5M4 2v5.8h5.8' : 'M3 13A7.5 7.5 0 0 1 16 7.5M16 2v5.8h-5.8'}
+        fill='none'
+        stroke='currentColor'
+        strokeWidth='1.8'
+      />
+    </svg>
+  </button>
+)
+
+/** From where all piers are seen and how they are cut. */
+export const Looks = () => {
+  const viewpoint = usePier((state) => state.view.viewpoint.name)
+  const cut = usePier((state) => state.view.cut)
+  const openNow = Math.round(cut.open / degree)
+  return (
+    <div className='cmp-looks'>
+      <label>
+        <span className='spoken'>{words.view.look}</span>
+        <select value={viewpoint} onChange={(event) => lookFrom(pierStore, event.currentTarget.value as Viewpoint)}>
+          {viewpoints.map((name) => (
+            <option key={name} value={name}>
+              {scene.viewpoints[name]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        <span className='spoken'>{words.view.cut}</span>
+        <select
+          value={openings.find(([, degrees]) => degrees === openNow)?.[0] ?? ''}
+          onChange={(event) => {
+            const degrees = openings.find(([name]) => name === event.currentTarget.value)?.[1] ?? 100
+            setCut(pierStore, { open: radians(degrees * degree), facing: cut.facing })
+          }}
+        >
+          {openings.every(([, degrees]) => degrees !== openNow) && <option value=''>{words.view.cut}</option>}
+          {openings.map(([name]) => (
+            <option key={name} value={name}>
+              {scene.bar[name]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <Arrow way={-1} label={words.view.left} />
+      <Arrow way={1} label={words.view.right} />
+    </div>
+  )
+}
+
+/** Which rows are shown, and in which order. */
+const RowMenu = ({ rows }: Readonly<{ rows: readonly CompareRow[] }>) => {
+  const hidden = useCompare((state) => state.hiddenRows)
+  const order = useCompare((state) => state.rowOrder)
+  const away = rows.filter(({ id }) => hidden.includes(id)).length
+  return (
+    <details className='menu cmp-menu'>
+      <summary className='button'>
+        {words.view.rows}
+        {away > 0 && ` (${words.view.hidden(away)})`}
+      </summary>
+      <div className='menu-list'>
+        <fieldset>
+          <legend>{words.view.order}</legend>
+          {(['fixed', 'differing-first'] as const).map((one) => (
+            <label key={one} className='cmp-choice'>
+              <input type='radio' name='cmp-order' checked={order === one} onChange={() => setRowOrder(compareStore, one)} />
+              <span>{words.view.orders[one]}</span>
+            </label>
+          ))}
+        </fieldset>
+        <fieldset>
+          <legend>{words.view.shown}</legend>
+          {rows.map(({ id }) => (
+            <label key={id} className='cmp-choice'>
+              <input
+                type='checkbox'
+                checked={!hidden.includes(id)}
+                onChange={(event) => setRowShown(compareStore, id, event.currentTarget.checked)}
+              />
+              <span>{words.rows[id].label}</span>
+            </label>
+          ))}
+        </fieldset>
+      </div>
+    </details>
+  )
+}
+
+/** Whole screen where the browser lets us; without it the page alone is filled. */
+const fillScreen = (): void => {
+  project(compareStore, 0)
+  document.documentElement.requestFullscreen?.().catch(() => undefined)
+}
+
+type Props = Readonly<{ rows: readonly CompareRow[]; isMoved: boolean; leave: RefObject<HTMLButtonElement | null> }>
+
+/** What is looked at and how, and the way back. */
+export const CompareHead = ({ rows, isMoved, leave }: Props) => (
+  <header className='cmp-head'>
+    <button ref={leave} type='button' className='button' onClick={() => closeCompare(compareStore)}>
+      <span aria-hidden='true'>‹ </span>
+      {words.close}
+    </button>
+    <h2>{words.title}</h2>
+    <p className='cmp-small cmp-order'>
+      {isMoved ? words.order.moved : words.order.first}{' '}
+      {isMoved && (
+        <button type='button' className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
+          {words.order.back}
+        </button>
+      )}
+    </p>
+    <Looks />
+    <RowMenu rows={rows} />
+    <PageSwitches />
+    <button type='button' className='button cmp-project' onClick={fillScreen}>
+      {words.view.project}
+    </button>
+  </header>
+)

@@ -1,0 +1,52 @@
+import { lazy, Suspense, useCallback, useId, useMemo, useState } from 'react'
+import type { ComparedPier } from '../../state/compareSet.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { ErrorBoundary } from '../app/ErrorBoundary.tsx'
+import { usePier } from '../hooks/usePier.ts'
+import { CompareSections } from './CompareSections.tsx'
+
+const CompareCanvas = lazy(() => import('../scene/compare/CompareCanvas.tsx').then((module) => ({ default: module.CompareCanvas })))
+
+type Props = Readonly<{ shown: readonly ComparedPier[]; drawsIn3D: boolean; tone: string }>
+
+/** All piers in one picture, a column each; the drawn sections until it is there and wherever it can't be. */
+export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
+  const [isLost, setLost] = useState(false)
+  const [hasFailed, setFailed] = useState(false)
+  const keys = useId()
+  // Equal piers give the equal list, so that the picture does not start anew when only words have changed.
+  const piers = useMemo(() => shown.map(({ pier }) => pier?.result ?? null), [shown])
+  const onError = useCallback(() => setFailed(true), [])
+  const theme = usePier((state) => state.view.theme)
+  const sections = <CompareSections piers={piers} />
+  return (
+    <section
+      className='cmp-picture'
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is turned with the keyboard
+      tabIndex={0}
+      aria-label={words.picture}
+      aria-describedby={keys}
+    >
+      <p id={keys} className='spoken'>
+        {words.keys}
+      </p>
+      {drawsIn3D && !hasFailed ? (
+        <ErrorBoundary fallback={() => sections} onError={onError}>
+          <Suspense fallback={sections}>
+            <div className='cmp-canvas' data-lost={isLost || undefined}>
+              <CompareCanvas piers={piers} tone={`${theme} ${tone}`} onLost={setLost} />
+            </div>
+            {isLost && sections}
+          </Suspense>
+        </ErrorBoundary>
+      ) : (
+        sections
+      )}
+      <div className='cmp-columns' aria-hidden='true'>
+        {shown.map(({ pick, pier }) => (
+          <span key={pick}>{pier === null && <span className='cmp-cannot'>{words.column.cannot}</span>}</span>
+        ))}
+      </div>
+    </section>
+  )
+}

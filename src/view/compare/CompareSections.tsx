@@ -1,0 +1,91 @@
+import { useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import type { PierResult } from '../../core/model/result.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { usePier } from '../hooks/usePier.ts'
+import { useUnits } from '../hooks/useUnits.ts'
+import { drawSection, type SectionDrawing, type SectionInput } from '../section/drawSection.ts'
+import { HatchPatterns, patternId } from '../section/HatchPatterns.tsx'
+import '../section/section.css'
+
+const pixelsPerMillimetre = 4.2
+/** Names and figures would not fit a narrow column; the plates and the table have them. */
+const type = { name: 16, figure: 16 } as const
+
+type Size = Readonly<{ width: number; height: number }>
+
+/** Sections of all piers at the one scale at which the largest still fits. */
+export function sectionsAtOneScale(
+  piers: readonly (PierResult | null)[],
+  cell: Size,
+  view: Pick<SectionInput, 'facing' | 'cutPost' | 'layers' | 'say'>,
+): readonly (SectionDrawing | null)[] {
+  const layers = { ...view.layers, labels: false, dimensions: false }
+  const draw = (result: PierResult, scales?: readonly number[]) =>
+    drawSection({ ...view, layers, result, type, size: cell, ...(scales ? { scales } : {}) })
+  const scale = Math.min(...piers.flatMap((result) => (result === null ? [] : draw(result).frame.perMetre)))
+  return piers.map((result) => result && draw(result, [scale]))
+}
+
+/** The drawn sections side by side: where there is no 3D picture, and until there is. */
+export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResult | null)[] }>) => {
+  const frame = useRef<HTMLDivElement>(null)
+  const [size, setSize] = useState<Size | null>(null)
+  const prefix = useId().replace(/[^a-z0-9]/gi, '')
+  const facing = usePier((state) => state.view.cut.facing)
+  const cutPost = usePier((state) => state.view.cutPost)
+  const layers = usePier((state) => state.view.layers)
+  const { say } = useUnits()
+
+  useLayoutEffect(() => {
+    const element = frame.current
+    if (!element) return
+    const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight })
+    measure()
+    const observer = new ResizeObserver(measure)
+    observer.observe(element)
+    return () => observer.disconnect()
+  }, [])
+
+  const drawings = useMemo(() => {
+    const cell = size && { width: size.width / Math.max(1, piers.length), height: size.height }
+    if (!cell || cell.width < 40 || cell.height < 40) return null
+    const words = { length: (value: number) => say(value, 'length'), slope: (value: number) => say(value, 'slope') }
+    return { cell, list: sectionsAtOneScale(piers, cell, { facing, cutPost, layers, say: words }) }
+  }, [size, piers, facing, cutPost, layers, say])
+
+  return (
+    <div className='cmp-sections section' ref={frame} role='img' aria-label={words.sections}>
+      {drawings && (
+        <svg viewBox={`0 0 ${size?.width ?? 1} ${size?.height ?? 1}`} aria-hidden='true'>
+          <defs>
+            <HatchPatterns prefix={prefix} scale={pixelsPerMillimetre} />
+          </defs>
+          {drawings.list.map((drawing, i) => (
+            <svg
+              // biome-ignore lint/suspicious/noArrayIndexKey: a column is its place
+              key={i}
+              x={i * drawings.cell.width}
+              width={drawings.cell.width}
+              height={drawings.cell.height}
+              overflow='hidden'
+              aria-hidden='true'
+            >
+              {drawing?.bodies.map((body) => (
+                <g key={body.key}>
+                  <path className={`section-zone role-${body.role}`} d={body.path} />
+                  {body.hatch !== 'none' && (
+                    <path className='section-hatch' d={body.path} fill={`url(#${patternId(prefix, body.hatch)})`} />
+                  )}
+                  <path className={`section-outline ${body.cut ? '' : 'uncut'}`} d={body.outline} />
+                </g>
+              ))}
+              {drawing?.lines.map(({ style, path }) => (
+                <path key={style} className={`section-outline ${style}`} d={path} />
+              ))}
+            </svg>
+          ))}
+        </svg>
+      )}
+    </div>
+  )
+}

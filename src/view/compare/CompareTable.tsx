@@ -1,0 +1,137 @@
+import { useId } from 'react'
+import type { PierResult } from '../../core/model/result.ts'
+import { type InputRow, inputRows } from '../../state/compareInputs.ts'
+import { type CompareRow, extremesOf } from '../../state/compareRows.ts'
+import type { ComparedPier } from '../../state/compareSet.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { useUnits } from '../hooks/useUnits.ts'
+import { fieldLabel, issueText } from '../panels/issueText.ts'
+import { cells } from './cells.tsx'
+import { Changed, End } from './Ends.tsx'
+import { pierTitle } from './pierName.ts'
+import { valueWords } from './valueWords.ts'
+
+/** A column of the table: a pier, and its place among all that are compared. */
+export type Shown = Readonly<{ compared: ComparedPier; place: number }>
+type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[]; rows: readonly CompareRow[] }>
+
+const resultOf = ({ pier }: ComparedPier): PierResult | null => pier?.result ?? null
+
+const Row = ({ row, all, shown }: Readonly<{ row: CompareRow }> & Omit<Props, 'rows'>) => {
+  const { label, why } = words.rows[row.id]
+  const Cell = cells[row.id]
+  const results = all.map(resultOf)
+  const { best, worst } = extremesOf(row, results)
+  const isOpen = row.better !== null && best.length === 0 && results.some((result) => result && row.number?.(result).value === null)
+  return (
+    <tr data-row={row.id}>
+      <th scope='row'>
+        <span className='cmp-label'>{label}</span>
+        <span className='cmp-why'>{why}</span>
+        {isOpen && <span className='cmp-why'>{words.table.noEnds}</span>}
+      </th>
+      {shown.map(({ compared, place }) => {
+        const result = resultOf(compared)
+        return (
+          <td key={compared.pick}>
+            {result === null ? <span aria-hidden='true'>–</span> : <Cell result={result} />}
+            {best.includes(place) && <End which='best' />}
+            {worst.includes(place) && <End which='worst' />}
+          </td>
+        )
+      })}
+    </tr>
+  )
+}
+
+const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
+  const { say } = useUnits()
+  const built = all.filter(({ pier }) => pier !== null)
+  const rows = inputRows(built.flatMap(({ pier }) => pier?.document.spec ?? []))
+  const placeIn = (compared: ComparedPier): number => built.indexOf(compared)
+  if (rows.length === 0) return null
+  const cell = (row: InputRow, compared: ComparedPier) => {
+    const found = row.cells[placeIn(compared)]
+    const first = row.cells[0]
+    if (!found || !first) return <span aria-hidden='true'>–</span>
+    if (!found.differs) return <span>{valueWords(row.path, found, say)}</span>
+    return (
+      <>
+        <span className='cmp-new'>
+          <Changed /> {valueWords(row.path, found, say)}
+        </span>
+        <span className='cmp-small'>{words.table.instead(valueWords(row.path, first, say))}</span>
+      </>
+    )
+  }
+  return (
+    <tbody className='cmp-inputs' id='cmp-inputs'>
+      <tr>
+        <th scope='rowgroup' colSpan={shown.length + 1}>
+          <span className='cmp-label'>{words.table.inputs}</span> <span className='cmp-why'>{words.table.inputsWhy}</span>
+        </th>
+      </tr>
+      {rows.map((row) => (
+        <tr key={row.path}>
+          <th scope='row'>{fieldLabel(row.path)}</th>
+          {shown.map(({ compared }) => (
+            <td key={compared.pick}>{cell(row, compared)}</td>
+          ))}
+        </tr>
+      ))}
+    </tbody>
+  )
+}
+
+/** Why a method can't be built here: each field to change, in words. */
+const Refusals = ({ shown }: Pick<Props, 'shown'>) => {
+  const { system } = useUnits()
+  if (shown.every(({ compared }) => compared.pier !== null)) return null
+  return (
+    <tbody>
+      <tr>
+        <th scope='row' className='cmp-label'>
+          {words.column.cannot}
+        </th>
+        {shown.map(({ compared }) => (
+          <td key={compared.pick}>
+            <ul className='bullets'>
+              {compared.issues.map((issue) => (
+                <li key={issue.code + issue.path}>{issueText(issue, system)}</li>
+              ))}
+            </ul>
+          </td>
+        ))}
+      </tr>
+    </tbody>
+  )
+}
+
+/** Everything that can be said of each pier, a row a question, and at the end what is set differently. */
+export const CompareTable = ({ all, shown, rows }: Props) => {
+  const id = useId()
+  return (
+    <table className='cmp-table' aria-describedby={id}>
+      <caption className='spoken' id={id}>
+        {words.table.caption}
+      </caption>
+      <thead className='spoken'>
+        <tr>
+          <th scope='col'>{words.table.row}</th>
+          {shown.map(({ compared }) => (
+            <th key={compared.pick} scope='col'>
+              {pierTitle(compared)}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <Refusals shown={shown} />
+      <tbody>
+        {rows.map((row) => (
+          <Row key={row.id} row={row} all={all} shown={shown} />
+        ))}
+      </tbody>
+      <Inputs all={all} shown={shown} />
+    </table>
+  )
+}

@@ -1,0 +1,110 @@
+import { useEffect, useMemo, useRef, useState } from 'react'
+import { compareStore } from '../../state/compare.ts'
+import { showColumn } from '../../state/compareActions.ts'
+import { differingFirst, rowsFor } from '../../state/compareRows.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { text } from '../../text/index.ts'
+import { usePier } from '../hooks/usePier.ts'
+import '../styles/compare.css'
+import { ChoosePanel } from './ChoosePanel.tsx'
+import { CompareHead } from './CompareHead.tsx'
+import { ComparePictures } from './ComparePictures.tsx'
+import { CompareTable, type Shown } from './CompareTable.tsx'
+import { isProjected, Projected } from './Projected.tsx'
+import { pierTitle } from './pierName.ts'
+import { Plates } from './Plates.tsx'
+import { useCompare, useComparedPiers } from './useCompare.ts'
+import { useCompareKeys } from './useCompareKeys.ts'
+import { useMedia } from './useMedia.ts'
+import { useProjection } from './useProjection.ts'
+
+/** Below this a screen shows one pier at a time. */
+const phone = '(max-width: 719px)'
+
+/** One pier at a time on a narrow screen: which one. */
+const Switcher = ({ all, at }: Readonly<{ all: readonly Shown[]; at: number }>) => (
+  <nav className='cmp-switcher' aria-label={words.column.which}>
+    {all.map(({ compared, place }) => (
+      <button key={compared.pick} type='button' aria-pressed={place === at} onClick={() => showColumn(compareStore, place)}>
+        {pierTitle(compared)}
+      </button>
+    ))}
+  </nav>
+)
+
+/** Piers side by side: pictures in step above, a row a question below. */
+export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => {
+  const piers = useComparedPiers()
+  const projected = useCompare((state) => state.projected)
+  const column = useCompare((state) => state.column)
+  const isMoved = useCompare((state) => state.isMoved)
+  const hidden = useCompare((state) => state.hiddenRows)
+  const order = useCompare((state) => state.rowOrder)
+  const theme = usePier((state) => state.view.theme)
+  const isPhone = useMedia(phone)
+  const [isDark, setDark] = useState(false)
+  const leave = useRef<HTMLButtonElement>(null)
+  const isOn = projected !== null
+  useProjection(isOn, theme)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the keyboard starts at the way back, at first and after full screen
+  useEffect(() => leave.current?.focus({ preventScroll: true }), [isOn])
+
+  const { rows, all, projectable } = useMemo(() => {
+    const results = piers.flatMap(({ pier }) => pier?.result ?? [])
+    const fixed = rowsFor(results)
+    const ordered = order === 'fixed' ? fixed : differingFirst(fixed, results)
+    const shown = ordered.filter(({ id }) => !hidden.includes(id))
+    return { all: fixed, rows: shown, projectable: shown.filter(isProjected) }
+  }, [piers, hidden, order])
+  const keys = useMemo(() => ({ count: projectable.length, toggleDark: () => setDark((dark) => !dark) }), [projectable.length])
+  useCompareKeys(keys)
+
+  const everyone: readonly Shown[] = useMemo(() => piers.map((compared, place) => ({ compared, place })), [piers])
+  const at = Math.min(column, piers.length - 1)
+  const shown = useMemo(() => (isPhone ? everyone.filter(({ place }) => place === at) : everyone), [everyone, isPhone, at])
+  const pictured = useMemo(() => shown.map(({ compared }) => compared), [shown])
+
+  return (
+    <main
+      className='cmp'
+      data-projected={isOn || undefined}
+      data-count={shown.length}
+      style={{ '--count': shown.length } as React.CSSProperties}
+    >
+      {!isOn && <CompareHead rows={all} isMoved={isMoved} leave={leave} />}
+      {!isOn && isPhone && <Switcher all={everyone} at={at} />}
+      <div className='cmp-scroll'>
+        {!isOn && (
+          <div className='cmp-plates'>
+            <p className='cmp-rail cmp-small'>{words.same}</p>
+            <Plates all={piers} shown={shown} />
+          </div>
+        )}
+        <div className='cmp-pictures'>
+          {!isOn && !isPhone && (
+            <section className='cmp-rail' aria-label={words.choose.title}>
+              <ChoosePanel />
+            </section>
+          )}
+          <ComparePictures shown={pictured} drawsIn3D={drawsIn3D} tone={isOn ? 'projected' : ''} />
+        </div>
+        {isOn ? (
+          <Projected all={piers} shown={shown} rows={projectable} at={projected} />
+        ) : (
+          <>
+            {isPhone && (
+              <details className='cmp-fold'>
+                <summary>{words.choose.title}</summary>
+                <ChoosePanel />
+              </details>
+            )}
+            <CompareTable all={piers} shown={shown} rows={rows} />
+            <p className='cmp-foot cmp-small'>{words.leftOut}</p>
+          </>
+        )}
+      </div>
+      {!isOn && <p className='cmp-standing'>{text.app.strip.standing}</p>}
+      {isOn && isDark && <button type='button' className='cmp-dark' aria-label={words.projector.dark} onClick={() => setDark(false)} />}
+    </main>
+  )
+}

@@ -1,0 +1,122 @@
+import type { PierResult } from '../../core/model/result.ts'
+import { uncountedMass } from '../../state/compareRows.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { text } from '../../text/index.ts'
+import { useUnits } from '../hooks/useUnits.ts'
+import { orderWords } from '../panels/answers/Quantities.tsx'
+import { StandingMark } from '../panels/answers/WorkedDetails.tsx'
+import { answerWords, reasonWords } from '../panels/answers/words.ts'
+import { Verdict } from '../panels/Mark.tsx'
+
+type Cell = Readonly<{ result: PierResult }>
+
+const headline = ({ headlines }: PierResult, id: string) => headlines.find((one) => one.id === id)
+
+const Figure = ({ children }: Readonly<{ children: React.ReactNode }>) => <p className='cmp-figure'>{children}</p>
+
+/** No number may be stated: a mark of its own, the word, and the links that say so. */
+const Unverified = ({ result }: Cell) => (
+  <>
+    <p className='cmp-figure cmp-none'>
+      <Verdict name='unverified' word={text.app.verdicts.unverified} />
+    </p>
+    <ul className='cmp-small'>
+      {result.uplift.uncounted.map((id) => (
+        <li key={id}>{words.table.notCounted(answerWords(id).label)}</li>
+      ))}
+    </ul>
+  </>
+)
+
+export const HoldsDown = ({ result }: Cell) => {
+  const { say } = useUnits()
+  const { uplift, checks, demand } = result
+  if (uplift.allowable === null) return <Unverified result={result} />
+  const governing = checks.find((check) => check.id === uplift.governing)
+  return (
+    <>
+      <Figure>
+        {say(uplift.allowable, 'force')} <StandingMark standing={uplift.standing} />
+      </Figure>
+      {demand.uplift && <p className='cmp-small'>{words.table.needs(say(demand.uplift.value, 'force'))}</p>}
+      {governing && (
+        <p className='cmp-small' title={reasonWords(governing.why)}>
+          <span className='governs'>{text.app.answers.governs}</span> {answerWords(governing.id).label}
+        </p>
+      )}
+    </>
+  )
+}
+
+export const LoadUsed = ({ result }: Cell) => {
+  const { say } = useUnits()
+  const { ratio } = result.uplift
+  if (ratio === null) return <Unverified result={result} />
+  return (
+    <>
+      <Figure>{say(ratio, 'ratio')}</Figure>
+      <Verdict name={ratio <= 1 ? 'meets' : 'short'} word={ratio <= 1 ? text.app.verdicts.meets : text.app.verdicts.short} />
+    </>
+  )
+}
+
+export const Hole = ({ result }: Cell) => {
+  const { say, bare } = useUnits()
+  const { volume, spoilLoose } = result.hole
+  return (
+    <>
+      <Figure>{say(volume.value, 'volume')}</Figure>
+      <p className='cmp-small'>{text.app.answers.looseNote(bare(spoilLoose.low, 'volume'), say(spoilLoose.high, 'volume'))}</p>
+    </>
+  )
+}
+
+export const Mix = ({ result }: Cell) => {
+  const { say, system } = useUnits()
+  const mix = headline(result, 'mix-volume')
+  const orders = result.quantities.flatMap(({ id, role, orders: ways }) =>
+    ways.length > 0 ? [{ id, name: text.roles[role].label, ways: ways.map((way) => orderWords(way, system, say, 'each', 'short')) }] : [],
+  )
+  return (
+    <>
+      {mix && <Figure>{say(mix.value, mix.quantity)}</Figure>}
+      <ul className='cmp-small'>
+        {orders.map(({ id, name, ways }) => (
+          <li key={id}>
+            {name}: {ways.join(` ${text.app.answers.or} `)}
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+export const Weight = ({ result }: Cell) => {
+  const { say } = useUnits()
+  const weight = headline(result, 'pier-weight')
+  const left = uncountedMass(result).reduce((sum, line) => sum + line.weight, 0)
+  return (
+    <>
+      {weight && (
+        <Figure>
+          {say(weight.value, weight.quantity)} <StandingMark standing={weight.standing} />
+        </Figure>
+      )}
+      <p className='cmp-small'>{text.app.answers.weightNote}</p>
+      {left > 0 && <p className='cmp-small'>{words.table.massNotCounted(say(left, 'weight'))}</p>}
+    </>
+  )
+}
+
+export const Wood = ({ result }: Cell) => {
+  const { say } = useUnits()
+  const { lines } = result.exposure
+  const longest = [...lines].sort((a, b) => b.belowGrade - a.belowGrade)[0]
+  const wood = headline(result, 'wood-below-grade')
+  return (
+    <>
+      {wood && <Figure>{say(wood.value, wood.quantity)}</Figure>}
+      <p className='cmp-small'>{longest && longest.belowGrade > 0 ? text.app.answers.sides[longest.side] : text.app.answers.allAbove}</p>
+    </>
+  )
+}

@@ -1,0 +1,82 @@
+import type { PierResult } from '../../core/model/result.ts'
+import { compareStore } from '../../state/compare.ts'
+import { project } from '../../state/compareActions.ts'
+import { chainOfResult, type CompareRow, contactsOf, extremesOf } from '../../state/compareRows.ts'
+import type { ComparedPier } from '../../state/compareSet.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { text } from '../../text/index.ts'
+import { useUnits } from '../hooks/useUnits.ts'
+import { Verdict } from '../panels/Mark.tsx'
+import type { Shown } from './CompareTable.tsx'
+import { End } from './Ends.tsx'
+import { pierName } from './pierName.ts'
+
+export type ProjectedRowId = keyof typeof words.projector.rows
+/** Rows that can be said in a word or a number, to be read from the back of a room. */
+export const isProjected = ({ id }: CompareRow): boolean => Object.hasOwn(words.projector.rows, id)
+
+/** The answer of one row in a few words. */
+const Short = ({ row, result }: Readonly<{ row: CompareRow; result: PierResult | null }>) => {
+  const { say } = useUnits()
+  if (result === null) return words.column.cannot
+  if (row.number) {
+    const { value, quantity } = row.number(result)
+    return value === null ? <Verdict name='unverified' word={text.app.verdicts.unverified} /> : say(value, quantity)
+  }
+  if (row.id === 'links') {
+    const links = chainOfResult(result)
+    return words.projector.links(links.filter(({ counted }) => counted === 'counted').length, links.length)
+  }
+  if (row.id === 'touching') {
+    const [most] = contactsOf(result)
+    return most ? text.contacts[most[0]] : words.table.noWood
+  }
+  const overall = result.callout?.overall
+  return overall ? text.drawing.overall[overall] : words.table.noDrawing
+}
+
+type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[]; rows: readonly CompareRow[]; at: number }>
+
+/** Under each pier its name and one answer, and at the foot what is being asked: five labels, no more. */
+export const Projected = ({ all, shown, rows, at }: Props) => {
+  const place = Math.min(at, rows.length - 1)
+  const row = rows[place]
+  if (!row) return null
+  const { best, worst } = extremesOf(
+    row,
+    all.map(({ pier }) => pier?.result ?? null),
+  )
+  return (
+    <>
+      <div className='cmp-cards' style={{ gridTemplateColumns: `repeat(${shown.length}, minmax(0, 1fr))` }}>
+        {shown.map(({ compared, place: column }) => (
+          <div key={compared.pick} className='cmp-card'>
+            <h3>{pierName(compared).title}</h3>
+            <p className='cmp-answer'>
+              <Short row={row} result={compared.pier?.result ?? null} />
+            </p>
+            {best.includes(column) && <End which='best' />}
+            {worst.includes(column) && <End which='worst' />}
+          </div>
+        ))}
+      </div>
+      <nav className='cmp-question' aria-label={words.view.rows}>
+        <button type='button' aria-label={words.projector.before} disabled={place === 0} onClick={() => project(compareStore, place - 1)}>
+          <span aria-hidden='true'>‹</span>
+        </button>
+        <h2 aria-live='polite'>{words.projector.rows[row.id as ProjectedRowId]}</h2>
+        <button
+          type='button'
+          aria-label={words.projector.next}
+          disabled={place === rows.length - 1}
+          onClick={() => project(compareStore, place + 1)}
+        >
+          <span aria-hidden='true'>›</span>
+        </button>
+        <button type='button' className='cmp-leave' aria-label={words.projector.leave} onClick={() => project(compareStore, null)}>
+          <span aria-hidden='true'>×</span>
+        </button>
+      </nav>
+    </>
+  )
+}

@@ -1,0 +1,17 @@
+import type { ComparedPier } from '../../state/compareSet.ts'
+import { compare as words } from '../../text/en/compare.ts'
+import { text } from '../../text/index.ts'
+
+export type PierName = Readonly<{ title: string; tag: string | null }>
+
+/** What a pier of the comparison is called: by its method, or by the name that somebody gave it, with the other one beside. */
+export function pierName({ pick, method, pier }: ComparedPier): PierName {
+  const label = text.fills[method].label
+  const given = pier?.document.name ?? ''
+  if (pick === 'own') return { title: label, tag: given === '' ? words.own : `${words.own}: ${given}` }
+  if (pick.startsWith('method:')) return { title: label, tag: null }
+  return { title: given === '' ? words.brought(Number(pick.slice('brought:'.length)) + 1) : given, tag: label }
+}
+
+/** The name alone, where there is room for one. */
+export const pierTitle = (compared: ComparedPier): string => pierName(compared).title
