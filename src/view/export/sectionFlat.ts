@@ -151,7 +151,10 @@ function words(plate: Plate, { drawing, type }: SectionPlan, place: (pixel: Pixe
 function titleWords({ drawing, words: said }: SectionPlan): FlatShape[] {
   const { half, bottom, perMetre } = drawing.frame
   const millimetre = pixelsPerMillimetre / perMetre
-  const block = said.block.filter(([, value]) => value !== '').map(([label, value]) => `${label}: ${value}`)
+  // Title and scale stand above already; empty fields are for a pen.
+  const block = said.block
+    .filter(([, value]) => value !== '' && value !== said.title && !said.scale.endsWith(value))
+    .map(([label, value]) => `${label}: ${value}`)
   const lines = [said.title.toUpperCase(), said.scale, ...said.notes, ...block, said.status.toUpperCase(), said.caution]
   let y = bottom - 12 * millimetre
   return lines.map((text, i): FlatShape => {

@@ -1,0 +1,44 @@
+import { useState } from 'react'
+import { exporting } from '../../text/en/export.ts'
+import type { MadeFile } from './fileWish.ts'
+import { canShare, saveFile, shareFile } from './handOver.ts'
+import type { FileOutcome } from './useFileMaker.ts'
+
+const kilobytes = (bytes: number): string => Math.max(1, Math.round(bytes / 1000)).toLocaleString('en')
+
+/** A file that is ready can be had again, or handed to another app, should the browser not have saved it. */
+const SecondWay = ({ file }: { file: MadeFile }) => {
+  const [told, setTold] = useState<string | null>(null)
+  return (
+    <span className='take-along-again'>
+      <span>{exporting.nothingCame}</span>
+      <button type='button' className='button' onClick={() => saveFile(file)}>
+        {exporting.again}
+      </button>
+      {canShare(file) && (
+        <button
+          type='button'
+          className='button'
+          onClick={async () => setTold((await shareFile(file)) ? exporting.shared : exporting.notShared)}
+        >
+          {exporting.share}
+        </button>
+      )}
+      {told && <span>{told}</span>}
+    </span>
+  )
+}
+
+/** What came of the file last asked for, in words. */
+export const Outcome = ({ outcome }: { outcome: FileOutcome | null }) => (
+  <div className='take-along-outcome' role='status' data-kind={outcome?.kind}>
+    {outcome?.kind === 'making' && <p>{exporting.making(exporting.files[outcome.id].kind)}</p>}
+    {outcome?.kind === 'failed' && <p>{exporting.failed[outcome.id]}</p>}
+    {outcome?.kind === 'made' && (
+      <>
+        <p>{exporting.made(outcome.file.name, exporting.size(kilobytes(outcome.file.blob.size)))}</p>
+        <SecondWay key={outcome.file.name} file={outcome.file} />
+      </>
+    )}
+  </div>
+)

@@ -1,0 +1,20 @@
+import type { ModelScale } from '../../export/solid/modelFrame.ts'
+import type { AppState } from '../../state/appState.ts'
+import type { exporting } from '../../text/en/export.ts'
+
+export type FileId = keyof typeof exporting.files
+
+/** What a person may choose before a file is made. */
+export type FileChoices = Readonly<{
+  withPost: boolean
+  scale: ModelScale
+  /** Of the picture [px]. */
+  width: number
+  withWords: boolean
+}>
+
+export const pictureWidths = [1280, 1920, 2560, 3840] as const
+export const firstChoices: FileChoices = { withPost: true, scale: 1, width: 1920, withWords: true }
+
+export type FileWish = Readonly<{ state: AppState; choices: FileChoices; date: string; version: string }>
+export type MadeFile = Readonly<{ name: string; blob: Blob }>

@@ -1,0 +1,39 @@
+import letterAddress from '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2?url'
+import { fileName } from '../../export/fileName.ts'
+import { shownDocument, shownResult } from '../../state/derived.ts'
+import { forgetWidths, lettersReady } from '../section/typeSize.ts'
+import type { FileWish, MadeFile } from './fileWish.ts'
+import { inBase64 } from './inBase64.ts'
+import { sectionFlat } from './sectionFlat.ts'
+import { sectionPlan, type SectionPlan } from './sectionPlan.ts'
+import { sheetSvg } from './sheetSvg.ts'
+
+/** The page's own letter, to go into a drawing; null when it can't be had, and the drawing does without. */
+export const pageLetter = async (): Promise<string | null> => {
+  try {
+    const answer = await fetch(letterAddress)
+    return answer.ok ? inBase64(new Uint8Array(await answer.arrayBuffer())) : null
+  } catch {
+    return null
+  }
+}
+
+/** Words are measured with the page's letter, so it has to be there first. */
+export const plannedSection = async ({ state, date, version }: FileWish): Promise<SectionPlan> => {
+  await lettersReady()
+  forgetWidths()
+  return sectionPlan({ document: shownDocument(state), result: shownResult(state), view: state.view, date, version })
+}
+
+export const makeSvg = async (wish: FileWish): Promise<MadeFile> => {
+  const svg = sheetSvg(await plannedSection(wish), await pageLetter())
+  return { name: fileName(shownDocument(wish.state).name, 'section', 'svg'), blob: new Blob([svg], { type: 'image/svg+xml' }) }
+}
+
+export const makeDxf = async (wish: FileWish): Promise<MadeFile> => {
+  const { dxfFile } = await import('../../export/drawing/dxf.ts')
+  const { view } = wish.state
+  const flat = sectionFlat(await plannedSection(wish), shownResult(wish.state), { cutPost: view.cutPost, soil: view.layers.soil })
+  const text = dxfFile(flat, view.units)
+  return { name: fileName(shownDocument(wish.state).name, 'section', 'dxf'), blob: new Blob([text], { type: 'image/vnd.dxf' }) }
+}

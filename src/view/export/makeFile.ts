@@ -1,0 +1,27 @@
+import { version } from '../../../package.json'
+import type { AppState } from '../../state/appState.ts'
+import type { FileChoices, FileId, FileWish, MadeFile } from './fileWish.ts'
+
+type Maker = (wish: FileWish) => Promise<MadeFile>
+
+/** Each maker comes in a chunk of its own, with the library that it needs, when it is first asked for. */
+const makers: Readonly<Record<FileId, () => Promise<Maker>>> = {
+  svg: async () => (await import('./makeDrawing.ts')).makeSvg,
+  dxf: async () => (await import('./makeDrawing.ts')).makeDxf,
+  glb: async () => (await import('./makeModel.ts')).makeGlb,
+  stl: async () => (await import('./makeModel.ts')).makeStl,
+  threeMf: async () => (await import('./makeModel.ts')).makeThreeMf,
+  png: async () => (await import('./makePicture.ts')).makePng,
+  csv: async () => (await import('./makeNumbers.ts')).makeCsv,
+  json: async () => (await import('./makeNumbers.ts')).makeJson,
+}
+
+/** The day as a person here would write it in order: 2026-11-25. */
+const today = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
+
+/** Makes one file from the pier as it stands. Rejects when the browser can't. */
+export const makeFile = async (id: FileId, state: AppState, choices: FileChoices): Promise<MadeFile> => {
+  const make = await makers[id]()
+  return make({ state, choices, date: today(new Date()), version })
+}
