@@ -1,0 +1,199 @@
+import { describe, expect, it } from 'vitest'
+import { derivePier } from '../../../src/core/derive/derivePier.ts'
+import { bracketKinds, fillKinds } from '../../../src/core/kinds/index.ts'
+import type { LoadEstimate, PierSpec } from '../../../src/core/model/spec.ts'
+import type { Check } from '../../../src/core/model/worked.ts'
+import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
+import { setChoice } from '../../../src/core/spec/edit.ts'
+import { firstEstimate } from '../../../src/core/spec/loadFields.ts'
+import { toSI } from '../../../src/core/units/factors.ts'
+import { metres, pascals, radians, slope } from '../../../src/core/units/quantity.ts'
+import { close } from '../../close.ts'
+import { checkOf, entered, foot, inch, plainPier, pound, stepOf } from './pierOf.ts'
+
+const psi = (value: number) => pascals(toSI(value, 'psi'))
+const links: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-connection', 'uplift-concrete'])
+const w4: LoadEstimate = { ...firstEstimate, flow: 'obstructed', roofAngle: radians(Math.atan(4 / 12)) }
+
+const filled = (kind: string): PierSpec => {
+  const chosen = setChoice(defaultDocument, 'fill.kind', kind)
+  return chosen.ok ? chosen.value.spec : expect.fail(kind)
+}
+const bracketed = (kind: string, rating: number | null): PierSpec => {
+  const chosen = setChoice({ ...defaultDocument, spec: filled('mixed-bracket-pier') }, 'support.bracket.kind', kind)
+  const { spec } = chosen.ok ? chosen.value : expect.fail(kind)
+  if (spec.support.kind !== 'bracket') return expect.fail('no bracket')
+  const bracket = { ...spec.support.bracket, rating: rating === null ? null : pound(rating) }
+  return { ...spec, support: { ...spec.support, bracket } }
+}
+
+describe('[C6] the load path of the reference held against its wind, end to end', () => {
+  /** 6x6 southern pine No.2, 18 in pier, 2,500 psi, Grade 60 #5 bar 4 in above the post's end, under W4's estimate of 2,525 lb. */
+  const example: PierSpec = {
+    ...defaultSpec,
+    site: { ...defaultSpec.site, slope: slope(0) },
+    hole: { ...defaultSpec.hole, diameter: inch(18) },
+    concrete: { ...defaultSpec.concrete, strength: psi(2500) },
+    bars: { size: '#5', count: 1, aboveFoot: inch(4), spacing: inch(4), length: inch(12), grade: '60', coating: 'galvanised' },
+    loads: { entered: null, estimate: w4 },
+  }
+  it.each([
+    ['post-net-tension', 0.11],
+    ['post-tear-out', 0.43],
+    ['bar-through-post', 0.87],
+    ['bar-shear', 0.19],
+    ['concrete-breakout', 0.43],
+  ])('%s: %s, as printed', (id, ratio) => close(checkOf(derivePier(example), id).ratio ?? Number.NaN, ratio, { abs: 0.0051, rel: 0 }))
+
+  it('a #4 bar: 1.24', () => {
+    const bars = example.bars ?? expect.fail('a bar')
+    const { ratio } = checkOf(derivePier({ ...example, bars: { ...bars, size: '#4' } }), 'bar-through-post')
+    close(ratio ?? Number.NaN, 1.24, { abs: 0.0051, rel: 0 })
+  })
+  it('the chain holds as much as its least link, the ground here', () => {
+    const { uplift, demand, checks } = derivePier(example)
+    const least = Math.min(
+      ...checks.filter((one) => links.has(one.group) || one.id === uplift.soil).map((one) => one.allowable?.value ?? 0),
+    )
+    expect(uplift.allowable).toBe(least)
+    close(uplift.ratio ?? Number.NaN, (demand.uplift?.value ?? 0) / least, { abs: 0, rel: 1e-12 })
+    expect(uplift.governing).toBe('friction-and-weight')
+  })
+})
+
+describe('[C7] a ratio only where the whole chain may be counted', () => {
+  it.each(fillKinds.map((kind) => kind.id))('%s', (kind) => {
+    const { checks, uplift } = derivePier({ ...filled(kind), loads: entered({ uplift: pound(800) }) })
+    const chain = checks.filter((check) => links.has(check.group) || check.id === uplift.soil)
+    expect(chain.every((check) => check.demand !== undefined)).toBe(true)
+    const isWhole = uplift.uncounted.length === 0
+    expect(chain.every((check) => (check.ratio !== undefined) === isWhole)).toBe(true)
+    expect(uplift.ratio === null).toBe(!isWhole)
+    // A mechanism that is not in use is held against nothing.
+    for (const check of checks)
+      if (check.group === 'uplift-soil' && check.id !== uplift.soil) expect([check.ratio, check.demand]).toEqual([undefined, undefined])
+  })
+
+  it('without a load no link has a demand but the one that carries what hangs below it', () => {
+    const { checks, uplift } = derivePier(defaultSpec)
+    expect(uplift.ratio).toBeNull()
+    const asked = checks.filter((check) => check.group.startsWith('uplift') && check.demand)
+    expect(asked.map((check) => check.id)).toEqual(['concrete-tension'])
+  })
+})
+
+describe('[C8] what may be counted', () => {
+  const cores = (first: number, second: number, third: number) => ({ first: psi(first), second: psi(second), third: psi(third) })
+  const dry = filled('dry-full-height')
+  const cored = (taken: ReturnType<typeof cores>, strength = 6000): PierSpec => ({
+    ...dry,
+    concrete: { ...dry.concrete, strength: psi(strength), cores: taken },
+  })
+
+  it('a dry pour can’t be verified, and says what would be lost if it parted', () => {
+    const result = derivePier({ ...dry, site: { ...dry.site, frostDepth: metres(0) } })
+    expect(result.uplift).toMatchObject({ allowable: null, ratio: null })
+    const part = checkOf(result, 'concrete-tension')
+    expect(part).toMatchObject({ counted: 'not counted', allowable: null, why: 'strength-of-dry-mix' })
+    const steps = ['parting-level', 'weight-below-plane', 'friction-below-plane'].map((id) => stepOf(part, id).value)
+    for (const value of steps) expect(value).toBeGreaterThan(0)
+    close(part.demand?.value ?? Number.NaN, (steps[1] ?? 0) + (steps[2] ?? 0), { abs: 1e-9, rel: 0 })
+  })
+  it('without a bar it parts at the end of the post', () => {
+    const part = checkOf(derivePier({ ...dry, bars: null }), 'concrete-tension')
+    const { hole, support } = dry
+    close(stepOf(part, 'parting-level').value, hole.depth - (support.kind === 'embedded' ? support.foot : 0), { abs: 1e-12, rel: 0 })
+    expect(derivePier({ ...defaultSpec, bars: null }).checks.some((check) => check.id === 'concrete-tension')).toBe(false)
+  })
+  it('cores of ACI’s own example, 84.9 percent read as 85, let an engineer count it', () => {
+    const result = derivePier(cored(cores(4940, 4970, 5370)))
+    expect(result.uplift.uncounted).toEqual([])
+    expect(result.uplift.allowable).toBeGreaterThan(0)
+    for (const id of ['friction-and-weight', 'bar-through-post', 'concrete-tension', 'concrete-breakout'])
+      expect(checkOf(result, id).counted).not.toBe('not counted')
+    expect(checkOf(result, 'bar-through-post')).toMatchObject({ counted: "engineer's judgement", why: 'cores-not-below-limits' })
+    expect(checkOf(result, 'cores-mean').ratio).toBe(1)
+    close(stepOf(checkOf(result, 'cores-mean'), 'cores-mean-exact').value, 0.849, { abs: 0.0005, rel: 0 })
+  })
+  it('one weak core, and it can’t be verified again', () => {
+    const result = derivePier(cored(cores(4470, 6000, 6000)))
+    expect(checkOf(result, 'cores-mean').ratio).toBeLessThanOrEqual(1)
+    expect(checkOf(result, 'cores-each').ratio).toBe(1)
+    const weaker = derivePier(cored(cores(4460, 6000, 6000)))
+    expect(checkOf(weaker, 'cores-each').ratio).toBeGreaterThan(1)
+    expect(weaker.uplift.allowable).toBeNull()
+  })
+  it('cores count what mixed concrete of the same pier would, and no more', () => {
+    const mixed = derivePier({ ...cored(cores(6000, 6000, 6000)), fill: { kind: 'mixed-full-height' } })
+    const spoken = derivePier(cored(cores(6000, 6000, 6000)))
+    close(checkOf(spoken, 'bar-through-post').allowable?.value ?? 0, checkOf(mixed, 'bar-through-post').allowable?.value ?? 1, {
+      abs: 0,
+      rel: 1e-12,
+    })
+    expect(checkOf(spoken, 'friction-and-weight').allowable?.value).toBeLessThanOrEqual(
+      checkOf(mixed, 'friction-and-weight').allowable?.value ?? 0,
+    )
+  })
+  it('cores change nothing for a bag at the foot, which has no place to take three from', () => {
+    const bag = filled('dry-bag-at-foot')
+    const taken = { ...bag, concrete: { ...bag.concrete, cores: cores(6000, 6000, 6000) } }
+    expect(derivePier(taken).uplift.allowable).toBeNull()
+  })
+
+  it.each(bracketKinds.map((kind) => kind.id))('%s: a rating governs bolts and anchorage and is the user’s', (kind) => {
+    const result = derivePier(bracketed(kind, 1234))
+    for (const id of ['bracket-bolts', 'concrete-breakout']) {
+      const check = checkOf(result, id)
+      expect(check).toMatchObject({ counted: 'counted', why: 'rating-entered-by-user' })
+      expect(check.sources).toContain('user')
+      expect(check.allowable?.id).toBe('bracket-rating')
+      close(check.allowable?.value ?? Number.NaN, pound(1234), { abs: 1e-9, rel: 0 })
+      // What would be worked out of bolts or concrete stays in sight.
+      expect(check.worked.length).toBeGreaterThan(1)
+    }
+  })
+  it('anchors set after the pour stay out without a rating', () => {
+    const anchored = bracketKinds.find((kind) => kind.anchorage === 'anchored after curing') ?? expect.fail('no such bracket')
+    expect(checkOf(derivePier(bracketed(anchored.id, null)), 'concrete-breakout')).toMatchObject({
+      counted: 'not counted',
+      why: 'anchors-need-evaluation',
+    })
+    expect(derivePier(bracketed(anchored.id, null)).uplift.allowable).toBeNull()
+    expect(derivePier(bracketed(anchored.id, 1234)).uplift.allowable).not.toBeNull()
+  })
+})
+
+describe('[C9] what hangs below the weak level of a pier', () => {
+  it('by hand: 24 in, bar 2 ft up, 145 pcf; friction of the lower bound from there to the bottom', () => {
+    const bars = plainPier.bars ?? expect.fail('a bar')
+    const pier: PierSpec = { ...plainPier, support: { kind: 'embedded', foot: foot(1) }, bars: { ...bars, aboveFoot: foot(1) } }
+    const part = checkOf(derivePier(pier), 'concrete-tension')
+    close(stepOf(part, 'parting-level').value, foot(3), { abs: 1e-12, rel: 0 })
+    // Post from 1 ft up: one foot of 5.5 x 5.5 in is wood.
+    close(stepOf(part, 'weight-below-plane').value, pound(145 * (2 * Math.PI - (5.5 / 12) ** 2)), { abs: 0, rel: 1e-9 })
+    // beta (1 - sin 30) tan 30 = 0.28868, mean stress 119 pcf x 4 ft, over 2 pi x 2 ft, half of it with wind.
+    close(stepOf(part, 'friction-below-plane').value, pound((0.5 * Math.tan(Math.PI / 6) * 119 * 4 * 2 * Math.PI * 2) / 2), {
+      abs: 0,
+      rel: 1e-6,
+    })
+    close(part.ratio ?? Number.NaN, (part.demand?.value ?? 0) / (part.allowable?.value ?? 1), { abs: 0, rel: 1e-12 })
+  })
+  it('nothing is left below a bar deeper than the counted length but weight', () => {
+    const frost = { ...plainPier, site: { ...plainPier.site, frostDepth: foot(6) } }
+    const part = checkOf(derivePier(frost), 'concrete-tension')
+    expect(part.worked.some((one) => one.id === 'friction-below-plane')).toBe(false)
+    close(part.demand?.value ?? Number.NaN, stepOf(part, 'weight-below-plane').value, { abs: 1e-9, rel: 0 })
+  })
+  it('a bell below it pulls with its soil', () => {
+    const belled: PierSpec = {
+      ...plainPier,
+      hole: { ...plainPier.hole, bell: { diameter: inch(36), height: inch(10) } },
+      judgement: { mechanism: 'cone-over-ledge', reason: 'told by the engineer' },
+      bars: plainPier.bars && { ...plainPier.bars, aboveFoot: foot(2) },
+    }
+    const part = checkOf(derivePier(belled), 'concrete-tension')
+    expect(stepOf(part, 'soil-held-below-plane').value).toBe(
+      stepOf(checkOf(derivePier(belled), 'cone-over-ledge'), 'cone-soil-weight').value,
+    )
+  })
+})
