@@ -1,17 +1,17 @@
 import { type Corner, corner, type Edge } from './corner.ts'
-import { circle, type Radial } from './radial.ts'
+import { circle, type Radial, radiusRange } from './radial.ts'
 import type { Surface } from './surface.ts'
 
 /** Where a corner stands against a surface as it turns: never above it, never below it, or now one and now the other. */
 type Side = 'below' | 'above' | 'turning'
 
 function sideOf(at: Radial, y: Surface, surface: Surface): Side {
-  const near = at.kind === 'circle' ? at.r : at.kind === 'rectangle' ? Math.min(at.hx, at.hz) : null
-  if (near === null) return 'turning'
-  const far = at.kind === 'rectangle' ? Math.hypot(at.hx, at.hz) : near
+  const range = radiusRange(at)
+  if (range === null) return 'turning'
+  const [near, far] = range
   const gx = Math.abs(y.gx - surface.gx)
   const gz = Math.abs(y.gz - surface.gz)
-  const swing = at.kind === 'rectangle' ? gx * at.hx + gz * at.hz : gx === 0 && gz === 0 ? 0 : near * Math.hypot(gx, gz)
+  const swing = at.kind === 'rectangle' ? gx * at.hx + gz * at.hz : gx === 0 && gz === 0 ? 0 : far * Math.hypot(gx, gz)
   const rise = y.a - surface.a
   const [one, other] = [rise + (y.m - surface.m) * near, rise + (y.m - surface.m) * far]
   if (Math.max(one, other) + swing <= 0) return 'below'

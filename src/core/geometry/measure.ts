@@ -2,7 +2,7 @@ import { type CubicMetres, cubicMetres, type SquareMetres, squareMetres } from '
 import type { Measure } from '../model/solid.ts'
 import { type Corner, cornerPoint } from './corner.ts'
 import { integrateTurn } from './quadrature.ts'
-import { cornerAngles, turnIntegrals } from './radial.ts'
+import { cornerAngles, type TurnIntegrals, turnIntegrals } from './radial.ts'
 import type { Surface } from './surface.ts'
 
 type Point = readonly [number, number]
@@ -28,8 +28,8 @@ export const breakAngles = (corners: readonly Corner[], extra: readonly number[]
 ]
 
 /**
- * Volume [m3] of the body that `corners` sweep in a full turn. Closed form when every radius is a circle or a centred
- * rectangle: with y = a + m r + r (gx cos + gz sin), the integral of r^2/2 dy along each edge is exact in r^2 and r^3.
+ * Volume [m3] of the body that `corners` sweep in a full turn. Closed form when every radius is a circle, a centred rectangle or
+ * where a cone meets a plane: with y = a + m r + r (gx cos + gz sin), the integral of r^2/2 dy along each edge is exact in r^2 and r^3.
  * Otherwise the polygon's moment is integrated between break angles.
  */
 export function sweptVolume(corners: readonly Corner[], extraBreaks: readonly number[] = []): Measure<CubicMetres> {
@@ -51,8 +51,11 @@ function exactVolume(corners: readonly Corner[]): number | null {
     // Corners over each other share one radius, whose integrals are the dear part.
     const far = to.at === from.at ? near : turnIntegrals(to.at)
     if (far === null) return null
-    if (from.next === 'upright') sum += uprightShare(from.y, to.y, near.r2, near.r3)
-    else sum += (from.next.m * (far.r3 - near.r3)) / 6
+    if (from.next === 'upright') sum += uprightShare(from.y, to.y, near)
+    else {
+      const { m, gx, gz } = from.next
+      sum += (m * (far.r3 - near.r3) + gx * (far.r3x - near.r3x) + gz * (far.r3z - near.r3z)) / 6
+    }
     from = to
     near = far
   }
@@ -60,8 +63,8 @@ function exactVolume(corners: readonly Corner[]): number | null {
 }
 
 /** Integral over a turn of r^2/2 (y2 - y1) at one radius. */
-function uprightShare(from: Surface, to: Surface, r2: number, r3: number): number {
-  return ((to.a - from.a) * r2 + (to.m - from.m) * r3) / 2
+function uprightShare(from: Surface, to: Surface, { r2, r3, r3x, r3z }: TurnIntegrals): number {
+  return ((to.a - from.a) * r2 + (to.m - from.m) * r3 + (to.gx - from.gx) * r3x + (to.gz - from.gz) * r3z) / 2
 }
 
 /**
