@@ -136,6 +136,10 @@ function placeFigure(
     for (const rise of [0, -0.2, 0.2, -0.4, 0.4, -0.6, 0.6, -0.9, 0.9, -1.2, 1.2, -1.8])
       boxes.push({ x: away > 0 ? x + 12 : x - 12 - width, y: y - height / 2 + rise * height, width, height })
     far = 1
+  } else if (side === 'below' && Math.hypot(p[0] - q[0], p[1] - q[1]) < width + 3 * tick) {
+    const [x, y] = at(0.5)
+    // Under a line that it would cover from tick to tick.
+    for (const drop of [0, 0.3]) boxes.push({ x: x - width / 2, y: y + tick + 2 + drop * height, width, height })
   } else {
     const start = side === 'below' ? 0.5 : 0.46 + (((tier + 2) % 3) - 1) * 0.17
     // Centred on the line; else grown away from the pier, so that a long figure never lies over it.
