@@ -4,7 +4,7 @@ import type { DrawnPattern } from '../drawnPattern.ts'
 /** Words in and over the picture of the pier, and on its view controls. */
 export const scene = {
   picture: 'Pier cut open, 3D picture',
-  pictureKeys: 'Arrow keys turn the picture, plus and minus bring it nearer, Home shows the section square on.',
+  pictureKeys: 'Arrow keys turn the picture, plus and minus bring it nearer, Home shows the section along the slope, square on.',
   section: 'Section through the pier',
   parts: 'Parts of the pier',
   partsHint: 'Arrow keys go from part to part.',
@@ -17,8 +17,8 @@ export const scene = {
     'close-up': 'Close-up',
   } satisfies Record<Viewpoint, string>,
   viewpointHints: {
-    section: 'Square on to the cut',
-    'three-quarter': 'From the side and above',
+    section: 'Cut in half along the slope, seen square on',
+    'three-quarter': 'From the side and above, with the first cut',
     uphill: 'From the high side of the slope',
     downhill: 'From the low side of the slope',
     plan: 'Straight down',
@@ -53,6 +53,7 @@ export const scene = {
     depthAtAxis: (value: string): readonly string[] => [value, 'depth at axis'],
     depthUphill: (value: string): readonly string[] => [value, 'uphill edge'],
     depthDownhill: (value: string): readonly string[] => [value, 'downhill edge'],
+    depthHere: (value: string): readonly string[] => [value, 'depth at this edge'],
     bar: (value: string): readonly string[] => [value, 'foot to bar'],
     wood: (value: string): readonly string[] => [value, 'wood below grade'],
     crown: (value: string): readonly string[] => [`${value} crown`],
@@ -65,6 +66,12 @@ export const scene = {
     frost: (depth: string): string => `Frost depth ${depth}`,
     downhill: (slope: string): string => `${slope} downhill`,
     grade: 'Finished grade',
+  },
+  /** Over the picture while the post is pulled at. */
+  pull: {
+    figure: (value: string): readonly string[] => [value, 'pull'],
+    illustrative: 'Illustrative: what would move, not how far.',
+    unverified: "A link can't be verified, so nothing is shown to move.",
   },
   plate: {
     volume: (value: string): string => value,

@@ -10,6 +10,17 @@ export type RendererInfo = Readonly<{
   frames: number
 }>
 
+/** What a pull on the post has done to the 3D picture: zones by id that stand elsewhere, that have parted, that have bent. */
+export type PullReading = Readonly<{
+  kind: 'none' | 'unverified' | 'holding' | 'letting-go'
+  link: string | null
+  how: string | null
+  isMoving: boolean
+  displaced: readonly string[]
+  parted: readonly string[]
+  bent: readonly string[]
+}>
+
 /** What a test may read of the running page, as `window.pierglass`. Reading is all it does. */
 export type Probe = Readonly<{
   /** The first picture stands, or the drawn section has taken its place. */
@@ -19,6 +30,8 @@ export type Probe = Readonly<{
   result(): PierResult
   /** Null without a 3D picture. */
   rendererInfo(): RendererInfo | null
+  /** Null without a 3D picture. */
+  pullState(): PullReading | null
   cutState(): Cut
 }>
 
@@ -35,8 +48,15 @@ export const offerRenderer = (read: (() => RendererInfo) | null): void => {
   readRenderer = read
 }
 
+let readPull: (() => PullReading) | null = null
+
+/** The scene hands in how its pull is read while it stands, and takes it back with null. */
+export const offerPull = (read: (() => PullReading) | null): void => {
+  readPull = read
+}
+
 /** Called once, when the page starts. */
-export const installProbe = (page: Omit<Probe, 'rendererInfo'>): void => {
-  const probe: Probe = Object.freeze({ ...page, rendererInfo: () => readRenderer?.() ?? null })
+export const installProbe = (page: Omit<Probe, 'rendererInfo' | 'pullState'>): void => {
+  const probe: Probe = Object.freeze({ ...page, rendererInfo: () => readRenderer?.() ?? null, pullState: () => readPull?.() ?? null })
   Object.defineProperty(window, 'pierglass', { value: probe, configurable: true })
 }

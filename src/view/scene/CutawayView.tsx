@@ -1,12 +1,12 @@
 import { type KeyboardEvent, type PointerEvent, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react'
 import { dismiss, notify } from '../../state/actions/notices.ts'
-import { lookFrom } from '../../state/actions/view.ts'
 import { pierStore } from '../../state/store.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { SectionView } from '../section/SectionView.tsx'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
 import '../section/section.css'
+import { takeView } from './camera/takeView.ts'
 import { offerDirector } from './capturePicture.ts'
 import type { Director } from './Director.ts'
 import { CutHandles } from './handles/CutHandles.tsx'
@@ -65,7 +65,7 @@ export function CutawayView() {
 
   const onKeyDown = ({ key, target, currentTarget }: KeyboardEvent): boolean => {
     if (!director || target !== currentTarget) return false
-    if (key === 'Home') lookFrom(pierStore, 'section')
+    if (key === 'Home') takeView(pierStore, 'section')
     else if (key === 'ArrowLeft') director.rig.nudge(turnStep, 0, 1)
     else if (key === 'ArrowRight') director.rig.nudge(-turnStep, 0, 1)
     else if (key === 'ArrowUp') director.rig.nudge(0, turnStep, 1)

@@ -6,7 +6,10 @@ import { CameraRig } from './camera/CameraRig.ts'
 import { framed, type SafeArea } from './camera/framing.ts'
 import { focalPixels, type Pose, type Viewport } from './camera/lens.ts'
 import { aimAt } from './camera/viewpoints.ts'
+import type { PullReading } from '../app/probe.ts'
 import { PaperScale } from './materials/paperScale.ts'
+import { pullState } from './pull/pullState.ts'
+import { Rising } from './pull/Rising.ts'
 import { Stage, type Tones } from './Stage.ts'
 
 /** Below this width [px] labels and the whole block do not fit side by side: the hole is framed instead. */
@@ -48,6 +51,8 @@ export class Director {
   private shown: AppState | null = null
   /** Named view that the camera stands at, until a hand moves it. */
   private standsAt: ViewSettings['viewpoint']['name'] | null = null
+  private heardPull: number | null = null
+  private readonly rising = new Rising()
   private toSettle = true
   private handleHeld = false
   private lastFrame = 0
@@ -104,22 +109,39 @@ export class Director {
   /** Before each frame is drawn. */
   frame(): void {
     this.keepPace()
+    this.moveOn()
     this.rig.frame()
     const pose = this.rig.pose()
     this.stage.frame(this.ground.camera, pose.distance)
     const perPixel = pose.distance / focalPixels(this.viewport.height)
     if (this.paperScale.update(perPixel, performance.now(), this.stage.shared.uPaperScale.value)) this.ground.needFrame()
-    if (this.toSettle && !this.rig.isMoving && !this.isDragging) {
+    if (this.toSettle && !this.rig.isMoving && !this.isDragging && !this.rising.isRunning) {
       this.toSettle = false
       this.over?.settle(pose, this.viewport)
       if (this.isCoarse) this.ground.needFrame()
     } else this.over?.track(pose, this.viewport)
   }
 
+  /** What has let go goes on rising. */
+  private moveOn(): void {
+    if (!this.rising.isRunning) return
+    this.rising.frame(performance.now())
+    this.stage.raise(this.rising.share)
+    if (!this.rising.isRunning) this.toSettle = true
+    this.ground.needFrame()
+  }
+
+  /** What the pull has done to the picture: state, and the zones that stand elsewhere, read off what is drawn. */
+  readPull(): PullReading {
+    const { pulled } = this.stage
+    const way = pulled.kind === 'letting-go' ? pulled.way : null
+    return { kind: pulled.kind, link: way?.link ?? null, how: way?.how ?? null, isMoving: this.rising.isRunning, ...this.stage.model.moved() }
+  }
+
   /** Pixels are given up only while something moves and frames come slowly; at rest all come back. */
   private keepPace(): void {
     const now = performance.now()
-    const isBusy = this.rig.isMoving || this.isDragging
+    const isBusy = this.rig.isMoving || this.isDragging || this.rising.isRunning
     this.slow = isBusy && now - this.lastFrame > slowFrame ? this.slow + 1 : 0
     this.lastFrame = now
     if (isBusy && this.slow > 2 && !this.isCoarse) this.setCoarse(true)
@@ -200,14 +222,18 @@ export class Director {
     this.shown = state
     const { view } = state
     const isNewPier = before === null || shownResult(before) !== shownResult(state)
+    const hasWay = this.hearPull(state, isNewPier)
     const isNewPicture =
       isNewPier ||
+      hasWay ||
       before.view.cut !== view.cut ||
       before.view.cutPost !== view.cutPost ||
       before.view.layers !== view.layers ||
       before.view.quality !== view.quality
-    if (isNewPicture) this.stage.show(shownResult(state), view)
-    else {
+    if (isNewPicture) {
+      this.stage.show(shownResult(state), view)
+      this.stage.raise(this.rising.share)
+    } else {
       if (before.view.explode !== view.explode) {
         this.stage.lift(view.explode)
         this.look(true)
@@ -218,8 +244,27 @@ export class Director {
     if (before === null) this.standsAt = view.viewpoint.name
     else if (before.view.viewpoint.at !== view.viewpoint.at) this.lookFrom(view.viewpoint.name)
     else if (isNewPier && state.draft === null) this.look(false)
-    this.toSettle = true
+    // A pull that only grows moves its arrow; all words stay where they are.
+    if (isNewPicture || before?.view.pull === view.pull || (before?.view.pull === null) !== (view.pull === null)) this.toSettle = true
     this.ground.needFrame()
+  }
+
+  /** True when what lets go is another than before. */
+  private hearPull(state: AppState, isNewPier: boolean): boolean {
+    const { pull } = state.view
+    if (!isNewPier && this.heardPull === pull) return false
+    this.heardPull = pull
+    const before = this.stage.pulled
+    const pulled = pullState(shownResult(state), pull)
+    const way = pulled.kind === 'letting-go' ? pulled.way : null
+    const had = before.kind === 'letting-go' ? before.way : null
+    // The same link of the same pier goes on as it is, under another pull.
+    if (!isNewPier && way && way.link === had?.link) return false
+    this.stage.setPull(pulled)
+    if (!isNewPier && !way && !had) return false
+    if (!way) this.rising.end()
+    else if (way.link !== had?.link) this.rising.begin(performance.now(), prefersStill())
+    return true
   }
 
   private lookFrom(name: ViewSettings['viewpoint']['name']): void {

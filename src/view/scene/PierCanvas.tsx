@@ -2,7 +2,7 @@ import { Canvas, useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useRef } from 'react'
 import { NeutralToneMapping, type PerspectiveCamera, type WebGLRenderer } from 'three'
 import type { ViewSettings } from '../../state/appState.ts'
-import { offerRenderer, type RendererInfo } from '../app/probe.ts'
+import { offerPull, offerRenderer, type RendererInfo } from '../app/probe.ts'
 import { pierStore } from '../../state/store.ts'
 import { fieldOfView } from './camera/lens.ts'
 import { Director, prefersStill } from './Director.ts'
@@ -62,11 +62,13 @@ function Direction({ isFull, onDirector, onLost }: Pick<Props, 'onDirector' | 'o
     const made = new Director(ground, pierStore)
     made.setMotion(isFull && !prefersStill())
     director.current = made
+    offerPull(() => made.readPull())
     onDirector(made)
     const onVisible = () => ground.needFrame()
     document.addEventListener('visibilitychange', onVisible)
     return () => {
       document.removeEventListener('visibilitychange', onVisible)
+      offerPull(null)
       onDirector(null)
       director.current = null
       made.dispose()

@@ -1,5 +1,7 @@
 import { Color, type Data3DTexture, Fog, type PerspectiveCamera, type Scene, type Texture, type WebGLRenderer } from 'three'
+import type { LettingGo } from '../../core/derive/lettingGo.ts'
 import type { PierResult } from '../../core/model/result.ts'
+import type { Role } from '../../core/model/solid.ts'
 import type { ViewSettings } from '../../state/appState.ts'
 import { type PierExtent, pierExtent } from './camera/pierExtent.ts'
 import { Daylight } from './light/Daylight.ts'
@@ -8,7 +10,8 @@ import { Floor } from './light/Floor.ts'
 import { Grass } from './light/Grass.ts'
 import { createSharedUniforms, type SharedUniforms } from './materials/sharedUniforms.ts'
 import { createLineSet, type LineSet } from './model/lineSet.ts'
-import { PierModel } from './model/PierModel.ts'
+import { isNative, PierModel } from './model/PierModel.ts'
+import { type PullState, shownRise } from './pull/pullState.ts'
 import type { Target } from './pointing/nearestHit.ts'
 
 /** What the scene takes from the page's style sheet. */
@@ -32,6 +35,8 @@ export class Stage {
   private readonly background = new Color('#efece4')
   private readonly fog = new Fog('#efece4', 1, 10)
   extent: PierExtent | null = null
+  pulled: PullState = { kind: 'none' }
+  private way: LettingGo | null = null
 
   constructor(
     private readonly renderer: WebGLRenderer,
@@ -59,13 +64,29 @@ export class Stage {
     this.floor.place(half, bottom, cut)
     this.floor.setShadows(isFull)
     this.floor.root.visible = layers.soil
-    this.grass.mesh.visible = isFull && layers.soil
+    this.grass.mesh.visible = isFull && layers.soil && !this.way?.parts.some(({ zone }) => isSoil(roleOf(result, zone)))
     this.grass.place(half, holeRadius + 0.05, cut.facing, cut.open)
     this.lift(view.explode)
     this.model.setPointed(view.pointedAt)
     if (this.lent) this.scene.environment = isFull ? this.lent.environment : null
     else if (isFull && !this.environment) this.makeEnvironment()
     this.scene.environmentIntensity = environmentShare
+  }
+
+  /** What a pull does. How the pier lets go takes effect with the next `show`. */
+  setPull(pulled: PullState): void {
+    this.pulled = pulled
+    const way = pulled.kind === 'letting-go' ? pulled.way : null
+    if (way === this.way) return
+    this.way = way
+    this.model.setWay(way)
+  }
+
+  /** 0 as it stands … 1 as far up as the picture shows what has let go. */
+  raise(share: number): void {
+    if (!this.way || !this.model.result) return
+    this.model.setRise(share * shownRise(this.way.how, this.model.result.spec.hole.depth))
+    this.daylight.askForShadows()
   }
 
   lift(amount: number): void {
@@ -78,7 +99,8 @@ export class Stage {
   /** Bodies that can be seen and pointed at. */
   targets(): Target[] {
     const list: Target[] = []
-    for (const { id, mesh, group } of this.model.zones.values()) if (mesh && group.visible) list.push({ id, mesh, offset: group.position })
+    for (const objects of [this.model.zones, this.model.riders])
+      for (const { id, mesh, group } of objects.values()) if (mesh && group.visible) list.push({ id, mesh, offset: group.position })
     return list
   }
 
@@ -126,3 +148,6 @@ export class Stage {
     this.scene.environment = this.environment.texture
   }
 }
+
+const isSoil = (role: Role | null): boolean => role !== null && isNative(role)
+const roleOf = ({ zones }: PierResult, id: string): Role | null => zones.find((zone) => zone.id === id)?.role ?? null

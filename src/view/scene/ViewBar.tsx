@@ -1,10 +1,11 @@
 import { useEffect, useId, useRef, useState } from 'react'
 import { radians } from '../../core/units/quantity.ts'
 import type { Layer, Viewpoint } from '../../state/appState.ts'
-import { lookFrom, setCut, setCutPost, setExplode, setLayer } from '../../state/actions/view.ts'
+import { setCut, setCutPost, setExplode, setLayer } from '../../state/actions/view.ts'
 import { pierStore } from '../../state/store.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { usePier } from '../hooks/usePier.ts'
+import { takeView } from './camera/takeView.ts'
 import { Legend } from './Legend.tsx'
 
 const viewpoints = Object.keys(words.viewpoints) as Viewpoint[]
@@ -42,7 +43,7 @@ export function ViewBar() {
             type='button'
             title={words.viewpointHints[name]}
             aria-pressed={name === viewpoint}
-            onClick={() => lookFrom(pierStore, name)}
+            onClick={() => takeView(pierStore, name)}
           >
             {words.viewpoints[name]}
           </button>
@@ -50,7 +51,7 @@ export function ViewBar() {
       </fieldset>
       <label className='view-narrow'>
         <span className='spoken'>{words.bar.look}</span>
-        <select value={viewpoint} onChange={(event) => lookFrom(pierStore, event.currentTarget.value as Viewpoint)}>
+        <select value={viewpoint} onChange={(event) => takeView(pierStore, event.currentTarget.value as Viewpoint)}>
           {viewpoints.map((name) => (
             <option key={name} value={name}>
               {words.viewpoints[name]}

@@ -4,6 +4,7 @@ import { scene as words } from '../../text/en/scene.ts'
 import { drawDimension } from './dimensionInk.ts'
 import { type Box, InkPot, type Ink, type Pixel } from './ink.ts'
 import { type Columns, type LabelWish, placeLabels, type PlacedLabel, type Side } from './labelColumns.ts'
+import { noteDiameter } from './diameterNote.ts'
 import { drawMarks } from './marksInk.ts'
 import { type Dimension, pierDimensions, type Place } from './pierDimensions.ts'
 import type { TypeSize } from './typeSize.ts'
@@ -108,10 +109,10 @@ function drawDimensions(
   seats: Map<string, number>,
 ): void {
   const { faces } = sight
-  if (!faces) return
+  if (!faces) return noteDiameter(pot, { result, sight, say, size, bounds, kept, soft }, taken, seats)
   const shaft = result.spec.hole.diameter / 2
   const project = ({ u, y }: Place): Pixel => sight.point(u < 0 ? faces.left : faces.right, Math.abs(u), y)
-  const chosen = pierDimensions(result, faces.right)
+  const chosen = pierDimensions(result, faces.right, faces.left)
     .filter((one) => !isNarrow || one.first === 1)
     .map((one): Dimension => (isNarrow ? rightHand(one) : one))
     .filter((one) => one.side !== 'below' || sight.isFlat)
@@ -133,6 +134,7 @@ function drawDimensions(
     soft.push(...placed.ticks)
     pot.plates.push({ ...placed.box, id: `figure-${one.id}`, lines, kind: 'figure' })
   }
+  if (!seats.has('diameter')) noteDiameter(pot, { result, sight, say, size, bounds, kept, soft }, taken, seats)
 }
 
 const leastShown = 0.34
@@ -165,7 +167,8 @@ function figureLines(one: Dimension, { spec }: PierResult, say: Say): readonly s
       return spec.site.slope > 0 ? figures.depthAtAxis(value) : figures.depth(value)
     case 'depth-left':
     case 'depth-right':
-      return one.value > spec.hole.depth ? figures.depthUphill(value) : figures.depthDownhill(value)
+      if (one.edge === 'uphill') return figures.depthUphill(value)
+      return one.edge === 'downhill' ? figures.depthDownhill(value) : figures.depthHere(value)
     case 'crown':
       return spec.top.shape === 'dished' ? figures.dish(value) : figures.crown(value)
     default:

@@ -20,6 +20,8 @@ export type Dimension = Readonly<{
   tier: number
   value: number
   first: 1 | 2 | 3
+  /** Of a depth at the hole's edge: which edge this is. `this` is neither the highest nor the lowest one. */
+  edge?: 'uphill' | 'downhill' | 'this'
 }>
 
 const clear = 0.0005
@@ -57,13 +59,28 @@ function finishedTop({ zones, spec }: PierResult): Readonly<{ rim: number; peak:
   return null
 }
 
-/** Dimensions of a pier in the section whose right hand points along the plan angle `rightAngle` [rad]. */
-export function pierDimensions(result: PierResult, rightAngle: number): Dimension[] {
+/** A section that runs within this angle of the fall line shows the edge uphill and the edge downhill [rad]. */
+const nearFallLine = (3 * Math.PI) / 180
+
+/** Which edge of the hole lies at a plan angle [rad], on ground that falls toward `downhill`. */
+function edgeAt(angle: number, downhill: number): 'uphill' | 'downhill' | 'this' {
+  const off = Math.abs(((((angle - downhill) % (2 * Math.PI)) + 3 * Math.PI) % (2 * Math.PI)) - Math.PI)
+  if (off <= nearFallLine) return 'downhill'
+  return Math.PI - off <= nearFallLine ? 'uphill' : 'this'
+}
+
+/**
+ * Dimensions of a pier in the section whose right hand points along the plan angle `rightAngle` and its left hand along `leftAngle`
+ * [rad]: straight across unless the cut is bent at the axis.
+ */
+export function pierDimensions(result: PierResult, rightAngle: number, leftAngle = rightAngle + Math.PI): Dimension[] {
   const { spec, zones } = result
   const { hole, site, support } = spec
   const grade = plane(0, -site.slope * Math.cos(site.downhill), -site.slope * Math.sin(site.downhill))
-  const ground = (u: number): number =>
-    heightAlong(grade, Math.abs(u), Math.cos(rightAngle) * Math.sign(u), Math.sin(rightAngle) * Math.sign(u))
+  const ground = (u: number): number => {
+    const angle = u < 0 ? leftAngle : rightAngle
+    return heightAlong(grade, Math.abs(u), Math.cos(angle), Math.sin(angle))
+  }
   const shaft = hole.diameter / 2
   const bottomHalf = (hole.bell?.diameter ?? hole.diameter) / 2
   const bottom = -hole.depth
@@ -77,7 +94,7 @@ export function pierDimensions(result: PierResult, rightAngle: number): Dimensio
     value: 2 * bottomHalf,
     first: 1,
   })
-  const isSloped = Math.abs(ground(shaft) - ground(-shaft)) > 0.006
+  const isSloped = Math.max(Math.abs(ground(shaft)), Math.abs(ground(-shaft)), Math.abs(ground(shaft) - ground(-shaft))) > 0.006
   if (isSloped) {
     const left = {
       id: 'depth-left',
@@ -87,6 +104,7 @@ export function pierDimensions(result: PierResult, rightAngle: number): Dimensio
       tier: 1,
       value: ground(-shaft) - bottom,
       first: 3,
+      edge: edgeAt(leftAngle, site.downhill),
     } as const
     const right = {
       id: 'depth-right',
@@ -96,6 +114,7 @@ export function pierDimensions(result: PierResult, rightAngle: number): Dimensio
       tier: 3,
       value: ground(shaft) - bottom,
       first: 3,
+      edge: edgeAt(rightAngle, site.downhill),
     } as const
     list.push(left, right)
   }

@@ -99,7 +99,7 @@ vec3 woodTone(){
 }
 `
 export const metalPars = `
-uniform vec3 uMetal; uniform vec3 uMetalB; uniform float uRust;
+uniform vec3 uMetal; uniform vec3 uMetalB; uniform float uRust; uniform float uRib;
 float metalRough = 0.6;
 float metalHeight = 0.0;
 vec3 metalTone(){
@@ -109,6 +109,13 @@ vec3 metalTone(){
   c *= 0.93 + 0.14 * grain;
   metalRough = mix(0.5 + 0.2 * cloud, 0.95, uRust);
   metalHeight = uRust * 0.0012 * grain;
+  if (uRib > 0.0) {
+    float along = uRib * (vPlace.x + 0.62 * vPlace.z + 0.8 * vPlace.y);
+    float shown = 1.0 - smoothstep(0.2, 0.45, fwidth(along));
+    float rib = smoothstep(0.25, 0.75, abs(fract(along) - 0.5) * 2.0);
+    c *= 1.0 - 0.5 * shown * (1.0 - rib);
+    metalHeight += 0.0016 * rib * shown;
+  }
   return c;
 }
 `

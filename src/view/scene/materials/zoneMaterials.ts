@@ -47,10 +47,13 @@ const postMake: Readonly<Record<PostSectionId, Readonly<{ plies: number; round: 
 
 const coatingTone: Readonly<Record<BarCoating, readonly [string, string, number]>> = {
   plain: ['#7d5138', '#5f4234', 1],
-  galvanised: ['#a3a6a8', '#8f9192', 0],
+  galvanised: ['#84898c', '#6d7275', 0],
   epoxy: ['#5d7a66', '#536d5c', 0],
-  stainless: ['#b9bcbf', '#a7abae', 0],
+  stainless: ['#9a9fa3', '#858a8e', 0],
 }
+
+/** About two thirds of the thickness of a common bar apart. Common practice, no source. */
+const ribsPerMetre = 95
 
 const uniform = (value: unknown): { value: unknown } => ({ value })
 const colour = (hex: string): { value: unknown } => uniform(new Color(hex))
@@ -79,10 +82,12 @@ const woodOwn = (spec: PierSpec, bounds: PostBounds | null): OwnUniforms => {
   }
 }
 
-const metalOwn = (tone: readonly [string, string, number]): OwnUniforms => ({
+/** `rib` [1/m]: ribs to the metre of a bar; 0 for smooth steel. */
+const metalOwn = (tone: readonly [string, string, number], rib = 0): OwnUniforms => ({
   uMetal: colour(tone[0]),
   uMetalB: colour(tone[1]),
   uRust: uniform(tone[2]),
+  uRib: uniform(rib),
 })
 
 type Recipe = Readonly<{ family: Family; own: OwnUniforms; ink: string; inkShare: number; hatch: Hatch; plain: string }>
@@ -96,10 +101,10 @@ function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
     }
     case 'bar': {
       const tone = coatingTone[spec.bars?.coating ?? spec.verticalBars?.coating ?? 'plain']
-      return { family: 'metal', own: metalOwn(tone), hatch, ink: '#000000', inkShare: 0, plain: tone[0] }
+      return { family: 'metal', own: metalOwn(tone, ribsPerMetre), hatch, ink: '#000000', inkShare: 0, plain: tone[0] }
     }
     case 'steel':
-      return { family: 'metal', own: metalOwn(['#bcbfc0', '#a9acae', 0]), hatch, ink: '#1d1f22', inkShare: 0.55, plain: '#9b9ea0' }
+      return { family: 'metal', own: metalOwn(['#a3a8ab', '#8b9093', 0]), hatch, ink: '#1d1f22', inkShare: 0.55, plain: '#8b9093' }
     case 'soil':
     case 'soil-lower': {
       const soil = role === 'soil' ? spec.site.soil : (spec.site.lower?.soil ?? spec.site.soil)

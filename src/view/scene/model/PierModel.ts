@@ -4,6 +4,7 @@ import type { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegments
 import { cutMeshes, specialAngles } from '../../../core/geometry/cutMeshes.ts'
 import { planAngles } from '../../../core/geometry/planAngles.ts'
 import { plane } from '../../../core/geometry/surface.ts'
+import type { LettingGo } from '../../../core/derive/lettingGo.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Cut, Role } from '../../../core/model/solid.ts'
 import type { Zone } from '../../../core/model/zone.ts'
@@ -11,6 +12,9 @@ import { radians } from '../../../core/units/quantity.ts'
 import { noWater, type SharedUniforms } from '../materials/sharedUniforms.ts'
 import { lookKey, type PostBounds, zoneMaterials } from '../materials/zoneMaterials.ts'
 import { toLineGeometry } from '../toBufferGeometry.ts'
+import { bentRods } from '../pull/bentRods.ts'
+import { partZone } from '../pull/partZone.ts'
+import { bentZone } from '../pull/pullState.ts'
 import { dashes } from './dashes.ts'
 import { groundLine } from './groundLine.ts'
 import { guideLines } from './guideLines.ts'
@@ -40,6 +44,12 @@ export class PierModel {
   private readonly bare = { value: 0 }
   private offsets: ReadonlyMap<string, Offset> = new Map()
   private lift = 0
+  /** How the pier lets go, and how far what goes stands up now [m]. */
+  private way: LettingGo | null = null
+  private rise = 0
+  private going: ReadonlySet<string> = new Set()
+  /** Pieces that leave a zone of which the rest stays, by that zone's id. */
+  readonly riders = new Map<string, ZoneObject>()
   private cutAt: Cut = { open: radians(0), facing: radians(0) }
   result: PierResult | null = null
 
@@ -65,17 +75,39 @@ export class PierModel {
     const uncut = view.cutPost ? angles : planAngles(special, { open: radians(0), facing: view.cut.facing }, segments)
     this.setShared(result, view)
     const post = postBounds(zones)
+    const postHalf = (post?.width ?? 0) / 2
+    const bent = this.way ? bentZone(this.way.how) : null
+    const parted = new Set<string>()
     for (const zone of zones) {
       const mesh = meshes.get(zone.id)
       if (!mesh) continue
-      const object = this.zones.get(zone.id) ?? this.addZone(zone.id)
-      object.dress(lookKey(zone.role, spec, view.quality, post), () =>
-        zoneMaterials(zone.role, spec, this.shared, this.bare, view.quality, post),
-      )
-      object.show(mesh, hardEdges(zone, zone.role === 'wood' ? uncut : angles))
+      const key = lookKey(zone.role, spec, view.quality, post)
+      const make = () => zoneMaterials(zone.role, spec, this.shared, this.bare, view.quality, post)
+      const zoneAngles = zone.role === 'wood' ? uncut : angles
+      const drawn = { mesh, edges: hardEdges(zone, zoneAngles) }
+      const parting = this.way?.parts.find((part) => part.zone === zone.id)
+      const pieces = parting ? partZone(zone, drawn, parting, zoneAngles, postHalf) : null
+      const object = this.zones.get(zone.id) ?? this.addZone(zone)
+      object.dress(key, make)
+      if (zone.id === bent && zone.build === 'placed') {
+        const { mesh: slices, share } = bentRods(zone, zones, postHalf)
+        object.show(slices, drawn.edges, share)
+      } else object.show(pieces?.stays.mesh ?? mesh, pieces?.stays.edges ?? drawn.edges)
       object.setShadows(view.quality === 'full')
       object.group.visible = view.soil || !isNative(zone.role)
+      if (!pieces) continue
+      parted.add(zone.id)
+      const rider = this.riders.get(zone.id) ?? this.addRider(zone)
+      rider.dress(key, make)
+      rider.show(pieces.goes.mesh, pieces.goes.edges)
+      rider.setShadows(view.quality === 'full')
+      rider.group.visible = object.group.visible
     }
+    for (const [id, rider] of this.riders)
+      if (!parted.has(id)) {
+        rider.dispose()
+        this.riders.delete(id)
+      }
     for (const [id, object] of this.zones)
       if (!meshes.has(id)) {
         object.dispose()
@@ -87,13 +119,42 @@ export class PierModel {
     this.setLift(this.lift)
   }
 
+  /** How the pier lets go, null while it holds. Takes effect with the next `show`. */
+  setWay(way: LettingGo | null): void {
+    this.way = way
+    this.going = new Set(way?.moves ?? [])
+    if (!way) this.rise = 0
+  }
+
+  /** Raises what goes by `rise` [m]; steel that bends bends with it. */
+  setRise(rise: number): void {
+    this.rise = rise
+    this.setLift(this.lift)
+  }
+
+  /** How far up what goes stands now [m]; 0 while it holds. */
+  get risen(): number {
+    return this.rise
+  }
+
+  /** What has left its place, has parted or has bent, by zone id: read off what is drawn. */
+  moved(): Readonly<{ displaced: string[]; parted: string[]; bent: string[] }> {
+    const bent = this.way && this.rise > 0 ? bentZone(this.way.how) : null
+    const displaced: string[] = []
+    for (const [id, { group }] of this.zones) if (group.position.y > (this.offsets.get(id)?.[1] ?? 0) * this.lift + 1e-9) displaced.push(id)
+    return { displaced, parted: this.rise > 0 ? [...this.riders.keys()] : [], bent: bent !== null && this.zones.has(bent) ? [bent] : [] }
+  }
+
   /** 0 together … 1 apart. */
   setLift(lift: number): void {
     this.lift = lift
     for (const [id, object] of this.zones) {
       const [x, y, z] = this.offsets.get(id) ?? [0, 0, 0]
-      object.group.position.set(x * lift, y * lift, z * lift)
+      object.group.position.set(x * lift, y * lift + (this.going.has(id) ? this.rise : 0), z * lift)
+      this.riders.get(id)?.group.position.set(x * lift, y * lift + this.rise, z * lift)
     }
+    const bent = this.way ? bentZone(this.way.how) : null
+    if (bent !== null) this.zones.get(bent)?.bend(this.rise)
     this.showGuides(lift)
     this.ground.visible = lift === 0 && this.groundGeometry !== null
     for (const sheet of this.sheets.values()) sheet.group.visible = lift === 0
@@ -101,14 +162,14 @@ export class PierModel {
 
   /** Where a zone has been lifted to [m]. */
   offsetOf(id: string, into: Vector3): Vector3 {
-    const [x, y, z] = this.offsets.get(id) ?? [0, 0, 0]
-    return into.set(x, y, z).multiplyScalar(this.lift)
+    const position = this.zones.get(id)?.group.position
+    return position ? into.copy(position) : into.set(0, 0, 0)
   }
 
   /** How far up the highest part stands lifted now [m]. */
   highestLift(): number {
     let most = 0
-    for (const { group } of this.zones.values()) most = Math.max(most, group.position.y)
+    for (const id of this.zones.keys()) most = Math.max(most, (this.offsets.get(id)?.[1] ?? 0) * this.lift)
     return most
   }
 
@@ -118,11 +179,14 @@ export class PierModel {
   }
 
   setPointed(id: string | null): void {
-    for (const [key, object] of this.zones) object.setLit(key === id ? 1 : 0)
+    for (const objects of [this.zones, this.riders])
+      for (const [key, object] of objects) object.setLit(key === id ? 1 : 0)
   }
 
   dispose(): void {
     for (const object of this.zones.values()) object.dispose()
+    for (const rider of this.riders.values()) rider.dispose()
+    this.riders.clear()
     for (const sheet of this.sheets.values()) sheet.dispose()
     this.zones.clear()
     this.sheets.clear()
@@ -130,9 +194,20 @@ export class PierModel {
     this.guideGeometry?.dispose()
   }
 
-  private addZone(id: string): ZoneObject {
-    const object = new ZoneObject(id, this.lines)
-    this.zones.set(id, object)
+  private addZone(zone: Zone): ZoneObject {
+    const object = this.newObject(zone)
+    this.zones.set(zone.id, object)
+    return object
+  }
+
+  private addRider(zone: Zone): ZoneObject {
+    const rider = this.newObject(zone)
+    this.riders.set(zone.id, rider)
+    return rider
+  }
+
+  private newObject({ id, role }: Zone): ZoneObject {
+    const object = new ZoneObject(id, this.lines, role === 'bar' || role === 'steel')
     this.root.add(object.group)
     return object
   }

@@ -1,4 +1,4 @@
-import { type BufferGeometry, Group, Mesh as Body } from 'three'
+import { type BufferAttribute, type BufferGeometry, Group, Mesh as Body, Vector4 } from 'three'
 import type { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js'
 import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js'
 import type { Mesh } from '../../../core/model/solid.ts'
@@ -14,6 +14,8 @@ export class ZoneObject {
   private readonly casing: LineSegments2
   private readonly edge: LineSegments2
   private readonly lit: LineSegments2
+  private readonly rim: Body | null
+  private share: Float32Array | null = null
   private geometry: BufferGeometry | null = null
   private outline: LineSegmentsGeometry | null = null
   private edges: LineSegmentsGeometry | null = null
@@ -25,7 +27,9 @@ export class ZoneObject {
   constructor(
     readonly id: string,
     lines: LineSet,
+    isSteel = false,
   ) {
+    this.rim = isSteel ? rimmed(lines) : null
     this.body.geometry.dispose()
     this.body.castShadow = true
     this.body.receiveShadow = true
@@ -39,6 +43,7 @@ export class ZoneObject {
     this.lit.renderOrder = 5
     this.lit.visible = false
     this.group.add(this.body, this.casing, this.cut, this.edge, this.lit)
+    if (this.rim) this.group.add(this.rim)
   }
 
   /** Swaps materials when the look has changed; `make` is asked only then. */
@@ -50,10 +55,13 @@ export class ZoneObject {
     this.key = key
   }
 
-  show(mesh: Mesh, edges: Float32Array): void {
+  /** `share`: how much of a bend each vertex takes part in, 0..1; null for what does not bend. */
+  show(mesh: Mesh, edges: Float32Array, share: Float32Array | null = null): void {
     this.mesh = mesh
+    this.share = share
     this.geometry = toBufferGeometry(mesh, this.geometry)
     this.body.geometry = this.geometry
+    if (this.rim) this.rim.geometry = this.geometry
     this.outline = toLineGeometry(mesh.outline, this.outline)
     this.edges = toLineGeometry(edges, this.edges)
     this.cut.geometry = this.outline
@@ -63,6 +71,15 @@ export class ZoneObject {
     this.cut.visible = isCut
     this.casing.visible = isCut
     this.lit.geometry = isCut ? this.outline : this.edges
+  }
+
+  /** Writes the vertices anew, in place, bent up by `lift` [m] where they take part. */
+  bend(lift: number): void {
+    if (!this.share || !this.mesh || !this.geometry) return
+    const place = this.geometry.getAttribute('position') as BufferAttribute
+    const { positions } = this.mesh
+    for (let i = 0; i < this.share.length; i++) place.array[3 * i + 1] = (positions[3 * i + 1] ?? 0) + (this.share[i] ?? 0) * lift
+    place.needsUpdate = true
   }
 
   /** `amount` 0 plain … 1 pointed at. */
@@ -82,4 +99,19 @@ export class ZoneObject {
     this.materials?.dispose()
     this.group.removeFromParent()
   }
+}
+
+const view = new Vector4()
+
+/** A body that draws the dark rim round steel, over the same geometry as the steel itself. */
+function rimmed(lines: LineSet): Body {
+  const rim = new Body()
+  rim.geometry.dispose()
+  rim.material = lines.rim
+  rim.onBeforeRender = (renderer) => {
+    renderer.getViewport(view)
+    lines.rim.uniforms.uSize?.value.set(view.z, view.w)
+    lines.rim.uniformsNeedUpdate = true
+  }
+  return rim
 }

@@ -1,5 +1,6 @@
-import { Color } from 'three'
+import { Color, type ShaderMaterial } from 'three'
 import { LineMaterial } from 'three/examples/jsm/lines/LineMaterial.js'
+import { createRimMaterial } from '../materials/rimMaterial.ts'
 
 /** The widths of the drafting notes (2.1), in CSS pixels, shared by all zones. */
 export type LineSet = Readonly<{
@@ -17,6 +18,8 @@ export type LineSet = Readonly<{
   frost: LineMaterial
   /** From where a part stood to where it was lifted. */
   guide: LineMaterial
+  /** Rim of bars, bolts and bracket steel. */
+  rim: ShaderMaterial
   /** Draws lines `factor` times as wide. */
   scale(factor: number): void
   dispose(): void
@@ -26,6 +29,7 @@ export const lineInk = '#16181b'
 export const waterBlue = '#0072b2'
 
 const pixels = { cut: 2.2, casing: 4.4, ground: 3, edge: 1.1, lit: 3.4, water: 2.2, frost: 1.6, guide: 1 } as const
+const rimPixels = 1.3
 
 export function createLineSet(): LineSet {
   // All in the transparent pass, so that renderOrder alone says which lies over which.
@@ -40,13 +44,18 @@ export function createLineSet(): LineSet {
   const frost = line('#2a2d31', pixels.frost)
   const guide = line(lineInk, pixels.guide, 0.75)
   const all = { cut, casing, ground, edge, lit, water, frost, guide }
+  const rim = createRimMaterial([0.055, 0.06, 0.07], rimPixels)
+  const rimWidth = rim.uniforms.uWidth
   return {
     ...all,
+    rim,
     scale: (factor) => {
       for (const [name, width] of Object.entries(pixels)) all[name as keyof typeof pixels].linewidth = width * factor
+      if (rimWidth) rimWidth.value = rimPixels * factor
     },
     dispose: () => {
       for (const material of Object.values(all)) material.dispose()
+      rim.dispose()
     },
   }
 }

@@ -4,7 +4,7 @@ import type { Zone } from '../../../core/model/zone.ts'
 import type { AppState, Viewpoint } from '../../../state/appState.ts'
 import { shownResult } from '../../../state/derived.ts'
 import { annotate, type Annotated, type Say, type Sight } from '../../section/annotate.ts'
-import type { Pixel } from '../../section/ink.ts'
+import type { Box, Pixel } from '../../section/ink.ts'
 import type { LabelWish, Side } from '../../section/labelColumns.ts'
 import { namedZones, widestName, wishFor } from '../../section/nameWishes.ts'
 import type { FacePlace } from '../../section/sectionAnchors.ts'
@@ -12,11 +12,12 @@ import { typeSize, type TypeSize } from '../../section/typeSize.ts'
 import type { SafeArea } from '../camera/framing.ts'
 import { focalPixels, type Pose, project, type Viewport } from '../camera/lens.ts'
 import type { Overlay } from '../Director.ts'
-import { isNative } from '../model/PierModel.ts'
+import { isNative, postBounds } from '../model/PierModel.ts'
 import type { Stage } from '../Stage.ts'
 import { type Anchor, visibleAnchors } from './anchors.ts'
 import { InkPainter } from './InkPainter.ts'
 import { arcPath, barHeight, type Frame, groundPixel, handleBoxes, handleRoom, nameColumns, pierBoxes } from './obstacles.ts'
+import { overlaid, type PullInk, pullInk } from './pullInk.ts'
 import { SightLines } from './SightLines.ts'
 
 const narrow = 560
@@ -106,6 +107,11 @@ export class PictureOverlay implements Overlay {
     const { spec } = shownResult(state)
     const isApart = view.explode > 0
     const faces = this.faces()
+    const bounds = { x: 4, y: 4, width: frame.viewport.width - 8, height: frame.viewport.height - barHeight - 8 }
+    const handles = handleBoxes(view.cut, extent, frame)
+    const pull = this.pullInk(state, frame, bounds, handles, size)
+    // Lengths belong to the pier as it stands.
+    const layers = stage.pulled.kind === 'letting-go' ? { ...view.layers, dimensions: false } : view.layers
     const sight: Sight = {
       point: (theta, r, y) => groundPixel(theta, r, y, frame),
       isShown: (theta, r, y) => this.sightLines.isShown(theta, r, y, frame),
@@ -113,7 +119,7 @@ export class PictureOverlay implements Overlay {
       isFlat: Math.abs(view.cut.open - Math.PI) < 0.5,
       half: extent.half,
       perMetre: focalPixels(frame.viewport.height) / frame.pose.distance,
-      pier: [...pierBoxes(extent, spec.hole.diameter / 2, frame), ...handleBoxes(view.cut, extent, frame)],
+      pier: [...pierBoxes(extent, spec.hole.diameter / 2, frame), ...handles, ...(pull?.boxes ?? [])],
     }
     const say: Say = {
       length: (value) => formatText(value, 'length', view.units),
@@ -122,22 +128,31 @@ export class PictureOverlay implements Overlay {
     this.annotated = annotate({
       result: shownResult(state),
       sight,
-      layers: isApart ? { ...view.layers, dimensions: false, water: false, frost: false } : view.layers,
+      layers: isApart ? { ...layers, dimensions: false, water: false, frost: false } : layers,
       say,
       size,
       isNarrow,
       wishes: this.wishes(frame, size),
       columns: nameColumns(view.cut, extent, frame, widestName(this.named, size.name), isNarrow),
       sides: this.annotated?.sides ?? new Map(),
-      bounds: { x: 4, y: 4, width: frame.viewport.width - 8, height: frame.viewport.height - barHeight - 8 },
+      bounds,
       kept: anew ? null : this.annotated,
     })
     if (faces) {
       const { ink } = this.annotated
       this.annotated = { ...this.annotated, ink: { ...ink, paths: { ...ink.paths, arc: arcPath(view.cut, extent, frame) } } }
     }
-    this.painter.paint(this.annotated.ink, size)
+    this.painter.paint(pull ? overlaid(this.annotated.ink, pull.ink) : this.annotated.ink, size)
     this.onFrame?.(frame)
+  }
+
+  private pullInk(state: AppState, frame: Frame, bounds: Box, taken: readonly Box[], size: TypeSize): PullInk | null {
+    const { extent, model, pulled } = this.stage
+    if (!extent || pulled.kind === 'none') return null
+    const half = (postBounds(shownResult(state).zones)?.width ?? 0.14) / 2
+    const foot = groundPixel(frame.pose.azimuth - Math.PI / 2, half, Math.max(0, extent.pierTop) + model.risen, frame)
+    const figure = formatText(state.view.pull ?? 0, 'force', state.view.units)
+    return pullInk(pulled, { foot, bounds, taken, size, figure })
   }
 
   private findAnchors(state: AppState, frame: Frame, isNarrow: boolean): void {
