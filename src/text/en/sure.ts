@@ -61,6 +61,7 @@ export const sure = {
     fixed: 'stays as entered',
     vary: (label: string): string => `${label} varies`,
     edit: (label: string): string => `Change the range of ${label.toLowerCase()}`,
+    fold: (label: string): string => `Close the range of ${label.toLowerCase()}`,
     change: 'Change',
     close: 'Close',
     shape: 'Shape',

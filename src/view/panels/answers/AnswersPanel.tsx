@@ -5,6 +5,7 @@ import { usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
 import { LoadPath } from '../loadPath/LoadPath.tsx'
 import { Mark } from '../Mark.tsx'
+import { SureSection } from '../sure/SureSection.tsx'
 import { DepthTable } from './DepthTable.tsx'
 import { MarkLegend } from './MarkLegend.tsx'
 import { Glossary } from './Glossary.tsx'
@@ -62,6 +63,7 @@ export const AnswersPanel = () => {
       <Section title={late.loadPath.title} help={late.loadPath.help}>
         <LoadPath />
       </Section>
+      <SureSection />
       <Section {...sections.quantities}>
         <Quantities />
       </Section>

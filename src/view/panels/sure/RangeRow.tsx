@@ -55,7 +55,7 @@ export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; 
           className='button plain'
           aria-expanded={isOpen}
           aria-controls={`${id}-form`}
-          aria-label={sure.ranges.edit(label)}
+          aria-label={isOpen ? sure.ranges.fold(label) : sure.ranges.edit(label)}
           onClick={() => setIsOpen(!isOpen)}
         >
           {isOpen ? sure.ranges.close : sure.ranges.change}
