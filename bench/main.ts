@@ -6,6 +6,7 @@ import type { Cut, Mesh } from '../src/core/model/solid.ts'
 import { radians } from '../src/core/units/quantity.ts'
 import { solidKit } from '../tests/reference/bodies.ts'
 import { bundled } from './bundled.ts'
+import { benchExports } from './exportBench.ts'
 import { benchPiers } from './piers.ts'
 import { meshVolume, solidMeshes, solidMeshVolume } from './solidRival.ts'
 import type * as SureBench from './sureBench.ts'
@@ -84,6 +85,8 @@ for (const [name, spec] of Object.entries(benchPiers)) {
   }
   console.log('')
 }
+
+await benchExports()
 
 const { benchSure } = await bundled<typeof SureBench>('sureBench.ts')
 benchSure()

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
 import type { Page } from '@playwright/test'
 import { parse } from 'csv-parse/sync'
 import DxfParser from 'dxf-parser'
@@ -218,4 +219,22 @@ test('[E15] what fails is told, with a second way, and the page goes on', async 
   await app.page.keyboard.press('Escape')
   await expect(app.page.getByRole('dialog')).toHaveCount(0)
   await expect(app.page.getByRole('button', { name: takeAlong, exact: true }).first()).toBeFocused()
+})
+
+test('[E18] axe finds nothing serious in the list, and the keyboard alone makes a file', async ({ app }) => {
+  await opened(app)
+  await app.page.getByRole('button', { name: takeAlong, exact: true }).first().focus()
+  await app.page.keyboard.press('Enter')
+  await expect(app.page.getByRole('dialog', { name: takeAlong })).toBeVisible()
+  await app.page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
+  const found = await app.page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; impact: string }[] }> } }
+    return (await axe.run()).violations.filter(({ impact }) => impact === 'serious' || impact === 'critical').map(({ id }) => id)
+  })
+  expect(found).toEqual([])
+  const table = app.page.getByRole('button', { name: `${exporting.files.csv.action} ${exporting.files.csv.kind}`, exact: true })
+  for (let i = 0; i < 30 && !(await table.evaluate((node) => node === document.activeElement)); i++) await app.page.keyboard.press('Tab')
+  const waiting = app.page.waitForEvent('download')
+  await app.page.keyboard.press('Enter')
+  expect((await waiting).suggestedFilename()).toMatch(/-numbers\.csv$/)
 })

@@ -1,7 +1,9 @@
 // @vitest-environment jsdom
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { sectionPolygons } from '../../src/core/geometry/section.ts'
 import type { PierDocument } from '../../src/core/model/spec.ts'
+import { dxfFile } from '../../src/export/drawing/dxf.ts'
 import { formatText } from '../../src/core/units/format.ts'
 import type { UnitSystem } from '../../src/core/units/quantity.ts'
 import { defaultView } from '../../src/state/defaultView.ts'
@@ -9,8 +11,11 @@ import { derived } from '../../src/state/derived.ts'
 import { exporting } from '../../src/text/en/export.ts'
 import { text } from '../../src/text/index.ts'
 import { pierMark } from '../../src/view/export/pierMark.ts'
+import { paperScales } from '../../src/view/export/drawingScale.ts'
+import { sectionFlat } from '../../src/view/export/sectionFlat.ts'
 import { sectionPlan } from '../../src/view/export/sectionPlan.ts'
 import { sheetSvg } from '../../src/view/export/sheetSvg.ts'
+import { arbitraryPier } from '../arbitraryPier.ts'
 import { close } from '../close.ts'
 import { jobNamed, someJobs } from './someJobs.ts'
 
@@ -125,5 +130,20 @@ describe('[E9] the drawing to print', () => {
     expect(pierMark(one)).toMatch(/^[0-9A-F]{4}-[0-9A-F]{4}$/)
     expect(pierMark({ spec: { ...one.spec } })).toBe(pierMark(one))
     expect(pierMark(other)).not.toBe(pierMark(one))
+  })
+
+  it('is drawn to a scale of the drawing board for any pier that can be built', () => {
+    const drawn = fc.sample(arbitraryPier(), { numRuns: 40, seed: 11 })
+    const scales = new Set<string>()
+    for (const [i, document] of drawn.entries()) {
+      const units = i % 2 === 0 ? 'us' : 'metric'
+      const plan = planOf(document, units)
+      expect(sheetSvg(plan, null)).not.toMatch(/NaN|undefined|Infinity/)
+      expect(paperScales(units)).toContain(plan.drawing.frame.perMetre)
+      scales.add(plan.words.scale)
+      const dxf = dxfFile(sectionFlat(plan, derived(document.spec), { cutPost: false, soil: true }), units)
+      expect(dxf).not.toMatch(/NaN|undefined|Infinity/)
+    }
+    expect(scales.size).toBeGreaterThan(4)
   })
 })

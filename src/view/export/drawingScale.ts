@@ -38,12 +38,15 @@ export type ScaleBar = Readonly<{ step: number; parts: number; fine: number }>
 
 const steps: Readonly<Record<UnitSystem, readonly ScaleBar[]>> = {
   us: [
+    { step: 0.0762, parts: 4, fine: 3 },
+    { step: 0.1524, parts: 3, fine: 6 },
     { step: 0.3048, parts: 3, fine: 4 },
     { step: 0.6096, parts: 3, fine: 4 },
     { step: 1.524, parts: 2, fine: 5 },
     { step: 3.048, parts: 2, fine: 5 },
   ],
   metric: [
+    { step: 0.05, parts: 4, fine: 5 },
     { step: 0.1, parts: 4, fine: 5 },
     { step: 0.2, parts: 4, fine: 4 },
     { step: 0.5, parts: 2, fine: 5 },
