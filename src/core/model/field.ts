@@ -1,3 +1,4 @@
+import type { UnitId } from '../units/factors.ts'
 import type { QuantityKind } from '../units/quantity.ts'
 import type { PierSpec } from './spec.ts'
 
@@ -19,6 +20,8 @@ export type Field = Readonly<{
         max: number
         step: Readonly<{ us: number; metric: number }>
         nullable?: boolean
+        /** Unit that the value is shown in and a bare number has, where it is not the one of its quantity: feet for a span. */
+        unit?: Readonly<{ us: UnitId; metric: UnitId }>
       }>
     | Readonly<{ type: 'choice'; choices: readonly (string | number)[]; nullable?: boolean }>
     /** An optional part, null or an object whose own fields follow; `initial` fills it when it is switched on. */

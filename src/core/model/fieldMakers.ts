@@ -4,7 +4,7 @@ import type { QuantityKind } from '../units/quantity.ts'
 import { toSI, type UnitId } from '../units/factors.ts'
 
 type Shown = (spec: PierSpec) => boolean
-type Options = Readonly<{ shown?: Shown; nullable?: boolean }>
+type Options = Readonly<{ shown?: Shown; nullable?: boolean; unit?: Readonly<{ us: UnitId; metric: UnitId }> }>
 type Bounds = Readonly<{ from: number; to: number; in: UnitId; step: number; metric: number; metricUnit: UnitId }>
 
 const visibility = (shown: Shown | undefined) => (shown === undefined ? {} : { visibleIf: shown })
@@ -19,6 +19,7 @@ export const numberField = (path: string, group: Field['group'], quantity: Quant
   max: toSI(bounds.to, bounds.in),
   step: { us: toSI(bounds.step, bounds.in), metric: toSI(bounds.metric, bounds.metricUnit) },
   ...(options.nullable ? { nullable: true } : {}),
+  ...(options.unit ? { unit: options.unit } : {}),
   ...visibility(options.shown),
 })
 

@@ -36,15 +36,16 @@ const without = (written: PierDocument['written'], path: string): PierDocument['
 const changed = (document: PierDocument, spec: PierSpec, written = document.written): Result<PierDocument> =>
   makeDocument(spec, written, document.name, document.note)
 
-/** Types `text` into the number field at `path`; a bare number has the unit of `system`. Empty text clears a nullable field. */
+/** Types `text` into the number field at `path`; a bare number has the unit that the field is shown in. Empty text clears a nullable field. */
 export function setField(document: PierDocument, path: string, text: string, system: UnitSystem): Result<PierDocument> {
   const field = shownField(document.spec, path, 'number')
   if (field === undefined) return refuse('not-a-field', path, { got: path })
   const { quantity } = field
+  const bare = field.unit?.[system] ?? inputUnit[system][quantity]
   if (field.nullable && text.trim() === '') return setNumber(document, path, null)
-  const reading = parseQuantity(text, quantity, inputUnit[system][quantity])
+  const reading = parseQuantity(text, quantity, bare)
   if (!reading.ok) return refuse(reading.code, path, { got: text.slice(0, 80), limit: unitNames(quantity), quantity })
-  const written = { ...document.written, [path]: withUnit(text, quantity, system) }
+  const written = { ...document.written, [path]: withUnit(text, quantity, bare) }
   return changed(document, withValueAt(document.spec, path, reading.value), written)
 }
 

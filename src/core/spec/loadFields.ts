@@ -1,4 +1,4 @@
-import { choiceField, inches, numberField, partField } from '../model/fieldMakers.ts'
+import { choiceField, numberField, partField } from '../model/fieldMakers.ts'
 import type { Field } from '../model/field.ts'
 import type { EnteredLoads, LoadEstimate, PierSpec } from '../model/spec.ts'
 import { toSI, type UnitId } from '../units/factors.ts'
@@ -39,12 +39,15 @@ const freeRoof = { shown: (spec: PierSpec) => spec.loads.estimate?.roof.startsWi
 
 const force = (path: string, to: number) =>
   numberField(path, 'loads', 'force', { from: 0, to, in: 'lb', step: 50, metric: 0.2, metricUnit: 'kN' }, entered)
-const height = (path: string, from: number, to: number, shown: typeof entered) => inches(path, 'loads', 12 * from, 12 * to, 6, shown)
+/** Lengths of buildings are told in feet or in metres. */
+const told = { us: 'ft', metric: 'm' } as const
+const height = (path: string, from: number, to: number, shown: typeof entered, step = 0.5, metric = 0.1) =>
+  numberField(path, 'loads', 'length', { from, to, in: 'ft', step, metric, metricUnit: 'm' }, { ...shown, unit: told })
 const pressure = (path: string, to: number) =>
   numberField(path, 'loads', 'pressure', { from: 0, to, in: 'psf', step: 1, metric: 0.1, metricUnit: 'kPa' }, estimated)
 const number = (
   path: string,
-  quantity: 'speed' | 'angle' | 'ratio',
+  quantity: 'speed' | 'angle',
   from: number,
   to: number,
   unit: UnitId,
@@ -76,8 +79,14 @@ export const loadFields: readonly Field[] = [
   choiceField('loads.estimate.edition', 'loads', ['7-16', '7-22'], estimated),
   number('loads.estimate.speed', 'speed', 60, 220, 'mph', 5, 2, 'm/s'),
   choiceField('loads.estimate.exposure', 'loads', ['B', 'C', 'D'], estimated),
-  height('loads.estimate.elevation', 0, 12_000, estimated),
-  number('loads.estimate.topographic', 'ratio', 1, 3, '1', 0.05, 0.05, '1'),
+  height('loads.estimate.elevation', 0, 12_000, estimated, 100, 50),
+  numberField(
+    'loads.estimate.topographic',
+    'loads',
+    'ratio',
+    { from: 1, to: 3, in: '1', step: 0.05, metric: 0.05, metricUnit: '1' },
+    { ...estimated, unit: { us: '1', metric: '1' } },
+  ),
   pressure('loads.estimate.deadLoad', 50),
   pressure('loads.estimate.roofLive', 30),
   pressure('loads.estimate.groundSnow', 150),

@@ -1,7 +1,7 @@
 import type { PierDocument, PierSpec } from '../model/spec.ts'
-import { inputUnit } from '../units/factors.ts'
+import type { UnitId } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
-import type { QuantityKind, UnitSystem } from '../units/quantity.ts'
+import type { QuantityKind } from '../units/quantity.ts'
 import { fields } from './fields.ts'
 import { valueAt } from './path.ts'
 
@@ -25,7 +25,7 @@ export function stillWritten(spec: PierSpec, written: PierDocument['written']): 
 }
 
 /** A typed text as the job file keeps it: with its unit, added when a bare number was typed. */
-export function withUnit(text: string, quantity: QuantityKind, system: UnitSystem): string {
+export function withUnit(text: string, quantity: QuantityKind, bare: UnitId): string {
   const trimmed = text.trim()
-  return parseQuantity(trimmed, quantity).ok ? trimmed : `${trimmed} ${inputUnit[system][quantity]}`
+  return parseQuantity(trimmed, quantity).ok ? trimmed : `${trimmed} ${bare}`
 }

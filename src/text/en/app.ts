@@ -57,6 +57,16 @@ export const app = {
     piers: (count: number): string => `${count} piers`,
     slope: (share: string): string => `${share} slope`,
   },
+  loads: {
+    mark: 'Estimate',
+    none: 'Without loads the answers only say what each part holds.',
+    entered: 'These loads are held against the pier.',
+    enteredFirst: 'The loads from the drawing are held against the pier. The estimate waits until they are off.',
+    estimated: 'It never replaces the drawing.',
+    up: (load: string): string => `${load} up`,
+    down: (load: string): string => `${load} down`,
+    sideways: (load: string): string => `${load} sideways`,
+  },
   verdicts: {
     meets: 'Not below what is asked',
     short: 'Falls short',

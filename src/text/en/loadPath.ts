@@ -1,16 +1,16 @@
 /** Words of the load path: the chart of links, the ways to count the ground, the pull to look at, the changes to try. */
 export const loadPath = {
   title: 'Load path',
-  help: 'Every link that holds down. The weakest sets the answer.',
+  help: 'The weakest link that counts sets the answer.',
   chart: 'Links of the load path, from the post down',
   /** What is asked for, over its line in the chart. */
   demand: { entered: 'Asked', estimated: 'Estimate' },
   pull: 'Pull',
-  noDemand: 'No uplift is entered, so nothing is held against these links.',
+  noDemand: 'No uplift is entered yet.',
   noNetUplift: 'Dead load wins over the wind here: no uplift is left.',
   enterLoads: 'Enter loads',
-  ratio: (share: string): string => `${share} of it is used`,
-  estimateMark: 'Estimate',
+  ratio: (share: string): string => `${share} of what it holds`,
+  times: (times: string): string => `${times} times what it holds`,
   estimateNote: 'This rests on an estimate of the wind. The drawing goes before it.',
   unverified: "Can't be verified",
   unverifiedHelp: 'So this load path has no number. That is not zero, and it is not a failure.',
@@ -31,6 +31,16 @@ export const loadPath = {
   },
   neverTwice: 'Weight is taken at 0.6 of its value. The same soil is never counted twice, and no term carries two factors.',
   noSeismic: 'Earthquake is not covered.',
+
+  demandPart: {
+    title: 'Where the uplift comes from',
+    help: 'Every wind case is tried at both posts of a frame. The one that pulls most governs.',
+    standing: 'A first look from the roof and the wind. It never replaces the drawing.',
+    windCase: 'Wind',
+    up: 'Uplift',
+    none: 'none left',
+    work: 'How the uplift was worked out',
+  },
 
   soil: {
     title: 'Another way to count the ground',

@@ -1,11 +1,20 @@
 import type { Issue } from '../../core/model/issue.ts'
+import { fields } from '../../core/spec/fields.ts'
+import type { UnitId } from '../../core/units/factors.ts'
 import { formatText } from '../../core/units/format.ts'
 import type { UnitSystem } from '../../core/units/quantity.ts'
 import { text } from '../../text/index.ts'
 
+/** The unit that the field of a path is told in, where it has one of its own. */
+const unitAt = (path: string, system: UnitSystem): UnitId | undefined => {
+  const field = fields.find((one) => one.path === path)
+  return field?.type === 'number' ? field.unit?.[system] : undefined
+}
+
 const facts = (value: Issue['got'], issue: Issue, system: UnitSystem): string => {
   if (value === undefined) return ''
-  if (typeof value === 'number' && issue.quantity) return formatText(value, issue.quantity, system)
+  const unit = unitAt(issue.path, system)
+  if (typeof value === 'number' && issue.quantity) return formatText(value, issue.quantity, system, unit === undefined ? {} : { unit })
   if (typeof value === 'number') return formatText(value, 'count', system)
   return text.choices[issue.path]?.[value] ?? value
 }

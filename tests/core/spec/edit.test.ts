@@ -33,6 +33,21 @@ describe('typing a value', () => {
     expect(next.spec.site).toBe(defaultDocument.spec.site)
   })
 
+  it('takes a bare number in the unit that its field is told in: feet for a span, a plain number for a factor', () => {
+    const roofed = done(setPart(defaultDocument, 'loads.estimate', true))
+    for (const [text, system, value, written] of [
+      ['30', 'us', 30 * 0.3048, '30 ft'],
+      ['9.5', 'metric', 9.5, '9.5 m'],
+      ['360 in', 'us', 360 * 0.0254, '360 in'],
+    ] as const) {
+      const next = done(setField(roofed, 'loads.estimate.span', text, system))
+      expect(next.spec.loads.estimate?.span).toBeCloseTo(value, 12)
+      expect(next.written['loads.estimate.span']).toBe(written)
+    }
+    expect(done(setField(roofed, 'loads.estimate.topographic', '1.2', 'us')).spec.loads.estimate?.topographic).toBe(1.2)
+    expect(codes(setField(roofed, 'loads.estimate.topographic', '0.5', 'us'))).toEqual(['below-minimum'])
+  })
+
   it.each([
     ['', 'empty'],
     ['abc', 'not-a-number'],

@@ -25,7 +25,6 @@ const useSides = (check: Check): readonly [asked: string, there: string] => {
 const CheckLines = ({ check, isEstimate }: { check: Check; isEstimate: boolean }) => {
   const id = useId()
   const [open, setOpen] = useState(false)
-  const { figure } = useUnits()
   const pointing = usePointing(check.where, open)
   const [asked, there] = useSides(check)
   const { mark, word } = verdictOf(check)
@@ -41,7 +40,7 @@ const CheckLines = ({ check, isEstimate }: { check: Check; isEstimate: boolean }
         </th>
         <td className='number'>{asked}</td>
         <td className='number'>{there}</td>
-        <td className='number'>{check.ratio === undefined ? '' : figure(check.ratio, 'ratio')}</td>
+        <td className='number'>{check.ratio === undefined ? '' : check.ratio.toFixed(2)}</td>
       </tr>
       <tr>
         <td colSpan={4} className='check-says'>

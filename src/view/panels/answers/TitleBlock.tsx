@@ -17,8 +17,8 @@ const Asked = ({ result }: { result: PierResult }) => {
   const load = say(demand.uplift.value, 'force')
   return (
     <p className='title-note title-asked'>
-      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? text.app.answers.notBelow : text.app.answers.below)[kind]} />{' '}
-      {text.app.answers.askedFor[kind](load)}
+      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? text.app.answers.notBelow : text.app.answers.below)[kind]} />
+      <span>{text.app.answers.askedFor[kind](load)}</span>
     </p>
   )
 }

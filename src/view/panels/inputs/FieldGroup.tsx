@@ -12,6 +12,7 @@ import { fieldLabel } from '../issueText.ts'
 import { ChoiceField } from './ChoiceField.tsx'
 import { groupSummary } from './groupSummary.ts'
 import { KindCards } from './KindCards.tsx'
+import { LoadsNote } from './LoadsNote.tsx'
 import { NumberField } from './NumberField.tsx'
 import { Pictogram } from './Pictogram.tsx'
 import { bracketPictogram, fillPictogram } from './pictogram.ts'
@@ -122,6 +123,9 @@ const nested = (fields: readonly Field[]): ReactNode[] =>
       )
     })
 
+/** What stands over the inputs of a step. */
+const notes: Partial<Readonly<Record<GroupId, () => ReactNode>>> = { loads: LoadsNote }
+
 /** Where a step stands in the page. */
 export const groupId = (group: GroupId): string => `inputs-${group}`
 
@@ -136,6 +140,7 @@ export const FieldGroup = (props: {
   const spec = useSpec()
   const { say } = useUnits()
   const { label } = text.groups[props.group]
+  const Note = notes[props.group]
   return (
     <details id={groupId(props.group)} className='group' open={props.open} onToggle={(event) => props.onToggle(event.currentTarget.open)}>
       <summary>
@@ -147,7 +152,10 @@ export const FieldGroup = (props: {
           {groupSummary[props.group](spec, say, (path) => props.fields.some((field) => field.path === path))}
         </span>
       </summary>
-      <div className='group-fields'>{nested(props.fields)}</div>
+      <div className='group-fields'>
+        {Note && <Note />}
+        {nested(props.fields)}
+      </div>
     </details>
   )
 }

@@ -56,7 +56,8 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
     dragField(pierStore, field.path, slider.valueAt(next))
   }
 
-  const bounds = text.app.fields.between(boxText(field.min, field.quantity, entry.system), boxText(field.max, field.quantity, entry.system))
+  const bound = (value: number): string => boxText(value, field.quantity, entry.system, field.unit?.[entry.system])
+  const bounds = text.app.fields.between(bound(field.min), bound(field.max))
   const isBad = entry.errors.length > 0
   return (
     <div className='field' data-bad={isBad || undefined}>

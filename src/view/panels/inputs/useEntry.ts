@@ -2,18 +2,24 @@ import { useEffect, useState } from 'react'
 import type { Issue } from '../../../core/model/issue.ts'
 import { valueAt } from '../../../core/spec/path.ts'
 import { editText } from '../../../core/units/editText.ts'
+import { fromSI, type UnitId } from '../../../core/units/factors.ts'
 import { formatText } from '../../../core/units/format.ts'
 import { parseQuantity } from '../../../core/units/parse.ts'
 import type { QuantityKind, UnitSystem } from '../../../core/units/quantity.ts'
 import type { NumberField } from '../../../state/slider.ts'
 import { useResult, usePier, useSpec } from '../../hooks/usePier.ts'
 
-/** As the trade writes it where that reads back as the value; else every digit of it. */
-export const boxText = (value: number, quantity: QuantityKind, system: UnitSystem): string => {
-  const trade = formatText(value, quantity, system)
-  const reading = parseQuantity(trade, quantity)
-  const same = reading.ok && Math.abs(reading.value - value) <= 1e-9 * Math.max(1e-9, Math.abs(value))
-  return same ? trade : editText(value, quantity, system)
+/** The value in one unit, with as many digits as people write. */
+const inUnit = (value: number, unit: UnitId): string => `${Number(fromSI(value, unit).toFixed(2))}${unit === '1' ? '' : ` ${unit}`}`
+
+/** As the trade writes it where that reads back as the value; else every digit of it. `unit`: where it is not the quantity's own. */
+export const boxText = (value: number, quantity: QuantityKind, system: UnitSystem, unit?: UnitId): string => {
+  const own = unit === undefined ? [] : [inUnit(value, unit), formatText(value, quantity, system, { feetInches: true })]
+  const reads = (text: string): boolean => {
+    const reading = parseQuantity(text, quantity, unit)
+    return reading.ok && Math.abs(reading.value - value) <= 1e-9 * Math.max(1e-9, Math.abs(value))
+  }
+  return [...own, formatText(value, quantity, system)].find(reads) ?? editText(value, quantity, system)
 }
 
 const noIssues: readonly Issue[] = []
@@ -26,7 +32,7 @@ export const useEntry = (field: NumberField) => {
   const warnings = useWarnings(field.path)
   const raw = valueAt(spec, field.path)
   const value = typeof raw === 'number' ? raw : null
-  const settled = value === null ? '' : boxText(value, field.quantity, system)
+  const settled = value === null ? '' : boxText(value, field.quantity, system, field.unit?.[system])
   const [typed, setTyped] = useState<string | null>(null)
   // A value that changed elsewhere (undo, slider, a file) takes the place of what stands in the box; so does a settled entry.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the text is dropped exactly when one of these changes

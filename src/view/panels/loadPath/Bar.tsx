@@ -68,6 +68,15 @@ export const Bar = ({ link, scale, chain }: { link: ChartLink; scale: ChartScale
           {isBroken(scale, link.holds) && <Break height={height} />}
         </>
       )}
+      {link.isShort && load !== null && link.holds !== null && (
+        <line
+          className='bar-missing'
+          x1={percent(shareOf(scale, link.holds))}
+          x2={percent(shareOf(scale, load))}
+          y1={height / 2}
+          y2={height / 2}
+        />
+      )}
       {load !== null && !isThin && (
         <line className='bar-demand' x1={percent(shareOf(scale, load))} x2={percent(shareOf(scale, load))} y1={-4} y2={height + 4} />
       )}

@@ -3,7 +3,6 @@ import { late } from '../../../text/late.ts'
 import { type Say, useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import { Verdict } from '../Mark.tsx'
-import { EstimateMark } from './EstimateMark.tsx'
 import type { ChainView } from './chainView.ts'
 import { wouldVerify } from './linkWords.ts'
 import { showLoads } from './showLoads.ts'
@@ -11,17 +10,18 @@ import { showLoads } from './showLoads.ts'
 const words = late.loadPath
 
 /** No more digits than a ratio deserves; but near 1 it is not rounded onto it. */
-const shareWords = (ratio: number, say: Say): string =>
-  Math.abs(ratio - 1) < 0.01 ? say(ratio, 'ratio', { unit: '%' }) : `${Math.round(100 * ratio)}%`
+const shareWords = (ratio: number, say: Say): string => {
+  if (ratio > 1) return words.times(String(Number(ratio.toPrecision(ratio < 1.1 ? 3 : 2))))
+  return words.ratio(ratio > 0.99 ? say(ratio, 'ratio', { unit: '%' }) : `${Math.round(100 * ratio)}%`)
+}
 
-/** What is asked, and whether the path holds it; nothing of the kind where a needed link is not counted. */
+/** What is asked, and how much of the path that takes; nothing of the kind where a needed link is not counted. The verdict is the title block's. */
 export const ChainSummary = ({ chain }: { chain: ChainView }) =>
   chain.allowable === null ? <Unverified chain={chain} /> : <Asked chain={chain} />
 
 const Asked = ({ chain }: { chain: ChainView }) => {
   const { say } = useUnits()
   const { demand, ratio, isEstimate } = chain
-  const kind = isEstimate ? 'estimated' : 'entered'
   if (demand === null)
     return (
       <p className='chain-summary'>
@@ -32,13 +32,11 @@ const Asked = ({ chain }: { chain: ChainView }) => {
       </p>
     )
   if (demand <= 0) return <p className='chain-summary'>{words.noNetUplift}</p>
-  const holds = ratio !== null && ratio <= 1
   return (
     <div className='chain-summary'>
-      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? text.app.answers.notBelow : text.app.answers.below)[kind]} />
-      <p className='quiet'>
-        {text.app.answers.askedFor[kind](say(demand, 'force'))}
-        {ratio !== null && ` · ${words.ratio(shareWords(ratio, say))}`} <EstimateMark shown={isEstimate} />
+      <p>
+        {text.app.answers.askedFor[isEstimate ? 'estimated' : 'entered'](say(demand, 'force'))}
+        {ratio !== null && ` · ${shareWords(ratio, say)}`}
       </p>
       {isEstimate && <p className='quiet'>{words.estimateNote}</p>}
     </div>

@@ -63,7 +63,7 @@ export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
       <div id={id} className='link-pad' hidden={!open}>
         {open && (
           <Suspense>
-            <LinkPad check={check} />
+            <LinkPad check={check} isInPath={chain.allowable !== null} />
           </Suspense>
         )}
       </div>

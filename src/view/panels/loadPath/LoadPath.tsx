@@ -12,6 +12,7 @@ import { chainView } from './chainView.ts'
 import { ChartKey } from './ChartKey.tsx'
 import { ChartLinkRow } from './ChartLinkRow.tsx'
 import { chartScale } from './chartScale.ts'
+import { DemandPart } from './DemandPart.tsx'
 import { RaiseUplift } from './RaiseUplift.tsx'
 import { GivenReason, SoilWays } from './SoilWays.tsx'
 import { WhatChanges } from './WhatChanges.tsx'
@@ -53,6 +54,7 @@ export const LoadPath = () => {
   return (
     <>
       <ChainSummary chain={chain} />
+      <ChartKey chain={chain} />
       <BarPatterns />
       <div className='chart'>
         <Axis scale={scale} chain={chain} />
@@ -69,7 +71,6 @@ export const LoadPath = () => {
             </li>
           ))}
         </ol>
-        <ChartKey chain={chain} />
       </div>
       <section className='path-raise'>
         <h4>{words.raise.title}</h4>
@@ -77,6 +78,11 @@ export const LoadPath = () => {
       </section>
       <GivenReason inUse={result.uplift.soil} />
       <p className='quiet'>{words.neverTwice}</p>
+      {result.demand.isEstimate && (
+        <Part title={words.demandPart.title} help={words.demandPart.help}>
+          <DemandPart demand={result.demand} />
+        </Part>
+      )}
       <Part title={words.changes.title} help={words.changes.help}>
         <WhatChanges chain={chain} />
       </Part>

@@ -30,7 +30,7 @@ export function linkWords(
   said.push(
     check.counted === 'counted'
       ? { text: verdicts.counted, tone: 'counted', isQuiet: true }
-      : { text: verdicts.judgement, tone: 'judgement' },
+      : { text: verdicts.judgement, tone: 'judgement', isQuiet: true },
   )
   if (place === 'spare') said.push({ text: words.spare })
   if (check.id === judged) said.push({ text: words.byJudgement })
