@@ -31,7 +31,7 @@ const row = (id: string) => {
   return found
 }
 
-describe('which piers stand side by side', () => {
+describe('[Y1] which piers stand side by side', () => {
   it('starts with the open pier, then the methods in their fixed order, its own left out', () => {
     for (const { id } of fillKinds) {
       const picks = firstPicks(with_(id))
@@ -143,7 +143,7 @@ describe('which piers stand side by side', () => {
   })
 })
 
-describe('inputs that differ', () => {
+describe('[Y2] inputs that differ', () => {
   it('are none for one pier twice', () => expect(inputRows([own.spec, own.spec])).toEqual([]))
 
   it('name the one field that was changed', () => {
@@ -173,7 +173,7 @@ describe('inputs that differ', () => {
   })
 })
 
-describe('rows', () => {
+describe('[Y3] rows', () => {
   const four = (['mixed-full-height', 'mixed-bracket-pier', 'dry-bag-at-foot', 'dry-full-height'] as const).map(resultOf)
 
   it('mark no best and no worst where one pier has no number', () => {
@@ -228,7 +228,7 @@ describe('rows', () => {
   })
 })
 
-describe('words and evidence', () => {
+describe('[Y4] words and evidence', () => {
   it.each(fillKinds.map((kind) => [kind.id, kind] as const))('%s has a strength, a weakness, a source, and evidence', (id, kind) => {
     expect(fills[id].strength).not.toBe('')
     expect(fills[id].weakness).not.toBe('')

@@ -11,9 +11,12 @@ const CompareView = lazy(() => import('./CompareView.tsx').then((module) => ({ d
 const useWholePage = (): void =>
   useEffect(() => {
     const page = document.getElementById('root')
-    page?.setAttribute('inert', '')
+    if (!page) return
+    page.inert = true
+    page.style.visibility = 'hidden'
     return () => {
-      page?.removeAttribute('inert')
+      page.inert = false
+      page.style.visibility = ''
       focusCompareButton()
     }
   }, [])

@@ -102,13 +102,15 @@ const Practice = () => (
 export const Inspect = ({ result }: Cell) => {
   const { open, closed } = words.inspect[result.spec.fill.kind]
   return (
-    <dl className='cmp-pairs'>
-      <dt>{words.table.open}</dt>
-      <dd>{open}</dd>
-      <dt>{words.table.closed}</dt>
-      <dd>{closed}</dd>
+    <>
+      <dl className='cmp-pairs'>
+        <dt>{words.table.open}</dt>
+        <dd>{open}</dd>
+        <dt>{words.table.closed}</dt>
+        <dd>{closed}</dd>
+      </dl>
       <Practice />
-    </dl>
+    </>
   )
 }
 

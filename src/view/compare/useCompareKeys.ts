@@ -23,7 +23,9 @@ type Steps = Readonly<{ count: number; toggleDark: () => void }>
 function press(key: string, target: EventTarget | null, { count, toggleDark }: Steps): boolean {
   const { projected } = compareStore.getState()
   if (key === 'Escape') {
-    if (projected === null) closeCompare(compareStore)
+    const menu = document.querySelector<HTMLDetailsElement>('.cmp-menu[open]')
+    if (menu) menu.open = false
+    else if (projected === null) closeCompare(compareStore)
     else project(compareStore, null)
     return true
   }

@@ -1,0 +1,274 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Locator } from '@playwright/test'
+import { app as appWords } from '../../src/text/en/app.ts'
+import { compare as words } from '../../src/text/en/compare.ts'
+import { compareEntry } from '../../src/text/en/compareEntry.ts'
+import { fills } from '../../src/text/en/kinds.ts'
+import { type App, expect, test } from './app.ts'
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+const button = (app: App, name: string): Locator => app.page.getByRole('button', { name, exact: true })
+const method = (app: App, name: string): Locator => app.page.getByRole('checkbox', { name, exact: true })
+const region = (app: App): Locator => app.page.getByRole('region', { name: words.picture, exact: true })
+
+/** Opens the page and the comparison, and waits for its picture. */
+const compare = async (app: App, query?: string): Promise<void> => {
+  await app.open('', query)
+  await button(app, compareEntry.open).click()
+  await expect(region(app)).toBeVisible()
+  await expect.poll(() => app.page.locator('canvas').count()).toBe(1)
+  await expect.poll(async () => (await app.read('rendererInfo')) !== null, { timeout: 30_000 }).toBe(true)
+  await app.stillness()
+}
+
+/** The picture of each column, cut out of the one canvas. */
+const columns = async (app: App, count: number): Promise<Buffer[]> => {
+  await app.stillness()
+  const box = await region(app).boundingBox()
+  if (!box) throw new Error('there is no picture')
+  const width = box.width / count
+  const shots: Buffer[] = []
+  for (let i = 0; i < count; i++)
+    shots.push(await app.page.screenshot({ clip: { x: box.x + i * width + 2, y: box.y, width: width - 4, height: box.height } }))
+  return shots
+}
+
+test.use({ viewport: { width: 1280, height: 800 } })
+
+test('[Y6] four piers stand on one canvas, and the page comes back as it was left', async ({ app }) => {
+  await app.open()
+  const before = { spec: await app.spec(), picture: await app.picture() }
+  await button(app, compareEntry.open).click()
+  await expect(region(app)).toBeVisible()
+  await expect.poll(async () => (await app.read('rendererInfo')) !== null, { timeout: 30_000 }).toBe(true)
+  await expect(app.page.locator('canvas')).toHaveCount(1)
+  await expect(app.page.getByRole('columnheader')).toHaveCount(5)
+  await expect(app.page.getByRole('main')).toHaveCount(1)
+  await app.page.keyboard.press('Escape')
+  await expect(region(app)).toHaveCount(0)
+  await expect(app.page.locator('canvas')).toHaveCount(1)
+  await app.ready()
+  await expect(button(app, compareEntry.open)).toBeFocused()
+  expect(await app.spec()).toEqual(before.spec)
+  await button(app, compareEntry.open).blur()
+  expect(await app.isSamePicture(await app.picture(), before.picture)).toBe(true)
+})
+
+test('[Y7] cut and view go in step in every column', async ({ app }) => {
+  await compare(app)
+  const before = { cut: await app.read('cutState'), pictures: await columns(app, 4) }
+  for (let i = 0; i < 4; i++) await app.page.keyboard.press('ArrowRight')
+  expect((await app.read('cutState')).facing).not.toBeCloseTo(before.cut.facing, 3)
+  const turned = await columns(app, 4)
+  for (let i = 0; i < 4; i++) expect(await app.isSamePicture(turned[i] as Buffer, before.pictures[i] as Buffer), `column ${i}`).toBe(false)
+  for (let i = 0; i < 4; i++) await app.page.keyboard.press('ArrowLeft')
+  const back = await columns(app, 4)
+  for (let i = 0; i < 4; i++) expect(await app.isSamePicture(back[i] as Buffer, before.pictures[i] as Buffer), `column ${i}`).toBe(true)
+})
+
+test('[Y7] one pier twice gives one picture twice, and moving a column moves its picture', async ({ app }) => {
+  await compare(app)
+  for (const id of ['dry-bag-at-foot', 'dry-full-height'] as const) await method(app, fills[id].label).uncheck()
+  const [own, bracket] = await columns(app, 2)
+  await button(app, words.column.right(fills['mixed-full-height'].label)).click()
+  await expect(app.page.getByText(words.order.moved)).toBeVisible()
+  const moved = await columns(app, 2)
+  expect(await app.isSamePicture(moved[1] as Buffer, own as Buffer)).toBe(true)
+  expect(await app.isSamePicture(moved[0] as Buffer, bracket as Buffer)).toBe(true)
+  expect(await app.isSamePicture(moved[0] as Buffer, moved[1] as Buffer)).toBe(false)
+})
+
+test('[Y8] two hundred switches of methods leave what the picture holds where it was', async ({ app }) => {
+  test.setTimeout(300_000)
+  await compare(app)
+  await method(app, fills['dry-bag-at-foot'].label).uncheck()
+  const switchOne = async (times: number): Promise<void> => {
+    for (let i = 0; i < times; i++) {
+      const box = method(app, [fills['mixed-collar'].label, fills['flowable-fill'].label][Math.floor(i / 2) % 2] as string)
+      if (i % 2 === 0) await box.check()
+      else await box.uncheck()
+    }
+  }
+  await switchOne(8)
+  await app.stillness()
+  const before = await app.renderer()
+  await switchOne(200)
+  await app.stillness()
+  const after = await app.renderer()
+  console.info(`compare: ${after.frames - before.frames} frames over 200 switches, ${after.geometries} geometries`)
+  expect(after.frames).toBeGreaterThan(before.frames + 20)
+  expect(after.geometries).toBe(before.geometries)
+  expect(after.textures).toBe(before.textures)
+  expect(after.programs).toBe(before.programs)
+})
+
+test('[Y9] four piers orbit: time of our script in a frame is printed', async ({ app }) => {
+  test.setTimeout(120_000)
+  await app.page.addInitScript(() => {
+    const ask = window.requestAnimationFrame.bind(window)
+    const spent: number[] = []
+    Object.assign(window, { spent })
+    window.requestAnimationFrame = (draw) =>
+      ask((time) => {
+        const start = performance.now()
+        draw(time)
+        spent.push(performance.now() - start)
+      })
+  })
+  await compare(app)
+  const box = await region(app).boundingBox()
+  if (!box) throw new Error('there is no picture')
+  const read = (): Promise<number[]> => app.page.evaluate(() => (window as unknown as { spent: number[] }).spent.splice(0))
+  await app.page.mouse.move(box.x + 200, box.y + 150)
+  await app.page.mouse.down()
+  await read()
+  const { frames } = await app.renderer()
+  for (let i = 1; i <= 60; i++) {
+    await app.page.mouse.move(box.x + 200 + 4 * i, box.y + 150 + (i % 20))
+    await app.page.waitForTimeout(16)
+  }
+  const spent = (await read()).sort((a, b) => a - b)
+  await app.page.mouse.up()
+  const drawn = (await app.renderer()).frames - frames
+  expect(drawn).toBeGreaterThan(5)
+  // Callbacks in which nothing was drawn are left out: the longest ones are the frames.
+  const ofFrames = spent.slice(-drawn)
+  const middle = ofFrames[Math.floor(ofFrames.length / 2)] ?? Number.NaN
+  console.info(`compare: ${drawn} frames of four piers, script ${middle.toFixed(2)} ms at the median, wanted under 6`)
+})
+
+test('[Y10] what differs, what counts and what nobody can tell stand in the table', async ({ app }) => {
+  await compare(app)
+  const table = app.page.getByRole('table')
+  const holds = table.locator('[data-row="holds-down"]')
+  await expect(holds.getByText(appWords.verdicts.unverified, { exact: true })).toHaveCount(2)
+  await expect(holds.getByText(/^[\d,]+ lb/)).toHaveCount(2)
+  await expect(table.getByText(words.table.noEnds)).toBeVisible()
+  await expect(table.getByText(words.table.best)).toHaveCount(1)
+  await expect(table.getByText(words.table.instead(fills['mixed-full-height'].label)).first()).toBeVisible()
+  const rows = app.page.locator('summary').filter({ hasText: new RegExp(`^${words.view.rows}`) })
+  await rows.click()
+  await app.page.getByRole('checkbox', { name: words.rows.hole.label, exact: true }).uncheck()
+  await expect(table.getByText(words.rows.hole.why)).toHaveCount(0)
+  await app.page.getByRole('radio', { name: words.view.orders['differing-first'] }).check()
+  await app.page.keyboard.press('Escape')
+  await expect(app.page.getByRole('radio', { name: words.view.orders.fixed })).toHaveCount(0)
+  const said = table.getByText(words.claims['dry-mix-is-as-good-as-mixed']).first()
+  await said.click()
+  await expect(table.getByText(words.findings['dry-mix-trial']).first()).toBeVisible()
+})
+
+test('[Y11] a projector gets a dark page, large letters, few words, and the keys of a remote', async ({ app }) => {
+  await app.page.setViewportSize({ width: 1920, height: 1080 })
+  await compare(app)
+  await button(app, words.view.project).click()
+  await expect(app.page.getByRole('heading', { level: 2 })).toHaveText(words.projector.rows['holds-down'])
+  await expect(app.page.locator('canvas')).toHaveCount(1)
+  const texts = await app.page.evaluate(() => {
+    const found: { text: string; size: number }[] = []
+    const walk = document.createTreeWalker(document.querySelector('main') as Node, NodeFilter.SHOW_TEXT)
+    for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+      const holder = node.parentElement
+      const text = node.textContent?.trim() ?? ''
+      if (text !== '' && holder && !holder.closest('.spoken, svg, [aria-hidden]'))
+        found.push({ text, size: Number.parseFloat(getComputedStyle(holder).fontSize) })
+    }
+    return found
+  })
+  expect(texts.length).toBeGreaterThanOrEqual(9)
+  for (const { text, size } of texts) {
+    expect(size, text).toBeGreaterThanOrEqual(28)
+    expect(text.split(/\s+/).length, text).toBeLessThanOrEqual(8)
+  }
+  // Five labels: four names and what is asked.
+  await expect(app.page.getByRole('heading')).toHaveCount(5)
+  await app.page.keyboard.press('PageDown')
+  await expect(app.page.getByRole('heading', { level: 2 })).toHaveText(words.projector.rows.links)
+  await app.page.keyboard.press('PageUp')
+  await expect(app.page.getByRole('heading', { level: 2 })).toHaveText(words.projector.rows['holds-down'])
+  const cut = await app.read('cutState')
+  await app.page.keyboard.press('b')
+  const dark = app.page.getByRole('button', { name: words.projector.dark })
+  await expect(dark).toHaveCSS('background-color', 'rgb(0, 0, 0)')
+  await app.page.keyboard.press('.')
+  await expect(dark).toHaveCount(0)
+  expect(await app.read('cutState')).toEqual(cut)
+  await button(app, words.projector.leave).click()
+  await expect(button(app, words.close)).toBeVisible()
+  expect(await app.page.evaluate(() => document.documentElement.dataset.theme)).toBe('paper')
+})
+
+test('[Y12] without WebGL2 the sections stand side by side', async ({ app }) => {
+  await app.page.addInitScript(() => {
+    const real = HTMLCanvasElement.prototype.getContext
+    HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+      return /webgl/.test(kind) ? null : Reflect.apply(real, this, [kind, ...rest])
+    } as typeof real
+  })
+  await app.open()
+  await button(app, compareEntry.open).click()
+  const sections = app.page.getByRole('img', { name: words.sections })
+  await expect(sections.locator('svg > svg')).toHaveCount(4)
+  await expect(app.page.locator('canvas')).toHaveCount(0)
+  const before = await sections.innerHTML()
+  await app.page.keyboard.press('ArrowRight')
+  await expect.poll(() => sections.innerHTML()).not.toBe(before)
+})
+
+test('[Y13] a job file stands beside the others, and a broken one says why and changes nothing', async ({ app }) => {
+  await compare(app)
+  const chosen = app.page.waitForEvent('filechooser')
+  await button(app, words.choose.open).click()
+  await (await chosen).setFiles('examples/boat-shelter-bag-at-foot.json')
+  await expect(app.page.getByRole('group', { name: words.saved }).getByRole('checkbox')).toBeChecked()
+  await expect(app.page.getByRole('columnheader')).toHaveCount(5)
+  const again = app.page.waitForEvent('filechooser')
+  await button(app, words.choose.open).click()
+  await (await again).setFiles({ name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from('{"format":') })
+  await expect(app.page.getByText(words.choose.refused('broken.json'))).toBeVisible()
+  await expect(app.page.getByRole('columnheader')).toHaveCount(5)
+})
+
+for (const size of [
+  { width: 1280, height: 800 },
+  { width: 1024, height: 768 },
+  { width: 390, height: 844 },
+])
+  test(`[Y14] axe finds nothing serious and nothing runs out at ${size.width} x ${size.height}`, async ({ app }) => {
+    await app.page.setViewportSize(size)
+    await compare(app)
+    await app.page.evaluate(axeSource)
+    const found = await app.page.evaluate(async () => {
+      const { axe } = window as unknown as {
+        axe: { run(): Promise<{ violations: { id: string; impact: string | null; nodes: { html: string }[] }[] }> }
+      }
+      return (await axe.run()).violations
+    })
+    const serious = found.filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)).toEqual([])
+    expect(await app.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(size.width)
+    if (size.width > 720) return
+    const second = app.page.getByRole('navigation', { name: words.column.which }).getByRole('button').nth(1)
+    await second.click()
+    await expect(app.page.getByRole('heading', { level: 3 })).toContainText(fills['mixed-bracket-pier'].label)
+  })
+
+test.describe('touched', () => {
+  test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } })
+
+  test('[Y15] everything that can be touched is large enough, and the next pier is a swipe away', async ({ app }) => {
+    await compare(app)
+    const small = await app.page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('main button, main summary, main select, main label')]
+        .filter((node) => node.checkVisibility({ visibilityProperty: true }) && !node.matches('label:has(select)'))
+        .map((node) => ({ name: node.textContent || node.ariaLabel, ...node.getBoundingClientRect().toJSON() }))
+        .filter(({ width, height }) => Math.round(height) < 44 || Math.round(width) < 44)
+        .map(({ name, width, height }) => `${name} ${width} x ${height}`),
+    )
+    expect(small).toEqual([])
+    const scroller = app.page.getByRole('table').locator('..')
+    expect(await scroller.evaluate((node) => node.scrollWidth - node.clientWidth)).toBeGreaterThan(300)
+  })
+})

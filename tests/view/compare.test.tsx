@@ -1,0 +1,121 @@
+// @vitest-environment jsdom
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { fillKinds } from '../../src/core/kinds/index.ts'
+import { defaultDocument } from '../../src/core/spec/defaults.ts'
+import { setChoice, setNumber } from '../../src/core/spec/edit.ts'
+import { derived } from '../../src/state/derived.ts'
+import { defaultView } from '../../src/state/defaultView.ts'
+import { rowsFor } from '../../src/state/compareRows.ts'
+import { type ComparedPier, comparedPiers } from '../../src/state/compareSet.ts'
+import { compare as words } from '../../src/text/en/compare.ts'
+import { fills } from '../../src/text/en/kinds.ts'
+import { text } from '../../src/text/index.ts'
+import { sectionsAtOneScale } from '../../src/view/compare/CompareSections.tsx'
+import { CompareTable } from '../../src/view/compare/CompareTable.tsx'
+import { pierTitle } from '../../src/view/compare/pierName.ts'
+import { draw } from './page.ts'
+
+const allMethods = fillKinds.map(({ id }) => {
+  const changed = setChoice(defaultDocument, 'fill.kind', id)
+  if (!changed.ok) throw new Error(id)
+  return changed.value
+})
+const seven: readonly ComparedPier[] = comparedPiers(
+  { picks: allMethods.map((_, i) => `brought:${i}` as const), brought: allMethods },
+  defaultDocument,
+)
+const results = seven.flatMap(({ pier }) => pier?.result ?? [])
+
+let page: Awaited<ReturnType<typeof draw>> | null = null
+const table = async (piers: readonly ComparedPier[]) => {
+  const shown = piers.map((compared, place) => ({ compared, place }))
+  page = await draw(<CompareTable all={piers} shown={shown} rows={rowsFor(piers.flatMap(({ pier }) => pier?.result ?? []))} />)
+}
+const cellsOf = (row: string): HTMLTableCellElement[] => [...document.querySelectorAll<HTMLTableCellElement>(`[data-row="${row}"] td`)]
+
+beforeEach(() => expect(seven).toHaveLength(7))
+afterEach(async () => {
+  await page?.end()
+  page = null
+})
+
+describe('[Y5] the table of piers', () => {
+  it('shows a number or that nobody can tell, never nought and never a failure', async () => {
+    await table(seven)
+    const cells = cellsOf('holds-down')
+    expect(cells).toHaveLength(7)
+    let untold = 0
+    for (const [i, cell] of cells.entries()) {
+      const isCounted = results[i]?.uplift.allowable != null
+      expect(cell.textContent?.includes(text.app.verdicts.unverified), pierTitle(seven[i] as ComparedPier)).toBe(!isCounted)
+      if (isCounted) expect(cell.textContent).toMatch(/\d lb/)
+      else {
+        untold++
+        expect(cell.textContent).not.toMatch(/\d/)
+        expect(cell.querySelector('.mark-short')).toBeNull()
+        expect(cell.querySelector('.mark-unverified')).not.toBeNull()
+      }
+    }
+    expect(untold).toBeGreaterThan(2)
+  })
+
+  it('names for every method a strength, a weakness and a source, and asks a question', async () => {
+    await table(seven)
+    for (const [i, cell] of cellsOf('sides').entries()) {
+      const { strength, weakness } = fills[fillKinds[i]?.id ?? 'dry-bag-at-foot']
+      expect(cell.textContent).toContain(strength)
+      expect(cell.textContent).toContain(weakness)
+      expect(cell.querySelectorAll('cite').length).toBeGreaterThan(0)
+    }
+    for (const cell of cellsOf('ask')) expect(cell.textContent).toMatch(/\?$/)
+  })
+
+  it('says of every row why it matters, and marks practice as practice', async () => {
+    await table(seven)
+    for (const { id } of rowsFor(results)) {
+      const head = document.querySelector(`[data-row="${id}"] th`)
+      expect(head?.textContent).toContain(words.rows[id].why)
+    }
+    for (const row of ['inspect', 'replace'])
+      for (const cell of cellsOf(row)) expect(cell.textContent).toContain(text.standings['common practice'].mark)
+  })
+
+  it('marks what is set differently with what it is set instead of', async () => {
+    await table(seven.slice(0, 3))
+    const inputs = document.querySelector('.cmp-inputs')
+    expect(inputs?.querySelectorAll('.cmp-changed').length).toBeGreaterThan(2)
+    expect(inputs?.textContent).toContain(words.table.instead(fills['dry-bag-at-foot'].label))
+  })
+
+  it('shows a method that cannot be built with the field to change', async () => {
+    const own = comparedPiers({ picks: null, brought: [] }, defaultDocument)[0]
+    if (!own) throw new Error('no pier')
+    const refused: ComparedPier = {
+      pick: 'method:mixed-collar',
+      method: 'mixed-collar',
+      pier: null,
+      issues: [{ code: 'collar-too-high', severity: 'error', path: 'fill.height', got: 2, limit: 1, quantity: 'length' }],
+    }
+    await table([own, refused])
+    expect(document.body.textContent).toContain(words.column.cannot)
+    expect(document.body.textContent).toContain(text.fields['fill.height'].label)
+    expect(document.querySelector('.cmp-end')).toBeNull()
+  })
+})
+
+describe('[Y5] sections side by side', () => {
+  it('have one scale, that of the pier which needs most room', () => {
+    const deep = setNumber(defaultDocument, 'hole.depth', 2.4)
+    if (!deep.ok) throw new Error('refused')
+    const piers = [...results.slice(0, 3), derived(deep.value.spec)]
+    const say = { length: String, slope: String }
+    const view = { facing: 1, cutPost: false, layers: defaultView.layers, say }
+    const cell = { width: 300, height: 400 }
+    const scaleOf = (drawn: ReturnType<typeof sectionsAtOneScale>) => drawn.flatMap((one) => one?.frame.perMetre ?? [])
+    const alone = piers.flatMap((pier) => scaleOf(sectionsAtOneScale([pier], cell, view)))
+    const together = sectionsAtOneScale([...piers, null], cell, view)
+    expect(together.at(-1)).toBeNull()
+    expect(new Set(alone).size).toBeGreaterThan(1)
+    expect(scaleOf(together)).toEqual(piers.map(() => Math.min(...alone)))
+  })
+})
