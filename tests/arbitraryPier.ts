@@ -55,10 +55,10 @@ const chosen = (document: PierDocument, path: string, choice: string): PierDocum
 }
 
 /**
- * Valid documents of every fill kind: a pier that can be built, then a walk of edits over all fields that it shows, each of which is
- * kept only if what comes of it can be built. Bounds of fields come up often; so do typed units of both systems.
+ * A walk of edits over all fields that a pier shows, from one of every fill kind: each document on the way is valid, as an edit is kept
+ * only if what comes of it can be built.
  */
-export const arbitraryPier = (): fc.Arbitrary<PierDocument> =>
+export const arbitraryWalk = (): fc.Arbitrary<readonly PierDocument[]> =>
   fc
     .record({
       kind: fc.constantFrom(...fillKinds.map((one) => one.id)),
@@ -69,5 +69,10 @@ export const arbitraryPier = (): fc.Arbitrary<PierDocument> =>
     })
     .map(({ kind, bracket, steps, name, note }) => {
       const filled = chosen({ ...defaultDocument, name, note }, 'fill.kind', kind)
-      return steps.reduce(taken, filled.spec.support.kind === 'bracket' ? chosen(filled, 'support.bracket.kind', bracket) : filled)
+      const walk = [filled.spec.support.kind === 'bracket' ? chosen(filled, 'support.bracket.kind', bracket) : filled]
+      for (const step of steps) walk.push(taken(walk[walk.length - 1] ?? filled, step))
+      return walk
     })
+
+/** Valid documents of every fill kind, at the end of such a walk. Bounds of fields come up often; so do typed units of both systems. */
+export const arbitraryPier = (): fc.Arbitrary<PierDocument> => arbitraryWalk().map((walk) => walk[walk.length - 1] ?? defaultDocument)

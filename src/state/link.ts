@@ -12,9 +12,17 @@ export const checkBytes = 4
 export const headLength = 3
 export const longest = alphabet.length ** 2 - 1
 
+/** From here on a link is too long for chats and codes to scan: the values go in it, but not how they were typed [characters]. */
+const longestTyped = 1500
+
 /** The pier as the code of a link. Name and note are not in it. Throws when it would not fit, which no valid pier does. */
 export function encodeLink(document: PierDocument): string {
-  const content = deflateSync(strToU8(linkContent(document)), { level: 9 })
+  const code = pack(linkContent(document))
+  return code.length <= longestTyped ? code : pack(linkContent({ ...document, written: {} }))
+}
+
+function pack(text: string): string {
+  const content = deflateSync(strToU8(text), { level: 9 })
   const bytes = new Uint8Array(content.length + checkBytes)
   bytes.set(content)
   new DataView(bytes.buffer).setUint32(content.length, crc32(content))

@@ -18,7 +18,7 @@ export function decodeLink(text: string): Result<PierDocument> {
   const code = unwrapped(text)
   if (code === '') return refused('link-too-short', { got: 0, limit: headLength })
   if (code[0] !== version) return refused('link-version', { got: code.slice(0, 1), limit: version })
-  const odd = [...code].find((letter) => !alphabet.includes(letter))
+  const odd = /[^\w-]/u.exec(code)?.[0]
   if (odd !== undefined) return refused('link-alphabet', { got: odd })
   const told = headLength + alphabet.indexOf(code.charAt(1)) * 64 + alphabet.indexOf(code.charAt(2))
   if (code.length < headLength || code.length < told)
@@ -37,6 +37,7 @@ export function decodeLink(text: string): Result<PierDocument> {
 
 /** What is left when programs have wrapped, quoted or percent-encoded a link. */
 function unwrapped(text: string): string {
+  if (/^[\w-]+$/.test(text)) return text
   const plain = text
     .slice(0, 4 * longest)
     .replace(/%(?:25)*([0-9a-f]{2})/gi, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16)))
@@ -46,15 +47,22 @@ function unwrapped(text: string): string {
     .replace(/[.,;:!?)"'\]]+$/, '')
 }
 
+/** Value of each letter by its code; 0 for any other, which is refused before. */
+const letterValue = new Uint8Array(128)
+for (let i = 0; i < alphabet.length; i++) letterValue[alphabet.charCodeAt(i)] = i
+
 /** The bytes; null for a length that no bytes have, or when spare bits are set: each link is written in one way only. */
 function toBytes(text: string): Uint8Array | null {
-  if (text.length % 4 === 1) return null
-  const bytes: number[] = []
+  const spare = text.length % 4
+  if (spare === 1) return null
+  const bytes = new Uint8Array(Math.floor((text.length * 3) / 4))
+  let at = 0
   for (let i = 0; i < text.length; i += 4) {
-    const group = text.slice(i, i + 4)
-    const word = [0, 1, 2, 3].reduce((sum, k) => (sum << 6) | Math.max(alphabet.indexOf(group.charAt(k)), 0), 0)
-    if (group.length < 4 && (word & (group.length === 2 ? 0xffff : 0xff)) !== 0) return null
-    bytes.push(...[(word >> 16) & 255, (word >> 8) & 255, word & 255].slice(0, group.length - 1))
+    let word = 0
+    for (let k = 0; k < 4; k++) word = (word << 6) | (i + k < text.length ? (letterValue[text.charCodeAt(i + k)] ?? 0) : 0)
+    for (let shift = 16; shift >= 0 && at < bytes.length; shift -= 8) bytes[at++] = (word >> shift) & 255
+    const isLast = i + 4 >= text.length
+    if (isLast && spare !== 0 && (word & (spare === 2 ? 0xffff : 0xff)) !== 0) return null
   }
-  return Uint8Array.from(bytes)
+  return bytes
 }

@@ -1,6 +1,8 @@
 import type { Field } from '../model/field.ts'
 import type { PierDocument, PierSpec } from '../model/spec.ts'
 import { editText } from '../units/editText.ts'
+import { powerOfTen, type UnitId } from '../units/factors.ts'
+import { parseQuantity } from '../units/parse.ts'
 import type { QuantityKind } from '../units/quantity.ts'
 import { fields } from './fields.ts'
 import { schemaVersion } from './migrate.ts'
@@ -9,11 +11,45 @@ import { valueAt, withValueAt } from './path.ts'
 /** Fields that a job file holds as text with a unit. */
 export const isText = (field: Field) => field.type === 'number' && field.quantity !== 'count'
 
-/** The shorter of the two systems' texts; US when they tie. */
+/** Units in which a number is only shifted, so that it reads back to the last bit. */
+const exactUnit: Partial<Readonly<Record<QuantityKind, UnitId>>> = {
+  length: 'm',
+  area: 'm2',
+  volume: 'm3',
+  weight: 'N',
+  force: 'N',
+  strength: 'Pa',
+  pressure: 'Pa',
+  unitWeight: 'N/m3',
+  gradient: 'Pa/m',
+  angle: 'rad',
+  slope: '%',
+  ratio: '%',
+  speed: 'm/s',
+}
+
+/** Every digit there is, in a unit that only shifts them; undefined for a quantity without one. */
+function everyDigit(value: number, quantity: QuantityKind): string | undefined {
+  const unit = exactUnit[quantity]
+  if (unit === undefined) return undefined
+  const power = powerOfTen[unit] ?? 0
+  const [digits = '', exponent] = value.toExponential().split('e')
+  return `${power === 0 ? value : `${digits}e${Number(exponent) - power}`} ${unit}`
+}
+
+/**
+ * A text that reads as the value to the last bit: the shorter of the two systems', US when they tie; where neither does, one with every
+ * digit. Where no unit shifts alone, one that reads within 1e-12 of it.
+ */
 export function shortText(value: number, quantity: QuantityKind): string {
   const us = editText(value, quantity, 'us')
   const metric = editText(value, quantity, 'metric')
-  return metric.length < us.length ? metric : us
+  const [short, long] = metric.length < us.length ? [metric, us] : [us, metric]
+  const isExact = (text: string | undefined): boolean => {
+    const reading = parseQuantity(text ?? '', quantity)
+    return reading.ok && reading.value === value
+  }
+  return [short, long, everyDigit(value, quantity)].find(isExact) ?? short
 }
 
 /** Writes a job file: quantities as they were typed, else as short texts that read back as the same values. */
