@@ -31,6 +31,12 @@ export type ViewSettings = Readonly<{
   quality: 'full' | 'light'
 }>
 
+/** Where a saved pier lies: its id, and its revision as this tab last saw it. */
+export type Place = Readonly<{ id: string; revision: number }>
+
+/** What of an open pier is kept elsewhere (saved, in a file, in a link): the document as it is there, null for none of it. */
+export type Kept = Readonly<{ document: PierDocument | null; place: Place | null }>
+
 /**
  * The whole application state. It holds documents, never results: `state/derived.ts` keeps a WeakMap from spec to result.
  * A drag writes `draft` at most once a frame; release commits one document, clears the draft, and is one undo step.
@@ -38,6 +44,10 @@ export type ViewSettings = Readonly<{
 export type AppState = Readonly<{
   /** Last committed document; always valid. */
   document: PierDocument
+  /** Which opening of a pier this is: another number for each pier that takes the place of another. Undo brings both back together. */
+  lineage: number
+  /** What of each opening is kept outside this page, and where. Not part of undo. */
+  kept: Readonly<Record<number, Kept>>
   /** Valid document while a drag is going on. */
   draft: PierDocument | null
   /** What was last entered and refused: the picture stays on `document`, these say why. */
@@ -60,6 +70,8 @@ export type Notice = Readonly<{
     | 'note-damaged'
     | 'link-damaged'
     | 'link-opened-beside-last'
+    | 'pier-set-aside'
+    | 'changed-elsewhere'
     | 'file-refused'
     | 'file-opened'
     | 'link-copied'

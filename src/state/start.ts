@@ -1,15 +1,30 @@
-import type { PierDocument } from '../core/model/spec.ts'
 import { openDocument } from './actions/document.ts'
 import { dismiss, notify } from './actions/notices.ts'
 import { type AddressPage, isSamePier, keepAddress, linkIn } from './addressBar.ts'
+import type { PierDocument } from '../core/model/spec.ts'
+import type { Kept } from './appState.ts'
+import { isKept } from './kept.ts'
+import { newLineage } from './lineage.ts'
 import { keepPreferences } from './preferences.ts'
-import { keepNote, type Note, type NoteStorage, readNote, readNoteBefore, setNoteAside } from './sessionNote.ts'
+import {
+  type DocumentNote,
+  dropNote,
+  keepNote,
+  moveNote,
+  type Note,
+  type NoteStorage,
+  noteTabs,
+  readNote,
+  setUnreadAside,
+} from './sessionNote.ts'
+import { listenElsewhere } from './shelf/elsewhere.ts'
 import type { PierStore } from './store.ts'
+import { browserTab, newId, type Tab } from './tab.ts'
 
 export type SessionPage = AddressPage & Readonly<{ addEventListener: (type: 'hashchange', listener: () => void) => void }>
 
 /** The browser's storage, or null where it keeps none; asking for it can throw. */
-const storageOf = (): NoteStorage | null => {
+export const storageOf = (): NoteStorage | null => {
   try {
     return globalThis.localStorage ?? null
   } catch {
@@ -17,17 +32,44 @@ const storageOf = (): NoteStorage | null => {
   }
 }
 
+/** What a note says of where its pier is kept. */
+export const keptByNote = ({ document, place, clean }: DocumentNote): Kept => ({ document: clean ? document : null, place })
+
+const tabs = new WeakMap<PierStore, Tab>()
+/** The tab that a session runs in; undefined before it has begun. */
+export const tabOf = (store: PierStore): Tab | undefined => tabs.get(store)
+
 /** The first document of a session is no undo step. */
-const begin = (store: PierStore, document: PierDocument): void => {
-  store.setState({ document })
+const begin = (store: PierStore, document: PierDocument, kept: Kept): void => {
+  const lineage = newLineage()
+  store.setState((state) => ({ document, lineage, kept: { ...state.kept, [lineage]: kept } }))
   store.temporal.getState().clear()
 }
 
-/** What the note says, told where it needs telling. */
-const noted = (store: PierStore, note: Note): PierDocument | null => {
+/** What the note says, told where it needs telling. One that can't be read is put by and never written over. */
+const noted = (store: PierStore, storage: NoteStorage | null, note: Note): DocumentNote | null => {
   if (note.kind === 'blocked') notify(store, { code: 'storage-blocked' })
-  if (note.kind === 'damaged') notify(store, { code: 'note-damaged', issues: note.issues, detail: note.raw })
-  return note.kind === 'document' ? note.document : null
+  if (note.kind === 'damaged') {
+    setUnreadAside(storage, note.tab)
+    notify(store, { code: 'note-damaged', issues: note.issues, detail: note.raw })
+  }
+  return note.kind === 'document' ? note : null
+}
+
+/** The note of this tab; for a tab without one, the note that was written last in any. */
+const lastNote = async (storage: NoteStorage | null, own: string): Promise<Note> => {
+  const mine = await readNote(storage, own)
+  if (mine.kind !== 'none') return mine
+  const [last] = noteTabs(storage)
+  return last === undefined ? mine : readNote(storage, last)
+}
+
+/** A tab that goes on with the pier of a tab that is gone takes its note over; of one that still lives it has a copy. */
+const takeOver = async (storage: NoteStorage | null, note: DocumentNote, tab: Tab): Promise<void> => {
+  if (note.tab === tab.id) return
+  moveNote(storage, note.tab, tab.id, false)
+  const live = await tab.live()
+  if (live !== null && !live.has(note.tab)) dropNote(storage, note.tab)
 }
 
 /**
@@ -35,37 +77,67 @@ const noted = (store: PierStore, note: Note): PierDocument | null => {
  * at every commit. A link never takes the place of another last pier for good: that one waits, and is offered. Nothing may be
  * changed, and nothing is kept, before it is done.
  */
-export const startSession = async (store: PierStore, page: SessionPage, storage: NoteStorage | null = storageOf()): Promise<void> => {
-  const [note, link] = await Promise.all([readNote(storage), linkIn(page.location.hash)])
-  const last = noted(store, note)
+export const startSession = async (
+  store: PierStore,
+  page: SessionPage,
+  storage: NoteStorage | null = storageOf(),
+  asked: Promise<Tab> = browserTab(),
+): Promise<void> => {
+  const tab = await asked
+  tabs.set(store, tab)
+  const { hash } = page.location
+  const [note, link] = await Promise.all([lastNote(storage, tab.id), linkIn(hash)])
+  const last = noted(store, storage, note)
   if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
-  if (link.kind === 'pier') {
-    const isLast = last !== null && isSamePier(last.spec, link.document.spec)
-    begin(store, isLast ? last : link.document)
-    if (last && !isLast) {
-      setNoteAside(storage)
-      notify(store, { code: 'link-opened-beside-last' })
+  // The address follows the pier a moment later than the note: a reload in that moment finds an address that this tab has left behind.
+  const isBehind = last !== null && last.tab === tab.id && last.hash === hash
+  const isLast = last !== null && (link.kind !== 'pier' || isBehind || isSamePier(last.document.spec, link.document.spec))
+  if (isLast) {
+    begin(store, last.document, keptByNote(last))
+    void takeOver(storage, last, tab)
+  } else if (link.kind === 'pier') {
+    begin(store, link.document, { document: link.document, place: null })
+    if (last) {
+      // A note of this very tab makes room: the tab writes its next one under the same name.
+      const isOwn = last.tab === tab.id
+      const waiting = isOwn ? newId() : last.tab
+      if (isOwn) moveNote(storage, last.tab, waiting, true)
+      notify(store, { code: 'link-opened-beside-last', detail: waiting })
     }
-  } else if (last) begin(store, last)
+  }
 
-  keepNote(store, storage, note.kind === 'document' ? note.revision : 0)
+  keepNote(store, storage, { tab: tab.id, revision: isLast ? last.revision : 0, hash: () => page.location.hash })
   keepAddress(store, page)
   keepPreferences(store, storage)
+  listenElsewhere(store)
   page.addEventListener('hashchange', () => void followLink(store, page))
 }
 
-/** A link pasted into the address of the open page: its pier opens as one undo step. */
+/**
+ * A link pasted into the address of the open page: its pier opens beside the one on show, which is set aside when it is kept nowhere
+ * else, and comes back with one undo. A damaged link opens nothing.
+ */
 const followLink = async (store: PierStore, page: SessionPage): Promise<void> => {
   const link = await linkIn(page.location.hash)
   if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
-  if (link.kind !== 'pier' || isSamePier(link.document.spec, store.getState().document.spec)) return
+  const before = store.getState()
+  if (link.kind !== 'pier' || isSamePier(link.document.spec, before.document.spec)) return
   dismiss(store, 'link-damaged')
   openDocument(store, link.document)
+  if (!isKept(before)) notify(store, { code: 'link-opened-beside-last' })
 }
 
 /** The pier that was open before a link was: back in place, as one undo step. */
 export const goBackToLast = async (store: PierStore, storage: NoteStorage | null = storageOf()): Promise<void> => {
+  const waiting = store.getState().notices.find((notice) => notice.code === 'link-opened-beside-last')?.detail
   dismiss(store, 'link-opened-beside-last')
-  const document = noted(store, await readNoteBefore(storage))
-  if (document) openDocument(store, document)
+  if (waiting === undefined) {
+    store.temporal.getState().undo()
+    return
+  }
+  const last = noted(store, storage, await readNote(storage, waiting))
+  if (!last) return
+  openDocument(store, last.document, keptByNote(last))
+  const live = await tabs.get(store)?.live()
+  if (live?.has(waiting) === false) dropNote(storage, waiting)
 }

@@ -13,6 +13,11 @@ export const memoryStorage = (refuse: { error: Error | null } = { error: null })
   }
   return {
     kept,
+    get length(): number {
+      guard()
+      return kept.size
+    },
+    key: (at: number): string | null => [...kept.keys()][at] ?? null,
     getItem: (key: string): string | null => {
       guard()
       return kept.get(key) ?? null
@@ -46,3 +51,8 @@ export const fakePage = (hash = '') => {
     },
   }
 }
+
+/** A tab of its own; `others` are open beside it. */
+export const fakeTab = (id = `tab${++tabs}`, others: readonly string[] = []) =>
+  Promise.resolve({ id, live: async () => new Set([id, ...others]) })
+let tabs = 0

@@ -1,14 +1,14 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
-import { setName } from '../../src/state/actions/document.ts'
+import { reset, setName } from '../../src/state/actions/document.ts'
 import { dragField } from '../../src/state/actions/drag.ts'
 import { editField } from '../../src/state/actions/edit.ts'
 import { canUndo, undo } from '../../src/state/actions/history.ts'
 import { setTheme, setUnits } from '../../src/state/actions/view.ts'
 import { linkIn, linkTo } from '../../src/state/addressBar.ts'
-import { readNote } from '../../src/state/sessionNote.ts'
+import { noteTabs, readNote } from '../../src/state/sessionNote.ts'
 import { goBackToLast, startSession } from '../../src/state/start.ts'
-import { fakePage, freshStore, memoryStorage } from './freshStore.ts'
+import { fakePage, fakeTab, freshStore, memoryStorage } from './freshStore.ts'
 
 const codes = (store: ReturnType<typeof freshStore>): string[] => store.getState().notices.map((notice) => notice.code)
 const hashOf = (text: string): string => new URL(text).hash
@@ -63,7 +63,8 @@ describe('[J6] the note of the open pier', () => {
     editField(store, 'hole.depth', '50 in')
     editField(store, 'hole.depth', '51 in')
     undo(store)
-    const note = await readNote(storage)
+    const [tab = ''] = noteTabs(storage)
+    const note = await readNote(storage, tab)
     expect(note.kind === 'document' ? note.revision : 0).toBe(3)
   })
 
@@ -76,11 +77,17 @@ describe('[J6] the note of the open pier', () => {
     '{"revision":1.5,"job":"x","typed":[]}',
   ])('is never opened when it is damaged: %s', async (raw) => {
     const storage = memoryStorage()
-    storage.setItem('pierglass.note', raw)
+    storage.setItem('pierglass.note.gone', raw)
     const store = freshStore()
     await startSession(store, fakePage(), storage)
     expect(store.getState().document).toBe(defaultDocument)
     expect(store.getState().notices).toMatchObject([{ code: 'note-damaged', detail: raw }])
+    // It makes room, and lies aside as it was found: nothing is ever written over it, and it is told once.
+    editField(store, 'hole.depth', '50 in')
+    expect(storage.kept.get('pierglass.unread.gone')).toBe(raw)
+    const next = freshStore()
+    await startSession(next, fakePage(), storage)
+    expect(codes(next)).toEqual([])
   })
 
   it('says when there is no room, and takes it back when there is', async () => {
@@ -115,6 +122,113 @@ describe('[J6] the note of the open pier', () => {
     const next = freshStore()
     await startSession(next, fakePage(), storage)
     expect(next.getState().view).toMatchObject({ units: 'metric', theme: 'dark' })
+  })
+})
+
+describe('[J9] two tabs lose nothing', () => {
+  it('write notes of their own; the one written last opens, the other waits', async () => {
+    const storage = memoryStorage()
+    const [a, b] = [freshStore(), freshStore()]
+    await startSession(a, fakePage(), storage, fakeTab('a', ['b']))
+    await startSession(b, fakePage(), storage, fakeTab('b', ['a']))
+    editField(b, 'hole.depth', '50 in')
+    vi.advanceTimersByTime(5)
+    editField(a, 'hole.depth', '60 in')
+    vi.advanceTimersByTime(5)
+    editField(b, 'hole.diameter', '24 in')
+    expect(noteTabs(storage)).toEqual(['b', 'a'])
+    const next = freshStore()
+    await startSession(next, fakePage(), storage, fakeTab('c'))
+    expect(next.getState().document.spec).toEqual(b.getState().document.spec)
+    await vi.waitFor(() => expect([...noteTabs(storage)].sort()).toEqual(['a', 'c']))
+    const waiting = await readNote(storage, 'a')
+    expect(waiting.kind === 'document' && waiting.document.spec).toEqual(a.getState().document.spec)
+  })
+
+  it('leave the note of a tab that lives where it is', async () => {
+    const { storage } = await session('50 in')
+    const [old = ''] = noteTabs(storage)
+    const store = freshStore()
+    await startSession(store, fakePage(), storage, fakeTab('new', [old]))
+    await Promise.resolve()
+    expect([...noteTabs(storage)].sort()).toEqual(['new', old].sort())
+  })
+
+  it('go on in their own note after a reload, however old it is', async () => {
+    const storage = memoryStorage()
+    const [a, b] = [freshStore(), freshStore()]
+    await startSession(a, fakePage(), storage, fakeTab('a'))
+    editField(a, 'hole.depth', '50 in')
+    vi.advanceTimersByTime(5)
+    await startSession(b, fakePage(), storage, fakeTab('b', ['a']))
+    editField(b, 'hole.depth', '60 in')
+    const again = freshStore()
+    await startSession(again, fakePage(), storage, fakeTab('a', ['b']))
+    expect(again.getState().document.spec).toEqual(a.getState().document.spec)
+  })
+
+  it('a reload before the address has followed finds the last edit, not the address', async () => {
+    const storage = memoryStorage()
+    const page = fakePage()
+    const store = freshStore()
+    await startSession(store, page, storage, fakeTab('a'))
+    editField(store, 'hole.depth', '50 in')
+    vi.advanceTimersByTime(500)
+    editField(store, 'hole.depth', '55 in')
+    const again = freshStore()
+    await startSession(again, fakePage(page.location.hash), storage, fakeTab('a'))
+    expect(again.getState().document.spec).toEqual(store.getState().document.spec)
+    expect(codes(again)).toEqual([])
+  })
+})
+
+describe('[J10] a pier that makes way for another is set aside unless it is kept elsewhere', () => {
+  const started = async () => {
+    const storage = memoryStorage()
+    const page = fakePage()
+    const store = freshStore()
+    await startSession(store, page, storage, fakeTab('own'))
+    return { storage, page, store }
+  }
+  const asides = (storage: ReturnType<typeof memoryStorage>) => noteTabs(storage).filter((tab) => tab !== 'own')
+
+  it('when a link is pasted: it is offered, and one undo brings it back without a second copy', async () => {
+    const other = await session('60 in')
+    const { storage, page, store } = await started()
+    editField(store, 'hole.depth', '50 in')
+    const mine = store.getState().document
+    page.go(other.hash)
+    await vi.waitFor(() => expect(codes(store)).toEqual(['link-opened-beside-last']))
+    expect(store.getState().document.spec).toEqual(other.document.spec)
+    const [aside = ''] = asides(storage)
+    const note = await readNote(storage, aside)
+    expect(note.kind === 'document' && note.document).toEqual(mine)
+    await goBackToLast(store, storage)
+    expect(store.getState().document).toBe(mine)
+    expect(asides(storage)).toEqual([])
+  })
+
+  it('when it starts over, and not when nothing was changed', async () => {
+    const { storage, store } = await started()
+    reset(store)
+    expect(asides(storage)).toEqual([])
+    editField(store, 'hole.depth', '50 in')
+    reset(store)
+    expect(asides(storage)).toHaveLength(1)
+    undo(store)
+    expect(asides(storage)).toEqual([])
+  })
+
+  it('a damaged link leaves the open pier and its note as they are', async () => {
+    const { storage, page, store } = await started()
+    editField(store, 'hole.depth', '50 in')
+    const { document } = store.getState()
+    const before = new Map(storage.kept)
+    page.go('#p=1AAgarbage')
+    await vi.waitFor(() => expect(codes(store)).toEqual(['link-damaged']))
+    expect(store.getState().document).toBe(document)
+    expect(store.getState().notices[0]?.issues?.[0]?.code).toMatch(/^link-/)
+    expect([...storage.kept]).toEqual([...before])
   })
 })
 

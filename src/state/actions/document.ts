@@ -1,12 +1,18 @@
 import type { PierDocument } from '../../core/model/spec.ts'
 import { defaultDocument } from '../../core/spec/defaults.ts'
+import type { Kept } from '../appState.ts'
+import { newLineage } from '../lineage.ts'
 import type { PierStore } from '../store.ts'
 import { dropDraft } from './drag.ts'
 
-/** Another pier takes the place of this one, as one undo step, so that nothing is lost by it. */
-export const openDocument = (store: PierStore, document: PierDocument): void => {
+/**
+ * Another pier takes the place of this one, as one undo step, so that nothing is lost by it.
+ * @param kept where it is kept besides; a pier from a file or a link is kept there as it is
+ */
+export const openDocument = (store: PierStore, document: PierDocument, kept: Kept = { document, place: null }): void => {
   dropDraft(store)
-  store.setState({ document, draft: null, refused: [], entries: {} })
+  const lineage = newLineage()
+  store.setState((state) => ({ document, lineage, kept: { ...state.kept, [lineage]: kept }, draft: null, refused: [], entries: {} }))
 }
 
 /** The pier that everybody starts from. Undo brings back what was there. */
