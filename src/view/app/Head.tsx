@@ -7,6 +7,7 @@ import { text } from '../../text/index.ts'
 import { useHistory, usePier } from '../hooks/usePier.ts'
 import { CompareButton } from '../compare/CompareButton.tsx'
 import { TakeAlong } from '../export/TakeAlong.tsx'
+import { SheetButton } from '../sheet/SheetButton.tsx'
 import { copyLink } from './copyLink.ts'
 import { openJobFile, saveJobFile } from './jobFiles.ts'
 import { PageSwitches } from './PageSwitches.tsx'
@@ -67,6 +68,7 @@ const FileActions = () => (
     <button type='button' className='button plain' onClick={() => void copyLink(pierStore)}>
       {text.app.actions.copyLink}
     </button>
+    <SheetButton />
     <TakeAlong />
     <button type='button' className='button plain' onClick={() => reset(pierStore)}>
       {text.app.actions.reset}

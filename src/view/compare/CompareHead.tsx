@@ -10,6 +10,7 @@ import { scene } from '../../text/en/scene.ts'
 import { radians } from '../../core/units/quantity.ts'
 import { PageSwitches } from '../app/PageSwitches.tsx'
 import { usePier } from '../hooks/usePier.ts'
+import { SheetButton } from '../sheet/SheetButton.tsx'
 import { useCompare } from './useCompare.ts'
 import { turnCut } from './useCompareKeys.ts'
 
@@ -141,6 +142,7 @@ export const CompareHead = ({ rows, isMoved, leave }: Props) => (
     <Looks />
     <RowMenu rows={rows} />
     <PageSwitches />
+    <SheetButton className='button' />
     <button type='button' className='button cmp-project' onClick={fillScreen}>
       {words.view.project}
     </button>

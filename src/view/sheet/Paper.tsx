@@ -1,0 +1,55 @@
+import type { ReactNode } from 'react'
+import { exporting } from '../../text/en/export.ts'
+import { sheet as words } from '../../text/en/sheet.ts'
+import { version } from '../../../package.json'
+import { text } from '../../text/index.ts'
+
+/** What goes on every page, made once when the sheet is opened. */
+export type PaperFacts = Readonly<{ name: string; date: string; mark: string; view: string; scale: string; units: 'us' | 'metric' }>
+
+type Props = Readonly<{ facts: PaperFacts; at: number; of: number; letter: number; children: ReactNode }>
+
+/** One page: its head, its body and the caution that goes with every number. */
+export const Paper = ({ facts, at, of, letter, children }: Props) => (
+  <article className='paper' aria-label={words.pageLabel(at)} style={{ '--letter': `${letter}pt` } as React.CSSProperties}>
+    <header className='paper-head'>
+      <h2>{facts.name}</h2>
+      <p>
+        {facts.mark} · {facts.date} · {words.page(at, of)}
+      </p>
+    </header>
+    <div className='paper-body'>{children}</div>
+    <footer className='paper-foot'>
+      <b>{words.status}.</b> {exporting.sheet.caution}
+    </footer>
+  </article>
+)
+
+/** Who, what, when, in which units; empty lines are for the pen. */
+export const PaperTitle = ({ facts }: Readonly<{ facts: PaperFacts }>) => {
+  const rows = [
+    [words.block.project, facts.name],
+    [words.block.view, facts.view],
+    [words.block.scale, facts.scale],
+    [words.block.date, facts.date],
+    [words.block.mark, facts.mark],
+    [words.block.revision, ''],
+    [words.block.madeBy, ''],
+    [words.block.engineer, ''],
+    [words.block.units, words.units[facts.units]],
+    [words.block.version, `${text.app.name} ${version}`],
+  ] as const
+  return (
+    <section className='paper-title'>
+      <dl>
+        {rows.map(([label, value]) => (
+          <div key={label}>
+            <dt>{label}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <p>{words.status}</p>
+    </section>
+  )
+}

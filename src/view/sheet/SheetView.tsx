@@ -1,0 +1,80 @@
+import { useEffect, useRef, useState } from 'react'
+import { sheet as words } from '../../text/en/sheet.ts'
+import '../styles/sheet.css'
+import { ComparedPages } from './ComparedPages.tsx'
+import { type PaperName, takePaper, usualPaper } from './paperSize.ts'
+import { PierPages } from './PierPages.tsx'
+import { Sources } from './sourcesBlock.tsx'
+import { type SheetContent, useSheet } from './useSheet.ts'
+
+const papers: readonly PaperName[] = ['letter', 'a4']
+
+const Pages = ({ content }: Readonly<{ content: SheetContent }>) => {
+  if (content.kind === 'one') return <PierPages {...content} sources={<Sources key='sources' results={[content.result]} />} />
+  const results = content.piers.flatMap(({ pier }) => pier?.result ?? [])
+  return <ComparedPages {...content} sources={<Sources key='sources' results={results} />} />
+}
+
+/** Everything of the page but the sheet is out of reach, and comes back as it was left. */
+const useAlone = (own: React.RefObject<HTMLElement | null>): void =>
+  useEffect(() => {
+    const before = document.activeElement
+    const others = [...document.body.children].filter((element) => element !== own.current && !element.hasAttribute('inert'))
+    for (const element of others) element.setAttribute('inert', '')
+    own.current?.querySelector('button')?.focus({ preventScroll: true })
+    return () => {
+      for (const element of others) element.removeAttribute('inert')
+      if (before instanceof HTMLElement) before.focus({ preventScroll: true })
+    }
+  }, [own])
+
+/** The sheet as it comes out of the printer, over the whole page. */
+export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
+  const own = useRef<HTMLElement>(null)
+  const [paper, setPaper] = useState<PaperName>(() => usualPaper(navigator.language))
+  const content = useSheet()
+  useAlone(own)
+  useEffect(() => takePaper(paper), [paper])
+  useEffect(() => {
+    // Keys of what lies behind stay away from the sheet.
+    const element = own.current
+    const onKeyDown = (event: KeyboardEvent) => {
+      event.stopPropagation()
+      if (event.key === 'Escape') onClose()
+    }
+    element?.addEventListener('keydown', onKeyDown)
+    return () => element?.removeEventListener('keydown', onKeyDown)
+  }, [onClose])
+  const print = async () => {
+    await document.fonts?.ready
+    await Promise.all([...(own.current?.querySelectorAll('img') ?? [])].map((image) => image.decode().catch(() => undefined)))
+    window.print()
+  }
+  return (
+    <main ref={own} className='paperwork' data-paper={paper} aria-busy={content === null}>
+      <header className='paperwork-head'>
+        <button type='button' className='button' onClick={onClose}>
+          <span aria-hidden='true'>‹ </span>
+          {words.close}
+        </button>
+        <h1>{words.title}</h1>
+        <fieldset>
+          <legend className='spoken'>{words.paper}</legend>
+          {papers.map((one) => (
+            <label key={one}>
+              <input type='radio' name='paper' checked={paper === one} onChange={() => setPaper(one)} />
+              <span>{words.sizes[one]}</span>
+            </label>
+          ))}
+        </fieldset>
+        <button type='button' className='button paperwork-print' disabled={content === null} onClick={() => void print()}>
+          {words.print}
+        </button>
+        <p>
+          {words.help} {words.full}
+        </p>
+      </header>
+      <div className='paperwork-pages'>{content ? <Pages content={content} /> : <p role='status'>{words.loading}</p>}</div>
+    </main>
+  )
+}

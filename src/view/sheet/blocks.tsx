@@ -1,0 +1,220 @@
+import type { ReactNode } from 'react'
+import type { Contact } from '../../core/model/kind.ts'
+import type { PierResult, QuantityLine } from '../../core/model/result.ts'
+import { late } from '../../text/late.ts'
+import { sheet as words } from '../../text/en/sheet.ts'
+import { text } from '../../text/index.ts'
+import { type Say, useUnits } from '../hooks/useUnits.ts'
+import { answerWords, rowOf, zoneWords } from '../panels/answers/answerWords.ts'
+import { orderWords } from '../panels/answers/orderWords.ts'
+import { StandingMark } from '../panels/answers/StandingMark.tsx'
+import { issueText } from '../panels/issueText.ts'
+import { bracketKind, fillKind } from '../../core/kinds/index.ts'
+import { cautionWords } from '../panels/answers/words.ts'
+import { questionsFor } from './questions.ts'
+
+export type BlockProps = Readonly<{ result: PierResult }>
+
+/** A part of the sheet under its own heading; it is never broken over two columns. */
+export const Block = ({ title, children }: Readonly<{ title: string; children: ReactNode }>) => (
+  <section className='paper-block'>
+    <h3>{title}</h3>
+    {children}
+  </section>
+)
+
+const contacts: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granular', 'flowable-fill', 'concrete', 'dry-mix', 'gravel']
+const touching = (by: Readonly<Partial<Record<Contact, number>>>, say: Say, quantity: 'length' | 'area'): string =>
+  contacts.flatMap((one) => ((by[one] ?? 0) > 1e-6 ? [`${text.contacts[one]} ${say(by[one] ?? 0, quantity)}`] : [])).join(', ')
+
+export const Wood = ({ result: { exposure } }: BlockProps) => {
+  const { say } = useUnits()
+  return (
+    <Block title={words.wood.title}>
+      {exposure.areaBelowGrade > 1e-9 ? (
+        <table>
+          <tbody>
+            {exposure.lines.map((line) => (
+              <tr key={line.side}>
+                <th scope='row'>{text.app.answers.sides[line.side]}</th>
+                <td className='number'>{say(line.belowGrade, 'length')}</td>
+                <td>
+                  {touching(line.by, say, 'length')}
+                  {line.inConcreteAboveGrade > 1e-6 && ` ${text.app.answers.aboveGrade(say(line.inConcreteAboveGrade, 'length'))}`}
+                </td>
+              </tr>
+            ))}
+            <tr>
+              <th scope='row'>{text.app.answers.woodArea}</th>
+              <td className='number'>{say(exposure.areaBelowGrade, 'area')}</td>
+              <td>{touching(exposure.area, say, 'area')}</td>
+            </tr>
+          </tbody>
+        </table>
+      ) : (
+        <p>{words.wood.none}</p>
+      )}
+    </Block>
+  )
+}
+
+const nameOf = (line: QuantityLine): string => (zoneWords(line.id) === line.id ? text.roles[line.role].label : zoneWords(line.id))
+
+export const Quantities = ({ result }: BlockProps) => {
+  const { say, bare, system } = useUnits()
+  const { piers } = result.spec
+  const ways = (line: QuantityLine, scope: 'each' | 'job'): string =>
+    line.orders.map((order) => orderWords(order, system, say, scope)).join(` ${text.app.answers.or} `)
+  const { hole } = result
+  return (
+    <Block title={words.order.title}>
+      <table>
+        <thead>
+          <tr>
+            <th scope='col'>{text.app.answers.material}</th>
+            <th scope='col'>{text.app.answers.volume}</th>
+            <th scope='col'>{text.app.answers.weight}</th>
+            <th scope='col'>{text.app.answers.onePier}</th>
+            {piers > 1 && <th scope='col'>{text.app.answers.allPiers(piers)}</th>}
+          </tr>
+        </thead>
+        <tbody>
+          {result.quantities.map((line) => (
+            <tr key={line.id}>
+              <th scope='row'>{nameOf(line)}</th>
+              <td className='number'>{say(line.volume.value, 'volume')}</td>
+              <td className='number'>{say(line.weight, 'weight')}</td>
+              <td>{ways(line, 'each') || '–'}</td>
+              {piers > 1 && <td>{ways(line, 'job') || '–'}</td>}
+            </tr>
+          ))}
+          <tr>
+            <th scope='row'>{text.app.answers.spoilBank}</th>
+            <td className='number'>{say(hole.spoilBank, 'volume')}</td>
+            <td colSpan={piers > 1 ? 3 : 2}>
+              {text.app.answers.spoilLoose}: {bare(hole.spoilLoose.low, 'volume')}–{say(hole.spoilLoose.high, 'volume')}
+            </td>
+          </tr>
+        </tbody>
+      </table>
+    </Block>
+  )
+}
+
+export const Depths = ({ result: { depths } }: BlockProps) => {
+  const { say } = useUnits()
+  const { sides } = text.app.answers
+  const rows = [
+    [sides.uphill, depths.bearingAtUphillEdge],
+    [sides.axis, depths.bearingAtAxis],
+    [sides.downhill, depths.bearingAtDownhillEdge],
+  ] as const
+  return (
+    <Block title={words.depths}>
+      <p>{rows.map(([side, depth]) => `${side} ${say(depth, 'length')}`).join(' · ')}</p>
+    </Block>
+  )
+}
+
+/** What is to be seen on the day: the method's own steps with a box each, what goes wrong, and a line for initials. */
+export const OnTheDay = ({ result: { spec } }: BlockProps) => {
+  const kind = fillKind(spec.fill.kind)
+  const bracket = spec.support.kind === 'bracket' ? bracketKind(spec.support.bracket.kind) : null
+  const steps = [...new Set([...kind.steps, ...(bracket?.steps ?? [])])]
+  const cautions = [...new Set([...kind.cautions, ...(bracket?.cautions ?? [])])]
+  return (
+    <Block title={words.day.title}>
+      <p className='paper-quiet'>{words.day.note}</p>
+      <ul className='paper-boxes'>
+        {steps.map((step) => (
+          <li key={step}>
+            <span className='paper-box' aria-hidden='true' />
+            {rowOf<string>(late.steps, step) ?? step}
+          </li>
+        ))}
+      </ul>
+      {cautions.length > 0 && (
+        <>
+          <h4>{words.day.wrong}</h4>
+          <ul className='paper-dots'>
+            {cautions.map((key) => (
+              <li key={key}>{cautionWords(key)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <p className='paper-sign'>
+        {words.day.initials} <span /> {words.day.dateLine} <span />
+      </p>
+    </Block>
+  )
+}
+
+export const Questions = ({ results }: Readonly<{ results: readonly PierResult[] }>) => (
+  <Block title={words.ask}>
+    <ol>
+      {questionsFor(results).map((id) => (
+        <li key={id}>{words.questions[id]}</li>
+      ))}
+    </ol>
+  </Block>
+)
+
+export const Issues = ({ result: { issues } }: BlockProps) => {
+  const { system } = useUnits()
+  return (
+    <Block title={words.issues}>
+      <ul className='paper-dots'>
+        {issues.map((issue) => (
+          <li key={issue.code + issue.path}>{issueText(issue, system)}</li>
+        ))}
+      </ul>
+    </Block>
+  )
+}
+
+/** Danger first. */
+export const Cautions = () => (
+  <Block title={words.cautions}>
+    <ul className='paper-dots'>
+      {text.standingCautions.map((caution) => (
+        <li key={caution.id}>
+          <b>{caution.short}</b> {caution.long}
+        </li>
+      ))}
+    </ul>
+  </Block>
+)
+
+/** The answers that stand first on the screen. */
+export const MainNumbers = ({ result }: BlockProps) => {
+  const { say } = useUnits()
+  const { uplift, headlines, checks } = result
+  const governing = checks.find((check) => check.id === uplift.governing)
+  return (
+    <Block title={words.numbers}>
+      <table>
+        <tbody>
+          <tr>
+            <th scope='row'>{words.holds}</th>
+            <td className='number'>{uplift.allowable === null ? text.app.verdicts.unverified : say(uplift.allowable, 'force')}</td>
+            <td>
+              {governing && `${text.app.answers.governs}: ${answerWords(governing.id).label}`}
+              {uplift.allowable === null && uplift.uncounted.map((id) => answerWords(id).label).join(', ')}{' '}
+              {uplift.allowable !== null && <StandingMark standing={uplift.standing} />}
+            </td>
+          </tr>
+          {headlines.map((worked) => (
+            <tr key={worked.id}>
+              <th scope='row'>{answerWords(worked.id).label}</th>
+              <td className='number'>{say(worked.value, worked.quantity)}</td>
+              <td>
+                <StandingMark standing={worked.standing} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Block>
+  )
+}

@@ -1,0 +1,36 @@
+import type { PierResult } from '../../core/model/result.ts'
+import { sources } from '../../core/engineering/sources.ts'
+import { sheet as words } from '../../text/en/sheet.ts'
+import { StandingMark } from '../panels/answers/StandingMark.tsx'
+import { Block } from './blocks.tsx'
+
+/** Every source that a number of these piers rests on, with its edition, place and how well it was checked. */
+export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }>) => {
+  const ids = [...new Set(results.flatMap((result) => result.sources))]
+  const titles = [...new Set(ids.map((id) => sources[id].title))]
+  return (
+    <Block title={words.sources.title}>
+      <p className='paper-quiet'>{words.sources.note}</p>
+      <ul className='paper-sources'>
+        {titles.map((title) => {
+          const own = ids.map((id) => sources[id]).filter((source) => source.title === title)
+          const [first] = own
+          if (!first) return null
+          const year = first.year === null || first.edition.includes(String(first.year)) ? '' : String(first.year)
+          return (
+            <li key={title}>
+              <cite>{title}</cite>
+              {[first.edition, year].filter((part) => part !== '').map((part) => `, ${part}`)}:{' '}
+              {own.map((source, i) => (
+                <span key={source.locator + source.edition}>
+                  {i > 0 && '; '}
+                  {source.locator} <StandingMark standing={source.standing} />
+                </span>
+              ))}
+            </li>
+          )
+        })}
+      </ul>
+    </Block>
+  )
+}

@@ -1,0 +1,128 @@
+import { useEffect, useState } from 'react'
+import { compareStore } from '../../state/compare.ts'
+import { comparedPiers, type ComparedPier } from '../../state/compareSet.ts'
+import { shownDocument, shownResult } from '../../state/derived.ts'
+import { pierStore } from '../../state/store.ts'
+import { sheet as words } from '../../text/en/sheet.ts'
+import { text } from '../../text/index.ts'
+import { version } from '../../../package.json'
+import { pierMark } from '../export/pierMark.ts'
+import type { SectionAsk } from '../export/sectionPlan.ts'
+import { forgetWidths, lettersReady } from '../section/typeSize.ts'
+import type { ComparedFigures } from './ComparedPages.tsx'
+import type { PaperFacts } from './Paper.tsx'
+import type { Figures } from './PierPages.tsx'
+import { barFigure, bareFigure, legendFigure, planned, plannedTogether, sectionFigure } from './sheetSection.ts'
+
+type One = Readonly<{
+  kind: 'one'
+  document: SectionAsk['document']
+  result: SectionAsk['result']
+  figures: Figures
+  picture: string | null
+}>
+type Several = Readonly<{ kind: 'several'; piers: readonly ComparedPier[]; figures: ComparedFigures }>
+export type SheetContent = Readonly<{ facts: PaperFacts }> & (One | Several)
+
+/** The day in the order that files and drawings have: 2026-11-25. */
+const today = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
+
+/** The cutaway as it is seen; null where there is none. Its address has to be given back. */
+async function pictureAddress(): Promise<string | null> {
+  const canvas = document.querySelector<HTMLCanvasElement>('.cutaway canvas')
+  if (!canvas || canvas.clientWidth < 2) return null
+  try {
+    const { capturePicture } = await import('../scene/capturePicture.ts')
+    const width = 1600
+    const taken = await capturePicture(width, (width * canvas.clientHeight) / canvas.clientWidth)
+    return taken && URL.createObjectURL(taken)
+  } catch {
+    return null
+  }
+}
+
+const prefixOf = (place: number): string => `sheet-${place}-`
+
+function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
+  const { document, result, date, view } = ask
+  const plan = planned(ask, { width: 180, height: 112 })
+  const facts: PaperFacts = {
+    name: document.name === '' ? text.app.untitled : document.name,
+    date,
+    mark: pierMark(document),
+    view: plan.words.title,
+    scale: plan.words.scale.replace(/^\D+ (?=\d)/, ''),
+    units: view.units,
+  }
+  return {
+    kind: 'one',
+    document,
+    result,
+    facts,
+    picture,
+    figures: { section: sectionFigure(plan, prefixOf(0)), legend: legendFigure(plan, prefixOf(0), 92) },
+  }
+}
+
+function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk): SheetContent {
+  const asks = piers.flatMap(({ pier }): SectionAsk[] => (pier ? [{ ...own, document: pier.document, result: pier.result }] : []))
+  const plans = plannedTogether(asks, { width: Math.floor(178 / piers.length), height: 62 })
+  let next = 0
+  const sections = piers.map(({ pier }) => {
+    if (pier === null) return null
+    const at = next++
+    const plan = plans[at]
+    return plan ? bareFigure(plan, prefixOf(at), text.fills[pier.document.spec.fill.kind].label) : null
+  })
+  const [first] = plans
+  return {
+    kind: 'several',
+    piers,
+    figures: { sections, bar: first ? barFigure(first, 180) : '' },
+    facts: {
+      name: own.document.name === '' ? text.app.untitled : own.document.name,
+      date: own.date,
+      mark: pierMark(own.document),
+      view: words.compared,
+      scale: first ? first.words.scale.replace(/^\D+ (?=\d)/, '') : '',
+      units: own.view.units,
+    },
+  }
+}
+
+/** What the sheet shows: the pier as it stands, or those that are compared. Null until letters and picture are there. */
+export const useSheet = (): SheetContent | null => {
+  const [content, setContent] = useState<SheetContent | null>(null)
+  useEffect(() => {
+    let isGone = false
+    let address: string | null = null
+    const make = async () => {
+      const state = pierStore.getState()
+      const compared = compareStore.getState()
+      await lettersReady()
+      forgetWidths()
+      const ask: SectionAsk = {
+        document: shownDocument(state),
+        result: shownResult(state),
+        view: state.view,
+        date: today(new Date()),
+        version,
+      }
+      if (compared.isOpen) {
+        if (!isGone) setContent(ofSeveral(comparedPiers(compared, state.document), ask))
+        return
+      }
+      address = await pictureAddress()
+      if (isGone) {
+        if (address) URL.revokeObjectURL(address)
+      } else setContent(ofOne(ask, address))
+    }
+    void make()
+    return () => {
+      isGone = true
+      if (address) URL.revokeObjectURL(address)
+    }
+  }, [])
+  return content
+}
