@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { bracketKinds, fillKinds } from '../../src/core/kinds/index.ts'
+import { type AnyFillKind, bracketKinds, fillKinds } from '../../src/core/kinds/index.ts'
 import type { Worked } from '../../src/core/model/worked.ts'
 import { fields } from '../../src/core/spec/fields.ts'
 import { derived } from '../../src/state/derived.ts'
@@ -44,7 +44,9 @@ describe('[T3] everything that can be shown has words', () => {
     expect(
       lacking(
         late.reasons,
-        fillKinds.flatMap((kind) => [kind.counting, kind.cored ?? {}].flatMap((all) => Object.values(all).map((one) => one.why))),
+        fillKinds.flatMap((kind: AnyFillKind) =>
+          [...Object.values(kind.counting), ...Object.values(kind.cored ?? kind.counting)].map((one) => one.why),
+        ),
       ),
     ).toEqual([])
   })
