@@ -43,8 +43,13 @@ const Sections = ({ piers, figures }: Pick<Props, 'piers' | 'figures'>) => {
   )
 }
 
+/** On paper nothing opens. */
+const still = (table: HTMLTableElement | null): void => {
+  for (const summary of table?.querySelectorAll('summary') ?? []) summary.tabIndex = -1
+}
+
 const Rows = ({ rows, piers }: Readonly<{ rows: readonly CompareRow[]; piers: readonly ComparedPier[] }>) => (
-  <table className='paper-compared'>
+  <table ref={still} className='paper-compared'>
     <thead>
       <tr>
         <th scope='col'>{compare.table.row}</th>

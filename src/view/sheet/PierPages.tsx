@@ -66,7 +66,7 @@ export const PierPages = (props: Props) => {
       </div>
       {laid && (
         <>
-          <Paper facts={facts} at={1} of={count} letter={8.4}>
+          <Paper facts={facts} at={1} of={count} letter={8.2}>
             <Drawn svg={figures.section} className='paper-section' />
             <div className='paper-under'>
               <div>

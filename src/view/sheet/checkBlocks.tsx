@@ -162,8 +162,7 @@ export const OtherChecks = ({ result }: BlockProps) => {
   const side = (check: Check, which: 'asked' | 'there'): string => {
     if (check.choice) {
       const { path, asked, is } = check.choice
-      const key = which === 'asked' ? asked : is
-      return text.choices[path]?.[key] ?? key
+      return valueWords({ as: 'choice', path, choice: which === 'asked' ? asked : is }, say)
     }
     if (which === 'asked') return check.demand ? say(check.demand.value, check.demand.quantity) : ''
     return check.counted === 'not counted' || !check.allowable ? '' : say(check.allowable.value, check.allowable.quantity)

@@ -2,23 +2,20 @@
 export type Packed = readonly (readonly (readonly number[])[])[]
 
 /**
- * Fills columns in order, a block that does not fit the rest of its column begins the next one. Gaps stand between blocks. A block
- * higher than a column gets one of its own.
+ * Fills columns in order: a block goes into the first column, from the one before the last on, that still has room, else it begins a
+ * new one. A block higher than a column gets one of its own.
  *
- * @param heights of the blocks, and `room` of a column, in the same unit
+ * @param heights of the blocks, `room` of a column and `gap` between two blocks, all in the same unit
  */
 export function packed(heights: readonly number[], room: number, gap: number, columns = 2): Packed {
-  const all: number[][] = []
-  let left = 0
+  const all: { places: number[]; left: number }[] = []
   heights.forEach((height, i) => {
-    const column = all.at(-1)
-    if (column && height + gap <= left) {
-      column.push(i)
-      left -= height + gap
-    } else {
-      all.push([i])
-      left = room - height
-    }
+    const open = all.slice(-2).find(({ left }) => height + gap <= left)
+    if (open) {
+      open.places.push(i)
+      open.left -= height + gap
+    } else all.push({ places: [i], left: room - height })
   })
-  return Array.from({ length: Math.ceil(all.length / columns) }, (_, page) => all.slice(page * columns, (page + 1) * columns))
+  const filled = all.map(({ places }) => places)
+  return Array.from({ length: Math.ceil(filled.length / columns) }, (_, page) => filled.slice(page * columns, (page + 1) * columns))
 }

@@ -53,21 +53,33 @@ export function planned(ask: SectionAsk, size: PaperSize, isNamed = true, scales
   }
 }
 
-/** Sections of several piers at the largest scale at which all of them fit. */
+/** Wide enough that its width never decides the scale: what is too wide for a column is left out at its sides [mm]. */
+const bareWidth = 200
+
+/** Sections of several piers at the largest scale at which all of them fit columns of this size, seen in the middle of a wider drawing. */
 export function plannedTogether(asks: readonly SectionAsk[], size: PaperSize): readonly SectionPlan[] {
-  const each = asks.map((ask) => planned(ask, size, false))
-  const smallest = Math.min(...each.map(({ drawing }) => drawing.frame.perMetre))
-  return asks.map((ask) => planned(ask, size, false, [smallest]))
+  const wide = { width: bareWidth, height: size.height }
+  const each = asks.map((ask) => planned(ask, wide, false).drawing.frame.perMetre)
+  const widest = Math.max(...asks.map(({ result: { spec } }) => Math.max(spec.hole.diameter, spec.hole.bell?.diameter ?? 0)), 0.1)
+  const most = Math.min(...each, (0.8 * size.width * mm) / widest)
+  return asks.map((ask) =>
+    planned(
+      ask,
+      wide,
+      false,
+      paperScales(ask.view.units).filter((scale) => scale <= most * 1.0001),
+    ),
+  )
 }
 
-const svg = (width: number, height: number, label: string, body: readonly string[]): string =>
+const svg = (width: number, height: number, label: string, body: readonly string[], left = 0): string =>
   svgElement(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
       width: `${width}mm`,
       height: `${height}mm`,
-      viewBox: `0 0 ${Math.round(width * mm * 100) / 100} ${Math.round(height * mm * 100) / 100}`,
+      viewBox: `${Math.round(left * 100) / 100} 0 ${Math.round(width * mm * 100) / 100} ${Math.round(height * mm * 100) / 100}`,
       'font-family': family,
       role: 'img',
       'aria-label': label,
@@ -94,9 +106,12 @@ export const sectionFigure = (plan: SectionPlan, prefix: string): string => {
   )
 }
 
-/** The section alone, for one of several columns. */
-export const bareFigure = (plan: SectionPlan, prefix: string, label: string): string =>
-  apart(svg(plan.size.width / mm, plan.size.height / mm, label, [patterns(hatchesIn(plan)), sectionGroup(plan)]), prefix)
+/** The middle of a section alone, for one of several columns of this width. */
+export const bareFigure = (plan: SectionPlan, prefix: string, label: string, width: number): string =>
+  apart(
+    svg(width, plan.size.height / mm, label, [patterns(hatchesIn(plan)), sectionGroup(plan)], plan.drawing.frame.axis - (width * mm) / 2),
+    prefix,
+  )
 
 export const barFigure = (plan: SectionPlan, width: number): string =>
   svg(width, under, plan.words.scale, [viewTitle(plan, 3 * mm, 0), scaleBarSvg(plan, (width - 3) * mm, 0)])

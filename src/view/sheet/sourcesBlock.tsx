@@ -10,15 +10,15 @@ export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }
   const titles = [...new Set(ids.map((id) => sources[id].title))]
   return (
     <Block title={words.sources.title}>
-      <p className='paper-quiet'>{words.sources.note}</p>
-      <ul className='paper-sources'>
+      <p className='paper-sources'>
+        {words.sources.note}{' '}
         {titles.map((title) => {
           const own = ids.map((id) => sources[id]).filter((source) => source.title === title)
           const [first] = own
           if (!first) return null
           const year = first.year === null || first.edition.includes(String(first.year)) ? '' : String(first.year)
           return (
-            <li key={title}>
+            <span key={title}>
               <cite>{title}</cite>
               {[first.edition, year].filter((part) => part !== '').map((part) => `, ${part}`)}:{' '}
               {own.map((source, i) => (
@@ -27,10 +27,11 @@ export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }
                   {source.locator} <StandingMark standing={source.standing} />
                 </span>
               ))}
-            </li>
+              .{' '}
+            </span>
           )
         })}
-      </ul>
+      </p>
     </Block>
   )
 }

@@ -42,11 +42,14 @@ async function pictureAddress(): Promise<string | null> {
   }
 }
 
+/** Width of a section beside others [mm]. */
+const columnOf = (count: number): number => Math.min(80, 180 / count - 3)
+
 const prefixOf = (place: number): string => `sheet-${place}-`
 
 function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
   const { document, result, date, view } = ask
-  const plan = planned(ask, { width: 180, height: 112 })
+  const plan = planned(ask, { width: 180, height: 97 })
   const facts: PaperFacts = {
     name: document.name === '' ? text.app.untitled : document.name,
     date,
@@ -67,13 +70,13 @@ function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
 
 function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk): SheetContent {
   const asks = piers.flatMap(({ pier }): SectionAsk[] => (pier ? [{ ...own, document: pier.document, result: pier.result }] : []))
-  const plans = plannedTogether(asks, { width: Math.floor(178 / piers.length), height: 62 })
+  const plans = plannedTogether(asks, { width: columnOf(piers.length), height: 66 })
   let next = 0
   const sections = piers.map(({ pier }) => {
     if (pier === null) return null
     const at = next++
     const plan = plans[at]
-    return plan ? bareFigure(plan, prefixOf(at), text.fills[pier.document.spec.fill.kind].label) : null
+    return plan ? bareFigure(plan, prefixOf(at), text.fills[pier.document.spec.fill.kind].label, columnOf(piers.length)) : null
   })
   const [first] = plans
   return {
