@@ -18,7 +18,8 @@ export function SectionView() {
   const [size, setSize] = useState<Readonly<{ width: number; height: number }> | null>(null)
   const prefix = useId().replace(/[^a-z0-9]/gi, '')
   const result = useResult()
-  const facing = usePier((state) => state.view.cut.facing)
+  // Drawn along the fall line, downhill on the right, however the picture is turned.
+  const facing = result.spec.site.downhill + Math.PI / 2
   const cutPost = usePier((state) => state.view.cutPost)
   const layers = usePier((state) => state.view.layers)
   const units = usePier((state) => state.view.units)
