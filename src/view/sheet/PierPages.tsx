@@ -21,7 +21,7 @@ type Props = Readonly<{
 }>
 
 /** The parts that follow the drawing, in the order in which they are read. */
-const partsOf = ({ document, result, facts, picture, sources }: Props): readonly ReactNode[] => [
+const partsOf = ({ result, picture, sources }: Props): readonly ReactNode[] => [
   <LoadPath key='path' result={result} />,
   <AgainstDrawing key='drawing' result={result} />,
   <Quantities key='order' result={result} />,
@@ -30,8 +30,7 @@ const partsOf = ({ document, result, facts, picture, sources }: Props): readonly
   <Depths key='depths' result={result} />,
   ...(result.issues.length > 0 ? [<Issues key='issues' result={result} />] : []),
   <OnTheDay key='day' result={result} />,
-  <Questions key='ask' results={[result]} />,
-  ...(picture === null ? [] : [<Codes key='code' piers={[{ document, name: facts.name }]} />]),
+  ...(picture === null ? [] : [<Questions key='ask' results={[result]} />]),
   sources,
 ]
 
@@ -67,7 +66,10 @@ export const PierPages = (props: Props) => {
       {laid && (
         <>
           <Paper facts={facts} at={1} of={count} letter={8.2}>
-            <Drawn svg={figures.section} className='paper-section' />
+            <div className='paper-section'>
+              <Drawn svg={figures.section} />
+              <Codes piers={[{ document, name: facts.name }]} />
+            </div>
             <div className='paper-under'>
               <div>
                 <MainNumbers result={result} />
@@ -81,7 +83,7 @@ export const PierPages = (props: Props) => {
                     <figcaption>{words.picture}</figcaption>
                   </figure>
                 ) : (
-                  <Codes piers={[{ document, name: facts.name }]} />
+                  <Questions results={[result]} />
                 )}
                 <PaperTitle facts={facts} />
               </div>

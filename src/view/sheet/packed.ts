@@ -17,5 +17,16 @@ export function packed(heights: readonly number[], room: number, gap: number, co
     } else all.push({ places: [i], left: room - height })
   })
   const filled = all.map(({ places }) => places)
+  const last = filled.at(-1)
+  if (last && filled.length % columns === 1 && last.length > 1) filled.splice(-1, 1, ...halved(last, heights))
   return Array.from({ length: Math.ceil(filled.length / columns) }, (_, page) => filled.slice(page * columns, (page + 1) * columns))
+}
+
+/** The blocks of one column in two that are as alike in height as can be. */
+function halved(places: readonly number[], heights: readonly number[]): [number[], number[]] {
+  const high = (some: readonly number[]): number => some.reduce((sum, place) => sum + (heights[place] ?? 0), 0)
+  const cuts = places.slice(1).map((_, i) => i + 1)
+  const uneven = (at: number): number => Math.max(high(places.slice(0, at)), high(places.slice(at)))
+  const at = cuts.reduce((best, cut) => (uneven(cut) < uneven(best) ? cut : best))
+  return [places.slice(0, at), places.slice(at)]
 }

@@ -49,7 +49,7 @@ const prefixOf = (place: number): string => `sheet-${place}-`
 
 function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
   const { document, result, date, view } = ask
-  const plan = planned(ask, { width: 180, height: 97 })
+  const plan = planned(ask, { width: 138, height: 97 })
   const facts: PaperFacts = {
     name: document.name === '' ? text.app.untitled : document.name,
     date,
