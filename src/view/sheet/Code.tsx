@@ -41,7 +41,7 @@ export const Codes = ({ piers }: Readonly<{ piers: readonly CodeOf[] }>) => (
           {piers.length > 1 && <figcaption>{name}</figcaption>}
         </figure>
       ))}
-      <div>
+      <div className='paper-codes-words'>
         <p>{words.code.scan}</p>
         {isLocal(location) && <p>{words.code.local}</p>}
         <p>{words.code.notIn}</p>

@@ -1,6 +1,7 @@
 import type { PierResult } from '../../core/model/result.ts'
 import { sources } from '../../core/engineering/sources.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
+import { standingWords } from '../panels/answers/answerWords.ts'
 import { StandingMark } from '../panels/answers/StandingMark.tsx'
 import { Block } from './blocks.tsx'
 
@@ -20,14 +21,17 @@ export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }
           return (
             <span key={title}>
               <cite>{title}</cite>
-              {[first.edition, year].filter((part) => part !== '').map((part) => `, ${part}`)}:{' '}
+              {[first.edition, year].filter((part) => part !== '').map((part) => `, ${part}`)}
+              {own.some(({ locator }) => locator !== '') ? ': ' : ' '}
               {own.map((source, i) => (
                 <span key={source.locator + source.edition}>
                   {i > 0 && '; '}
-                  {source.locator} <StandingMark standing={source.standing} />
+                  {source.locator}
+                  {standingWords(source.standing).mark !== null && ' '}
+                  <StandingMark standing={source.standing} />
                 </span>
               ))}
-              .{' '}
+              {'. '}
             </span>
           )
         })}
