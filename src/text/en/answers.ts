@@ -226,6 +226,10 @@ export const answers = {
     label: 'Allowable push, value doubled',
     plain: 'At the depth that is there, for a pole that may move half an inch.',
   },
+  'allowable-lateral-below-frost': {
+    label: 'Allowable push, frost left out',
+    plain: 'The same if ground that freezes and thaws counts for nothing. Codes do not ask for it.',
+  },
   'allowable-lateral-held': { label: 'Allowable push', plain: 'At the depth that is there, with a floor that holds the pier.' },
   'reduced-friction-angle': { label: 'Friction angle, taken down', plain: 'Three quarters of the grip of the soil.' },
   'broms-drained': { label: 'Depth needed in sand', plain: 'A short pile that turns in sand, with twice the push.' },

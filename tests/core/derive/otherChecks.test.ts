@@ -60,6 +60,13 @@ describe('[C2] sideways, by the exact root of IBC Equation 18-1 and its kin', ()
     close(needed(soft, 'needed-embedment-doubled'), 4.894, { abs: 0.0005, rel: 0 })
     close(needed(soft, 'needed-depth-at-axis'), 5.894, { abs: 0.0005, rel: 0 })
   })
+  it('a foot of frost left out gives what a foot of topsoil would, and the check does not use it', () => {
+    const of = (site: Partial<PierSpec['site']>) => checkOf(derivePier({ ...w27, site: soil(site) }), 'lateral-embedment')
+    const cold = of({ frostDepth: foot(1) })
+    const soft = of({ topsoil: foot(1) })
+    close(stepOf(cold, 'allowable-lateral-below-frost').value, soft.allowable?.value ?? Number.NaN, { abs: 0, rel: 1e-12 })
+    expect(cold.allowable?.value).toBe(of({}).allowable?.value)
+  })
   it('W2.10: held at grade, 4,800 lb-ft ask for 4.082 ft, and never with twice the value', () => {
     const held = (ground: PierSpec['sideways']['ground']) => ({ ...w27, sideways: { ground, top: 'held-at-grade' } }) as const
     for (const ground of ['as-tabulated', 'doubled'] as const) {

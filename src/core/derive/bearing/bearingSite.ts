@@ -1,4 +1,3 @@
-import { postSections } from '../../engineering/tables/postSections.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Depths, QuantityLine } from '../../model/result.ts'
 import type { Role } from '../../model/solid.ts'
@@ -7,6 +6,7 @@ import { squareMetres, type SquareMetres } from '../../units/quantity.ts'
 import { countingOf } from '../counting.ts'
 import { bearingRadius } from '../depths.ts'
 import type { PierFrame } from '../pierFrame.ts'
+import { postArea } from '../postArea.ts'
 
 /** What stands on the ground at the bottom of the pier, how much of it there is, and whether that may be counted. */
 export type BearingSite = Readonly<{
@@ -33,8 +33,6 @@ export function bearingSite(frame: PierFrame, lines: readonly QuantityLine[], zo
   const { spec, standing, foot, fillBottom } = frame
   const hasPad = spec.hole.base?.material === 'concrete'
   const isOnEnd = standing !== null && !hasPad && foot <= fillBottom + rounding
-  const { shape, width, depth } = postSections[spec.post.section]
-  const section = shape === 'round' ? (Math.PI * width ** 2) / 4 : width * depth
   const bears = new Set(
     isOnEnd
       ? ['post']
@@ -46,7 +44,7 @@ export function bearingSite(frame: PierFrame, lines: readonly QuantityLine[], zo
   // A pad of concrete under it all spreads the load, whatever stands on it.
   const counting = isOnEnd ? onItsEnd : strength.counted === 'counted' || hasPad ? spread : strength
   return {
-    area: squareMetres(isOnEnd ? section : Math.PI * bearingRadius(frame) ** 2),
+    area: isOnEnd ? postArea(spec.post.section) : squareMetres(Math.PI * bearingRadius(frame) ** 2),
     counting: depths.bearingAtDownhillEdge > spec.site.topsoil ? counting : inTopsoil,
     where: isOnEnd ? ['post'] : [hasPad ? 'base' : (frame.lifts[0]?.id ?? 'post')],
     weight: lines.reduce((sum, line) => sum + (bears.has(line.id) ? line.weight : 0), 0),

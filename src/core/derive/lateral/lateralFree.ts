@@ -5,7 +5,7 @@ import type { Check, Worked } from '../../model/worked.ts'
 import { metres, newtons } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
 import type { PierFrame } from '../pierFrame.ts'
-import { gradientOf, type LateralSite, withoutLoad } from './lateralSite.ts'
+import { belowFrost, gradientOf, type LateralSite, withoutLoad } from './lateralSite.ts'
 
 const base = { group: 'lateral', id: 'lateral-embedment' } as const
 
@@ -30,9 +30,12 @@ export function lateralFree({ spec }: PierFrame, site: LateralSite, demand: Dema
     return { multiplier, needed, allowable, atAxis: needed && neededDepth(needed, site) }
   })
   const isDoubled = spec.sideways.ground === 'doubled'
-  const chosen = steps.find((step) => step.multiplier === (isDoubled ? poleDoubling.value : 1))
+  const multiplier = isDoubled ? poleDoubling.value : 1
+  const chosen = steps.find((step) => step.multiplier === multiplier)
   const other = steps.find((step) => step !== chosen)
-  const worked = [width, height, depth, gradient, chosen?.needed, chosen?.atAxis, other?.needed, other?.allowable]
+  const frozen = belowFrost(site, spec.site.frostDepth)
+  const frostOut = frozen && workedAllowableLateral({ ...ground, ...frozen, multiplier }, { ...use, id: 'allowable-lateral-below-frost' })
+  const worked = [width, height, depth, gradient, chosen?.needed, chosen?.atAxis, other?.needed, other?.allowable, frostOut]
   return makeCheck({
     ...base,
     where,

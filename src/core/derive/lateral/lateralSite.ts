@@ -91,6 +91,13 @@ function weakestGradient(column: SoilColumn, from: Metres, to: Metres): Worked {
 
 export const gradientOf = ({ gradient }: LateralSite): PressureGradient => gradient.value as PressureGradient
 
+/** The same ground with frost left out as well, for who would not count ground that thaws; null where frost goes no deeper than topsoil. */
+export function belowFrost(site: LateralSite, frostDepth: Metres): Readonly<{ depth: Metres; height: Metres }> | null {
+  const more = frostDepth - site.from
+  if (!(more > 0) || !site.height) return null
+  return { depth: metres(Math.max(0, Math.min(site.to - frostDepth, lateralDepthLimit.value))), height: metres(site.height.value + more) }
+}
+
 /** Without a load and its height the rule gives no number, whatever may be counted. */
 export const withoutLoad = (counting: Counting): Counting =>
   counting.counted === 'not counted' ? counting : { ...counting, why: 'needs-load-and-height' }

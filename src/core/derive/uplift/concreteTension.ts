@@ -4,7 +4,6 @@ import { developedShare, developmentTable, workedDevelopmentTable } from '../../
 import { plainReduction, plainTension, workedPlainTension } from '../../engineering/concrete/plainTension.ts'
 import { weakest } from '../../engineering/showing.ts'
 import { barGrades, bars } from '../../engineering/tables/bars.ts'
-import { postSections } from '../../engineering/tables/postSections.ts'
 import { wallRadius } from '../../geometry/holeProfile.ts'
 import { level } from '../../geometry/surface.ts'
 import { volumeBelow } from '../../geometry/volumeBelow.ts'
@@ -16,6 +15,7 @@ import { makeCheck } from '../check.ts'
 import { countingOf } from '../counting.ts'
 import { given } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
+import { postArea } from '../postArea.ts'
 import { liftAt, mixBetween } from '../placedZones.ts'
 import { weighing } from '../unitWeights.ts'
 import { allowableShare } from './concreteLevel.ts'
@@ -94,13 +94,7 @@ function weightBelow({ spec }: PierFrame, host: Extract<Zone, { build: 'swept' }
 
 /** What goes into the tension of plain concrete through a plane: its area is the hole less the post, where one stands there. */
 function plainProblem({ spec, profile, foot }: PierFrame, plane: number) {
-  const section = postSections[spec.post.section]
-  const wood =
-    spec.support.kind === 'bracket' || plane <= foot
-      ? 0
-      : section.shape === 'round'
-        ? (Math.PI * section.width ** 2) / 4
-        : section.width * section.depth
+  const wood = spec.support.kind === 'bracket' || plane <= foot ? 0 : postArea(spec.post.section)
   const area = squareMetres(Math.PI * wallRadius(profile, plane) ** 2 - wood)
   return { strength: spec.concrete.strength, area, reduction: plainReduction.value }
 }

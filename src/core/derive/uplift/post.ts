@@ -8,9 +8,10 @@ import { firstBoltAbove, boltSpacing } from '../../kinds/bracket/boltPattern.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Check } from '../../model/worked.ts'
 import { toSI } from '../../units/factors.ts'
-import { metres, pascals, squareMetres } from '../../units/quantity.ts'
+import { metres, pascals } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
 import type { PierFrame } from '../pierFrame.ts'
+import { postArea } from '../postArea.ts'
 import { type Hold, hold } from './hold.ts'
 
 /** Holes that a row of dowels makes in the post: one hole in any plane across it. */
@@ -45,8 +46,7 @@ function postProblem(frame: PierFrame) {
   if (!row) return null
   const section = postSections[frame.spec.post.section]
   const design = postDesignValues(frame.spec.post.species, section.make)
-  const gross = section.shape === 'round' ? (Math.PI * section.width ** 2) / 4 : section.width * section.depth
-  const net = netArea({ area: squareMetres(gross), hole: metres(row.hole), length: section.width, count: 1 })
+  const net = netArea({ area: postArea(frame.spec.post.section), hole: metres(row.hole), length: section.width, count: 1 })
   return {
     row,
     design,
