@@ -135,7 +135,13 @@ export class Director {
   readPull(): PullReading {
     const { pulled } = this.stage
     const way = pulled.kind === 'letting-go' ? pulled.way : null
-    return { kind: pulled.kind, link: way?.link ?? null, how: way?.how ?? null, isMoving: this.rising.isRunning, ...this.stage.model.moved() }
+    return {
+      kind: pulled.kind,
+      link: way?.link ?? null,
+      how: way?.how ?? null,
+      isMoving: this.rising.isRunning,
+      ...this.stage.model.moved(),
+    }
   }
 
   /** Pixels are given up only while something moves and frames come slowly; at rest all come back. */

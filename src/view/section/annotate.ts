@@ -109,7 +109,11 @@ function drawDimensions(
   seats: Map<string, number>,
 ): void {
   const { faces } = sight
-  if (!faces) return noteDiameter(pot, { result, sight, say, size, bounds, kept, soft }, taken, seats)
+  const noted = { result, sight, say, size, bounds, kept, soft }
+  if (!faces) {
+    noteDiameter(pot, noted, taken, seats)
+    return
+  }
   const shaft = result.spec.hole.diameter / 2
   const project = ({ u, y }: Place): Pixel => sight.point(u < 0 ? faces.left : faces.right, Math.abs(u), y)
   const chosen = pierDimensions(result, faces.right, faces.left)
@@ -134,7 +138,7 @@ function drawDimensions(
     soft.push(...placed.ticks)
     pot.plates.push({ ...placed.box, id: `figure-${one.id}`, lines, kind: 'figure' })
   }
-  if (!seats.has('diameter')) noteDiameter(pot, { result, sight, say, size, bounds, kept, soft }, taken, seats)
+  if (!seats.has('diameter')) noteDiameter(pot, noted, taken, seats)
 }
 
 const leastShown = 0.34

@@ -25,12 +25,19 @@ const steps: readonly Pixel[] = [
  * The hole's diameter as a note on a leader, where it can't be measured across the cut: at the foot of the hole's wall on a cut face,
  * else at its rim in the ground.
  */
-export function noteDiameter(pot: InkPot, { result, sight, say, size, bounds, kept, soft }: Noted, taken: Box[], seats: Map<string, number>): void {
+export function noteDiameter(
+  pot: InkPot,
+  { result, sight, say, size, bounds, kept, soft }: Noted,
+  taken: Box[],
+  seats: Map<string, number>,
+): void {
   const { hole, site } = result.spec
   const shaft = hole.diameter / 2
   const grade = plane(0, -site.slope * Math.cos(site.downhill), -site.slope * Math.sin(site.downhill))
   const foot = hole.bell ? -0.5 * hole.depth : -hole.depth
-  const onFaces = sight.faces ? ([sight.faces.right, sight.faces.left] as const).map((theta) => ({ theta, y: foot, out: 0.018, down: 0.012 })) : []
+  const onFaces = sight.faces
+    ? ([sight.faces.right, sight.faces.left] as const).map((theta) => ({ theta, y: foot, out: 0.018, down: 0.012 }))
+    : []
   const onRim = [0.25, 0.75, 1.25, 1.75].map((turn) => {
     const theta = turn * Math.PI
     return { theta, y: heightAlong(grade, shaft, Math.cos(theta), Math.sin(theta)), out: 0.01, down: -0.004 }

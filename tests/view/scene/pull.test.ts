@@ -96,23 +96,26 @@ describe('[L4] what a pull moves in the picture', () => {
     model.dispose()
   })
 
-  it.each(cases.filter(({ way }) => way.parts.length > 0))('$name: the two pieces are closed, and as large together as the whole', ({ result, way }) => {
-    const model = new PierModel(shared, createLineSet())
-    model.setWay(way)
-    model.show(result, view)
-    const whole = cutMeshes(result.zones, view.cut, { segments, cutPost: false })
-    for (const { zone } of way.parts) {
-      const goes = model.riders.get(zone)?.mesh
-      const stays = model.zones.get(zone)?.mesh
-      const before = whole.get(zone)
-      if (!goes || !stays || !before) throw new Error(`${zone} has no pieces`)
-      const [a, b, all] = [goes, stays, before].map((mesh) => meshVolume(mesh)) as [number, number, number]
-      close(a + b, all, { abs: 1e-12, rel: 1e-6 })
-      expect(a).toBeGreaterThan(0)
-      expect(b).toBeGreaterThan(0)
-    }
-    model.dispose()
-  })
+  it.each(cases.filter(({ way }) => way.parts.length > 0))(
+    '$name: the two pieces are closed, and as large together as the whole',
+    ({ result, way }) => {
+      const model = new PierModel(shared, createLineSet())
+      model.setWay(way)
+      model.show(result, view)
+      const whole = cutMeshes(result.zones, view.cut, { segments, cutPost: false })
+      for (const { zone } of way.parts) {
+        const goes = model.riders.get(zone)?.mesh
+        const stays = model.zones.get(zone)?.mesh
+        const before = whole.get(zone)
+        if (!goes || !stays || !before) throw new Error(`${zone} has no pieces`)
+        const [a, b, all] = [goes, stays, before].map((mesh) => meshVolume(mesh)) as [number, number, number]
+        close(a + b, all, { abs: 1e-12, rel: 1e-6 })
+        expect(a).toBeGreaterThan(0)
+        expect(b).toBeGreaterThan(0)
+      }
+      model.dispose()
+    },
+  )
 
   it('puts all back, and frees what it made, when the pull lets go', () => {
     const { result, way } = cases.find(({ way: { parts } }) => parts.length > 0) ?? { result: pier(), way: null }

@@ -179,8 +179,7 @@ export class PierModel {
   }
 
   setPointed(id: string | null): void {
-    for (const objects of [this.zones, this.riders])
-      for (const [key, object] of objects) object.setLit(key === id ? 1 : 0)
+    for (const objects of [this.zones, this.riders]) for (const [key, object] of objects) object.setLit(key === id ? 1 : 0)
   }
 
   dispose(): void {

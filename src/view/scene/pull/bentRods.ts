@@ -42,6 +42,7 @@ export function bentRods(zone: PlacedZone, zones: readonly Zone[], postHalf: num
     return Math.min(1, Math.max(0, slant))
   }
   const share = new Float32Array(mesh.positions.length / 3)
-  for (let i = 0; i < share.length; i++) share[i] = plates.length > 0 && Math.abs(mesh.positions[3 * i] ?? 0) > postHalf ? 0 : shareAt(mesh.positions[3 * i] ?? 0)
+  for (let i = 0; i < share.length; i++)
+    share[i] = plates.length > 0 && Math.abs(mesh.positions[3 * i] ?? 0) > postHalf ? 0 : shareAt(mesh.positions[3 * i] ?? 0)
   return { mesh, share }
 }

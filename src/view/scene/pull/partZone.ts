@@ -48,7 +48,11 @@ function partSwept(zone: SweptZone, { mesh, edges }: Drawn, parting: Parting, an
 }
 
 /** Rods cut across: `goes` says of a piece, by the share along and the place of its middle, whether it leaves. */
-function cutRods(solids: readonly ConvexSolid[], cutsOf: (solid: ConvexSolid & { kind: 'rod' }) => number[], goes: (p: readonly number[]) => boolean) {
+function cutRods(
+  solids: readonly ConvexSolid[],
+  cutsOf: (solid: ConvexSolid & { kind: 'rod' }) => number[],
+  goes: (p: readonly number[]) => boolean,
+) {
   const pieces: { goes: ConvexSolid[]; stays: ConvexSolid[] } = { goes: [], stays: [] }
   for (const solid of solids) {
     if (solid.kind !== 'rod') {

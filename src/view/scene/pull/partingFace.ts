@@ -55,8 +55,7 @@ export function partingFace(zone: SweptZone, run: Run, { theta, cos, sin, closed
         else indices.push(a, b, c2, a, c2, d)
       }
     const isEnd = k === 0 || k === theta.length - 1
-    if (!closed && isEnd)
-      for (let i = base; i < base + spans.length; i += 2) outline.push(...positions.slice(3 * i, 3 * i + 6))
+    if (!closed && isEnd) for (let i = base; i < base + spans.length; i += 2) outline.push(...positions.slice(3 * i, 3 * i + 6))
     before = spans
   }
   return {
