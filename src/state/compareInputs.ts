@@ -19,7 +19,8 @@ const isSame = (a: unknown, b: unknown): boolean => {
 }
 
 /** Of an optional part only whether it is there counts here; what it is made of has rows of its own. */
-const plain = (field: Field | undefined, value: unknown): unknown => (field?.type === 'part' ? value !== null : value)
+const plain = (field: Field, value: unknown): unknown => (field.type === 'part' ? value !== null : value)
+const isPart = (path: string): boolean => fields.some((field) => field.path === path && field.type === 'part')
 
 /** An input inside a part that the pier does not have: the part's own row says so. */
 const isInAbsentPart = (spec: PierSpec, path: string): boolean =>
@@ -37,12 +38,13 @@ export function inputRows(specs: readonly PierSpec[]): readonly InputRow[] {
   return paths.flatMap((path): InputRow[] => {
     const found = specs.map((spec, i) => {
       const field = shown[i]?.get(path)
-      return { field: field ?? null, value: field ? plain(field, valueAt(spec, path)) : undefined }
+      // A pier that has no place for a part has none of it.
+      return { field: field ?? null, value: field ? plain(field, valueAt(spec, path)) : isPart(path) ? false : undefined }
     })
     const there = found.filter(({ field }) => field !== null)
     if (there.length === 0) return []
-    const varies = there.some(({ value }) => !isSame(value, there[0]?.value))
-    const lacks = found.some(({ field }, i) => field === null && !isInAbsentPart(specs[i] ?? first, path))
+    const varies = (isPart(path) ? found : there).some(({ value }, _, all) => !isSame(value, all[0]?.value))
+    const lacks = !isPart(path) && found.some(({ field }, i) => field === null && !isInAbsentPart(specs[i] ?? first, path))
     if (!varies && !lacks) return []
     const base = found[0]
     return [{ path, cells: found.map((cell) => ({ ...cell, differs: !isSame(cell.value, base?.value) })) }]

@@ -1,9 +1,9 @@
 import { comparedFirst } from '../core/kinds/compared.ts'
-import { fillKinds } from '../core/kinds/index.ts'
+import { fillKind, fillKinds } from '../core/kinds/index.ts'
 import type { Issue } from '../core/model/issue.ts'
 import type { PierResult } from '../core/model/result.ts'
 import type { FillId, PierDocument } from '../core/model/spec.ts'
-import { setChoice } from '../core/spec/edit.ts'
+import { setChoice, setPart } from '../core/spec/edit.ts'
 import { type CompareState, mostPiers, type Pick } from './compare.ts'
 import { derived } from './derived.ts'
 
@@ -16,7 +16,21 @@ export type ComparedPier = Readonly<{
   issues: readonly Issue[]
 }>
 
-/** The same site, hole, post and drawing with another method. */
+/**
+ * A method that is counted through a bar in the post has one here, of the drawn size where the drawing names it: it is compared as it is
+ * built, not as the open pier happens to lack it. Where no bar fits, the pier stays without.
+ */
+function withBarNeeded(document: PierDocument): PierDocument {
+  const { fill, bars, callout } = document.spec
+  const kind = fillKind(fill.kind)
+  if (bars !== null || kind.support !== 'embedded' || kind.counting.connection.counted === 'not counted') return document
+  const barred = setPart(document, 'bars', true)
+  if (!barred.ok) return document
+  const sized = callout?.barSize ? setChoice(barred.value, 'bars.size', callout.barSize) : barred
+  return sized.ok ? sized.value : barred.value
+}
+
+/** The same site, hole, post and drawing with another method, worked out once for a pier. */
 const variants = new WeakMap<PierDocument, Map<FillId, ComparedPier>>()
 
 function withMethod(own: PierDocument, method: FillId): ComparedPier {
@@ -24,7 +38,8 @@ function withMethod(own: PierDocument, method: FillId): ComparedPier {
   variants.set(own, known)
   const before = known.get(method)
   if (before) return before
-  const changed = setChoice(own, 'fill.kind', method)
+  const chosen = setChoice(own, 'fill.kind', method)
+  const changed = chosen.ok ? { ...chosen, value: withBarNeeded(chosen.value) } : chosen
   const made: ComparedPier = {
     pick: `method:${method}`,
     method,

@@ -229,6 +229,17 @@ test('[Y13] a job file stands beside the others, and a broken one says why and c
   await (await again).setFiles({ name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from('{"format":') })
   await expect(app.page.getByText(words.choose.refused('broken.json'))).toBeVisible()
   await expect(app.page.getByRole('columnheader')).toHaveCount(5)
+  const spec = await app.spec()
+  await app.page.evaluate(
+    (text) => {
+      const dataTransfer = new DataTransfer()
+      dataTransfer.items.add(new File([text], 'dropped.json', { type: 'application/json' }))
+      document.querySelector('main')?.dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer }))
+    },
+    readFileSync('examples/boat-shelter-bag-at-foot.json', 'utf8'),
+  )
+  await expect(app.page.getByRole('group', { name: words.saved }).getByRole('checkbox')).toHaveCount(2)
+  expect(await app.spec()).toEqual(spec)
 })
 
 for (const size of [

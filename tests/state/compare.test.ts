@@ -57,6 +57,20 @@ describe('[Y1] which piers stand side by side', () => {
     }
   })
 
+  it('sets a bar where a method is counted through one, of the drawn size, and nowhere else', () => {
+    const bare = setPart(with_('dry-bag-at-foot'), 'bars', false)
+    const drawn = bare.ok ? setPart(bare.value, 'callout', true) : bare
+    const sized = drawn.ok ? setChoice(drawn.value, 'callout.barSize', '#6') : drawn
+    if (!sized.ok) throw new Error('refused')
+    const barOf = (document: PierDocument, id: FillId) =>
+      comparedPiers({ picks: ['own', `method:${id}`], brought: [] }, document)[1]?.pier?.document.spec.bars
+    expect(barOf(sized.value, 'mixed-full-height')?.size).toBe('#6')
+    expect(barOf(bare.ok ? bare.value : own, 'mixed-full-height')).not.toBeNull()
+    expect(barOf(sized.value, 'dry-full-height')).toBeNull()
+    expect(barOf(sized.value, 'mixed-bracket-pier')).toBeNull()
+    expect(comparedPiers({ picks: null, brought: [] }, sized.value)[0]?.pier?.document).toBe(sized.value)
+  })
+
   it('works each method out once for a pier', () => {
     const store = createCompareStore()
     const first = comparedPiers(store.getState(), own).map(({ pier }) => pier?.result)
@@ -160,6 +174,13 @@ describe('[Y2] inputs that differ', () => {
     const barless = setPart(own, 'bars', false)
     if (!barless.ok) throw new Error('refused')
     expect(inputRows([own.spec, barless.value.spec]).map(({ path }) => path)).toEqual(['bars'])
+    const bracket = with_('mixed-bracket-pier')
+    expect(inputRows([barless.value.spec, bracket.spec]).map(({ path }) => path)).not.toContain('bars')
+    expect(
+      inputRows([own.spec, bracket.spec])
+        .find(({ path }) => path === 'bars')
+        ?.cells.map(({ differs }) => differs),
+    ).toEqual([false, true])
   })
 
   it('are never missed: piers without a row of difference have equal results', () => {

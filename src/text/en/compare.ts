@@ -20,7 +20,9 @@ export const compare = {
     moved: 'You set this order. It is no ranking.',
     back: 'First order again',
   },
-  same: 'Same site, hole, post and drawing. What a method changes is listed under “Set differently”.',
+  /** What the piers share. */
+  same: 'Same site, hole, post and drawing.',
+  mixed: 'Not all at one site: see what is set differently.',
   leftOut: 'Left out here: prices, labour, and who does the work. Whoever sits at this screen chose what is compared.',
   choose: {
     title: 'What to compare',
@@ -58,6 +60,7 @@ export const compare = {
     inputs: 'Set differently',
     inputsWhy: 'These inputs are not the same. A change against the first pier carries a mark.',
     instead: (value: string): string => `instead of ${value}`,
+    firstHasNone: 'the first has none',
     hasNone: 'Has none',
     present: 'Yes',
     absent: 'No',

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react'
+import { useRef } from 'react'
 import { compareStore, fewestPiers, mostPiers, type Pick } from '../../state/compare.ts'
 import { dropBrought, togglePick } from '../../state/compareActions.ts'
 import { otherMethods, picksOf } from '../../state/compareSet.ts'
@@ -8,7 +8,7 @@ import { text } from '../../text/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { issueText } from '../panels/issueText.ts'
-import { bringFile, type FileRefused } from './bringFile.ts'
+import type { BroughtFiles } from './useBroughtFiles.ts'
 import { useCompare } from './useCompare.ts'
 
 const Choice = ({ pick, label, picks }: Readonly<{ pick: Pick; label: string; picks: readonly Pick[] }>) => {
@@ -57,9 +57,8 @@ const Brought = ({ picks }: Readonly<{ picks: readonly Pick[] }>) => {
   )
 }
 
-const OpenFile = () => {
+const OpenFile = ({ refused, bring }: BroughtFiles) => {
   const input = useRef<HTMLInputElement>(null)
-  const [refused, setRefused] = useState<FileRefused | null>(null)
   const { system } = useUnits()
   return (
     <div className='cmp-open'>
@@ -73,10 +72,10 @@ const OpenFile = () => {
         accept='.json,application/json'
         tabIndex={-1}
         aria-hidden='true'
-        onChange={async (event) => {
+        onChange={(event) => {
           const file = event.target.files?.[0]
           event.target.value = ''
-          if (file) setRefused(await bringFile(file))
+          if (file) bring(file)
         }}
       />
       <div role='status'>
@@ -96,7 +95,7 @@ const OpenFile = () => {
 }
 
 /** Which piers stand side by side: the open one, it with other methods, and those brought along. */
-export const ChoosePanel = () => {
+export const ChoosePanel = ({ files }: Readonly<{ files: BroughtFiles }>) => {
   const picked = useCompare((state) => state.picks)
   const brought = useCompare((state) => state.brought)
   const own = usePier((state) => state.document)
@@ -113,7 +112,7 @@ export const ChoosePanel = () => {
         ))}
       </fieldset>
       <Brought picks={picks} />
-      <OpenFile />
+      <OpenFile {...files} />
     </div>
   )
 }

@@ -17,18 +17,21 @@ type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[]; r
 
 const resultOf = ({ pier }: ComparedPier): PierResult | null => pier?.result ?? null
 
-const Row = ({ row, all, shown }: Readonly<{ row: CompareRow }> & Omit<Props, 'rows'>) => {
+/** A row that would have a best and a worst, but for a pier without a number. */
+const lacksEnds = ({ better, number }: CompareRow, results: readonly (PierResult | null)[]): boolean =>
+  better !== null && results.some((result) => result && number?.(result).value === null)
+
+const Row = ({ row, all, shown, explains }: Readonly<{ row: CompareRow; explains: boolean }> & Omit<Props, 'rows'>) => {
   const { label, why } = words.rows[row.id]
   const Cell = cells[row.id]
   const results = all.map(resultOf)
   const { best, worst } = extremesOf(row, results)
-  const isOpen = row.better !== null && best.length === 0 && results.some((result) => result && row.number?.(result).value === null)
   return (
     <tr data-row={row.id}>
       <th scope='row'>
         <span className='cmp-label'>{label}</span>
         <span className='cmp-why'>{why}</span>
-        {isOpen && <span className='cmp-why'>{words.table.noEnds}</span>}
+        {explains && <span className='cmp-why'>{words.table.noEnds}</span>}
       </th>
       {shown.map(({ compared, place }) => {
         const result = resultOf(compared)
@@ -60,7 +63,9 @@ const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
         <span className='cmp-new'>
           <Changed /> {valueWords(row.path, found, say)}
         </span>
-        <span className='cmp-small'>{words.table.instead(valueWords(row.path, first, say))}</span>
+        <span className='cmp-small'>
+          {first.field === null ? words.table.firstHasNone : words.table.instead(valueWords(row.path, first, say))}
+        </span>
       </>
     )
   }
@@ -110,6 +115,7 @@ const Refusals = ({ shown }: Pick<Props, 'shown'>) => {
 /** Everything that can be said of each pier, a row a question, and at the end what is set differently. */
 export const CompareTable = ({ all, shown, rows }: Props) => {
   const id = useId()
+  const open = rows.find((row) => lacksEnds(row, all.map(resultOf)))
   return (
     <table className='cmp-table' aria-describedby={id}>
       <caption className='spoken' id={id}>
@@ -128,7 +134,7 @@ export const CompareTable = ({ all, shown, rows }: Props) => {
       <Refusals shown={shown} />
       <tbody>
         {rows.map((row) => (
-          <Row key={row.id} row={row} all={all} shown={shown} />
+          <Row key={row.id} row={row} all={all} shown={shown} explains={row === open} />
         ))}
       </tbody>
       <Inputs all={all} shown={shown} />

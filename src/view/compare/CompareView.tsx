@@ -13,6 +13,7 @@ import { CompareTable, type Shown } from './CompareTable.tsx'
 import { isProjected, Projected } from './Projected.tsx'
 import { pierTitle } from './pierName.ts'
 import { Plates } from './Plates.tsx'
+import { useBroughtFiles } from './useBroughtFiles.ts'
 import { useCompare, useComparedPiers } from './useCompare.ts'
 import { useCompareKeys } from './useCompareKeys.ts'
 import { useMedia } from './useMedia.ts'
@@ -58,10 +59,12 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
   }, [piers, hidden, order])
   const keys = useMemo(() => ({ count: projectable.length, toggleDark: () => setDark((dark) => !dark) }), [projectable.length])
   useCompareKeys(keys)
+  const files = useBroughtFiles()
 
   const everyone: readonly Shown[] = useMemo(() => piers.map((compared, place) => ({ compared, place })), [piers])
   const at = Math.min(column, piers.length - 1)
   const shown = useMemo(() => (isPhone ? everyone.filter(({ place }) => place === at) : everyone), [everyone, isPhone, at])
+  const isOneSite = piers.every(({ pick }) => !pick.startsWith('brought:'))
   const pictured = useMemo(() => shown.map(({ compared }) => compared), [shown])
 
   return (
@@ -76,14 +79,14 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
       <div className='cmp-scroll'>
         {!isOn && (
           <div className='cmp-plates'>
-            <p className='cmp-rail cmp-small'>{words.same}</p>
+            <p className='cmp-rail cmp-small'>{isOneSite ? words.same : words.mixed}</p>
             <Plates all={piers} shown={shown} />
           </div>
         )}
         <div className='cmp-pictures'>
           {!isOn && !isPhone && (
             <section className='cmp-rail' aria-label={words.choose.title}>
-              <ChoosePanel />
+              <ChoosePanel files={files} />
             </section>
           )}
           <ComparePictures shown={pictured} drawsIn3D={drawsIn3D} tone={isOn ? 'projected' : ''} />
@@ -95,7 +98,7 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
             {isPhone && (
               <details className='cmp-fold'>
                 <summary>{words.choose.title}</summary>
-                <ChoosePanel />
+                <ChoosePanel files={files} />
               </details>
             )}
             <CompareTable all={piers} shown={shown} rows={rows} />

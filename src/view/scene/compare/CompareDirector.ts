@@ -15,6 +15,8 @@ import { Pace } from './Pace.ts'
 
 /** Room [px] left free round the pier in its column. */
 const margin = 10
+/** Share of the height below the hole, so that the foot of the block is seen in a narrow column. */
+const footRoom = 0.085
 
 export type CompareGround = Readonly<{
   renderer: WebGLRenderer
@@ -175,14 +177,12 @@ export class CompareDirector {
     if (name === null || width < 2 || height < 2) return
     const { facing } = this.store.getState().view.cut
     const aims = this.columns.flatMap(({ stage: { extent }, shown }) =>
-      extent && shown
-        ? [{ extent, aim: aimAt(name, extent, facing, shown.spec.site.downhill, width < Math.min(height, narrowWidth)) }]
-        : [],
+      extent && shown ? [{ extent, aim: aimAt(name, extent, facing, shown.spec.site.downhill, width < narrowWidth) }] : [],
     )
     const [first] = aims
     if (!first) return
     const points = aims.flatMap(({ aim }) => aim.points)
-    const safe = { left: margin, top: margin, right: width - margin, bottom: height - margin }
+    const safe = { left: margin, top: margin, right: width - margin, bottom: height * (1 - footRoom) }
     const pose = framed(points, first.aim.azimuth, first.aim.pitch, { width, height }, safe)
     const most = (of: (one: PierExtent) => number) => Math.max(...aims.map(({ extent }) => of(extent)))
     const half = most((one) => one.half)
