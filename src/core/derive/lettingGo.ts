@@ -94,7 +94,11 @@ const postApart: Way = (frame) => {
 
 const byMode = (bears: 'concrete-bears' | 'plate-bears', bends: 'bar-bends' | 'bolts-bend'): Way => {
   const hows: Readonly<Record<string, LettingGoHow>> = { Im: 'wood-bears', Is: bears, IIIs: bends, IV: bends }
-  return (_, check) => onlyPost(hows[leastYieldMode(check) ?? ''] ?? bends)
+  return (_, check) => {
+    const how = hows[leastYieldMode(check) ?? ''] ?? bends
+    // A stiff bar that crushes the concrete goes up with the post that it is in.
+    return how === 'concrete-bears' ? { how, moves: ['post', 'bars'], parts: [] } : onlyPost(how)
+  }
 }
 
 const barShears: Way = () => ({ how: 'bar-shears', moves: ['post'], parts: [{ zone: 'bars', across: 'post-faces' }] })

@@ -161,6 +161,8 @@ describe('[L4] what the states rest on', () => {
     expect(leastYieldMode({ ...check, worked: [one('yield-mode-Im', 3), one('yield-mode-Is', 2), one('yield-mode-IV', 2.5)] })).toBe('Is')
     const bears = { ...result, checks: [{ ...check, worked: [one('yield-mode-Im', 1), one('yield-mode-IV', 2)] }] }
     expect(lettingGo(bears, 'bar-through-post')?.how).toBe('wood-bears')
+    const crushes = { ...result, checks: [{ ...check, worked: [one('yield-mode-Im', 2), one('yield-mode-Is', 1)] }] }
+    expect(lettingGo(crushes, 'bar-through-post')?.moves).toEqual(['post', 'bars'])
     expect(leastYieldMode({ ...check, worked: [] })).toBeNull()
   })
 
