@@ -1,0 +1,169 @@
+import { readFileSync } from 'node:fs'
+import type { Page } from '@playwright/test'
+import jsQR from 'jsqr'
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { calcJob } from '../../src/cli/calcJob.ts'
+import { parseJob } from '../../src/core/spec/jobFile.ts'
+import { encodeLink } from '../../src/state/link.ts'
+import { type App, expect, test } from './app.ts'
+
+const openSheet = async ({ page }: App): Promise<void> => {
+  await page.getByRole('button', { name: 'Sheet to print' }).first().click()
+  await expect(page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
+}
+
+/** Words of each page, and the page's size in points. */
+const wordsOf = async (bytes: Buffer) => {
+  const pdf = await getDocument({ data: new Uint8Array(bytes), useSystemFonts: false }).promise
+  const pages: { text: string; width: number; height: number }[] = []
+  for (let i = 1; i <= pdf.numPages; i++) {
+    const page = await pdf.getPage(i)
+    const { items } = await page.getTextContent()
+    const [, , width = 0, height = 0] = page.view
+    pages.push({ text: items.map((item) => ('str' in item ? item.str : '')).join(' '), width, height })
+  }
+  return pages
+}
+
+/** Letters alone: a reader of PDF may put spaces where a line was set apart. */
+const close = (text: string): string => text.replace(/\s+/g, '')
+
+type Said = Readonly<{ text: Readonly<{ us: string }> }>
+type Numbers = Readonly<{
+  headlines: readonly Said[]
+  checks: readonly Readonly<{ counted: string; allowable: Said | null; demand?: Said }>[]
+  quantities: readonly Readonly<{ text: Readonly<Record<'volume' | 'weight', Readonly<{ us: string }>>> }>[]
+  exposure: Readonly<{ lines: readonly Said[] }>
+  uplift: Readonly<{ allowable_N: number | null; text: Readonly<{ us: string }> | null }>
+}>
+
+const job = readFileSync('examples/boat-shelter-mixed.json', 'utf8')
+
+/** Main numbers of the job as the command line writes them. */
+const calc = (): string[] => {
+  const { out, code } = calcJob(job)
+  expect(code).toBe(0)
+  const { headlines, checks, quantities, exposure, uplift } = JSON.parse(out) as Numbers
+  return [
+    ...headlines.map(({ text }) => text.us),
+    ...checks.flatMap(({ counted, allowable, demand }) =>
+      counted === 'not counted' ? [] : [allowable, demand].flatMap((one) => one?.text.us ?? []),
+    ),
+    ...quantities.flatMap(({ text }) => [text.volume.us, text.weight.us]),
+    ...exposure.lines.map(({ text }) => text.us),
+    ...(uplift.text === null ? [] : [uplift.text.us]),
+  ]
+}
+
+const linkOfJob = (): string => {
+  const read = parseJob(job)
+  if (!read.ok) throw new Error('the example is not valid')
+  return `#p=${encodeLink(read.value)}`
+}
+
+const scan = async (page: Page): Promise<string | undefined> => {
+  const shot = await page.locator('.paper .paper-code').first().screenshot()
+  const { width, height, data } = await page.evaluate(
+    async (url) => {
+      const image = new Image()
+      image.src = url
+      await image.decode()
+      const canvas = document.createElement('canvas')
+      canvas.width = image.width * 3
+      canvas.height = image.height * 3
+      const context = canvas.getContext('2d')
+      context?.drawImage(image, 0, 0, canvas.width, canvas.height)
+      return {
+        width: canvas.width,
+        height: canvas.height,
+        data: [...(context?.getImageData(0, 0, canvas.width, canvas.height).data ?? [])],
+      }
+    },
+    `data:image/png;base64,${shot.toString('base64')}`,
+  )
+  return jsQR(new Uint8ClampedArray(data), width, height)?.data
+}
+
+test.use({ viewport: { width: 1280, height: 900 } })
+
+for (const [paper, width, height] of [
+  ['US Letter', 612, 792],
+  ['A4', 595, 842],
+] as const) {
+  test(`prints on ${paper} at full size, with the numbers of the command line`, async ({ app }) => {
+    await app.open(linkOfJob())
+    await openSheet(app)
+    await app.page.getByLabel(paper).check()
+    const pages = await wordsOf(await app.page.pdf({ preferCSSPageSize: true }))
+    expect(pages.length).toBe(await app.page.locator('.paper').count())
+    for (const page of pages) {
+      expect(Math.abs(page.width - width)).toBeLessThan(1.5)
+      expect(Math.abs(page.height - height)).toBeLessThan(1.5)
+      expect(page.text).toContain('Preliminary, not for construction')
+    }
+    const all = close(pages.map(({ text }) => text).join(' '))
+    const numbers = calc()
+    expect(numbers.length).toBeGreaterThan(20)
+    for (const number of numbers) expect(all).toContain(close(number))
+    expect(all).toContain(close('20" Ø'))
+    // Nothing of the app behind is printed.
+    expect(all).not.toContain(close('Take it along'))
+  })
+}
+
+test('nothing is cut off on any page, and all of it stays within 180 by 254 mm', async ({ app }) => {
+  await app.open()
+  await openSheet(app)
+  const pages = await app.page.locator('.paper').evaluateAll((papers) =>
+    papers.map((paper) => {
+      const body = paper.querySelector('.paper-body')
+      const style = getComputedStyle(paper)
+      return {
+        over: (body?.scrollHeight ?? 0) - (body?.clientHeight ?? 0),
+        wide: (body?.scrollWidth ?? 0) - (body?.clientWidth ?? 0),
+        width: (Number.parseFloat(style.width) * 25.4) / 96,
+        height: (Number.parseFloat(style.height) * 25.4) / 96,
+      }
+    }),
+  )
+  for (const { over, wide, width, height } of pages) {
+    expect(over).toBeLessThanOrEqual(1)
+    expect(wide).toBeLessThanOrEqual(1)
+    expect(width).toBeLessThanOrEqual(180.01)
+    expect(height).toBeLessThanOrEqual(254)
+  }
+})
+
+test('the code opens the same pier', async ({ app }) => {
+  await app.open()
+  const before = await app.spec()
+  await openSheet(app)
+  const address = await scan(app.page)
+  expect(address).toMatch(/#p=/)
+  await app.page.goto('about:blank')
+  await app.page.goto(address ?? '')
+  await app.ready()
+  expect(await app.spec()).toEqual(before)
+})
+
+test('every pier that is compared is on the sheet, and Escape leads back', async ({ app }) => {
+  await app.open()
+  await app.page.getByRole('button', { name: 'Side by side' }).click()
+  const button = app.page.locator('.cmp-head').getByRole('button', { name: 'Sheet to print' })
+  await button.click()
+  await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
+  await expect(app.page.locator('.paper .paper-beside figure')).toHaveCount(4)
+  await expect(app.page.locator('.paper .paper-code')).toHaveCount(4)
+  await app.page.keyboard.press('Escape')
+  await expect(app.page.locator('.paperwork')).toHaveCount(0)
+  await expect(button).toBeFocused()
+})
+
+test('its controls are as large as a finger', async ({ app }) => {
+  await app.open()
+  await openSheet(app)
+  const boxes = await app.page
+    .locator('.paperwork-head :is(button, label)')
+    .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height))
+  for (const height of boxes) expect(height).toBeGreaterThanOrEqual(44)
+})
