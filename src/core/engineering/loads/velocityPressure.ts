@@ -79,7 +79,7 @@ export function velocityPressure({ edition, speed, kz, kzt, kd, ke }: Inputs): P
   return pascals(fromPrinted(0.00256 * kz * kzt * (edition === '7-16' ? kd : 1) * ke * mph * mph, 'psf'))
 }
 
-/** Velocity pressure, with its work shown. Speed is listed in m/s. */
+/** Velocity pressure, with its work shown. */
 export const workedVelocityPressure = showing({
   id: 'velocity-pressure',
   quantity: 'pressure',
@@ -90,7 +90,7 @@ export const workedVelocityPressure = showing({
     kzt: ['K_{zt}', 'ratio'],
     kd: ['K_d', 'ratio'],
     ke: ['K_e', 'ratio'],
-    speed: ['V\\,(\\mathrm{m/s})', 'ratio'],
+    speed: ['V', 'speed'],
   },
   sources: ['asce-7-16-26', 'asce-7-22-26'],
   of: velocityPressure,

@@ -30,14 +30,16 @@ export const Axis = ({ scale, chain }: { scale: ChartScale; chain: ChainView }) 
   const { demand } = chain
   return (
     <div className='axis' aria-hidden='true'>
-      <div className='axis-marks'>
-        {!pulling && demand !== null && demand > 0 && (
-          <span className='axis-mark' style={at(shareOf(scale, demand))}>
-            {words.demand[chain.isEstimate ? 'estimated' : 'entered']} {say(demand, 'force')}
-          </span>
-        )}
-        {pulling && <PullMark scale={scale} />}
-      </div>
+      {(pulling || (demand !== null && demand > 0)) && (
+        <div className='axis-marks'>
+          {!pulling && demand !== null && (
+            <span className='axis-mark' style={at(shareOf(scale, demand))}>
+              {words.demand[chain.isEstimate ? 'estimated' : 'entered']} {say(demand, 'force')}
+            </span>
+          )}
+          {pulling && <PullMark scale={scale} />}
+        </div>
+      )}
       <div className='axis-ticks'>
         {scale.ticks.map((tick, i) => (
           <span key={tick} style={at(i / last)}>

@@ -2,7 +2,6 @@ import { text } from '../../../text/index.ts'
 import { late } from '../../../text/late.ts'
 import { type Say, useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
-import { Verdict } from '../Mark.tsx'
 import type { ChainView } from './chainView.ts'
 import { wouldVerify } from './linkWords.ts'
 import { showLoads } from './showLoads.ts'
@@ -24,8 +23,8 @@ const Asked = ({ chain }: { chain: ChainView }) => {
   const { demand, ratio, isEstimate } = chain
   if (demand === null)
     return (
-      <p className='chain-summary'>
-        {words.noDemand}{' '}
+      <p className='chain-summary chain-ask'>
+        <span>{words.noDemand}</span>
         <button type='button' className='button' onClick={showLoads}>
           {words.enterLoads}
         </button>
@@ -47,7 +46,6 @@ const Unverified = ({ chain }: { chain: ChainView }) => {
   const ways = [...new Map(chain.uncounted.map((check) => [wouldVerify(check.why), check])).entries()].filter(([how]) => how !== '')
   return (
     <div className='chain-summary'>
-      <Verdict name='unverified' word={words.unverified} />
       <p>{words.unverifiedHelp}</p>
       {ways.length > 0 && (
         <>

@@ -45,7 +45,7 @@ export const DemandPart = ({ demand }: { demand: Demand }) => {
   const { uplift } = demand.governing
   return (
     <>
-      <p>
+      <p className='quiet'>
         <EstimateMark shown /> {words.standing}
       </p>
       {demand.cases.length > 0 && (

@@ -14,6 +14,12 @@ const spaces = new Set(['\\,', '\\;', '\\!', '\\:', '\\ ', '\\quad'])
 const isName = (token: string): boolean => /^[a-zA-Z]$/.test(token) || (/^\\[a-zA-Z]+$/.test(token) && !known.has(token))
 const isNumber = (token: string): boolean => /^[0-9]/.test(token)
 
+/** One symbol with what hangs on it, and nothing done to it. */
+const isSymbol = (left: string): boolean => {
+  const tokens = tokensOf(left.replace(/[_^]\s*(?:\{[^}]*\}|\\[a-zA-Z]+|.)/g, '')).filter((token) => !spaces.has(token) && token !== "'")
+  return tokens.length === 1 && isName(tokens[0] ?? '')
+}
+
 /** What follows a symbol and would make it another one: an index or a prime. */
 const binds = new Set(['_', "'"])
 
@@ -52,6 +58,7 @@ function spelt(pieces: readonly Piece[]): string {
   let out = ''
   let open = false
   let afterNumber = false
+  let inBars = false
   pieces.forEach((piece, i) => {
     const next = pieces[i + 1]
     if (piece.kind === 'number') {
@@ -64,11 +71,17 @@ function spelt(pieces: readonly Piece[]): string {
     }
     const { token } = piece
     if (spaces.has(token)) return
+    const isBar = token === '|'
+    if (isBar) inBars = !inBars
     const begins =
-      isNumber(token) || token === '(' || token === '[' || /^\\(?:sqrt|t?frac|sin|cos|tan|ln|log|exp|min|max|pi|left)$/.test(token)
+      isNumber(token) ||
+      token === '(' ||
+      token === '[' ||
+      (isBar && inBars) ||
+      /^\\(?:sqrt|t?frac|sin|cos|tan|ln|log|exp|min|max|pi|left)$/.test(token)
     out += begins && afterNumber && open ? `\\times ${token}` : `${token} `
     afterNumber = false
-    const ends = isNumber(token) || [')', ']', '}', '\\pi'].includes(token)
+    const ends = isNumber(token) || [')', ']', '}', '\\pi'].includes(token) || (isBar && !inBars)
     open = ends && !['^', '_'].includes(lastKept(pieces, i))
     if (token === '}' || token === ')' || token === ']') afterNumber = true
   })
@@ -89,7 +102,7 @@ const lastKept = (pieces: readonly Piece[], before: number): string => {
 export function numbersIn(formula: string, replacements: readonly Replacement[]): string | null {
   const main = formula.split(/,\s*\\quad/)[0] ?? ''
   const equals = main.indexOf('=')
-  if (equals < 0 || replacements.length === 0) return null
+  if (equals < 0 || replacements.length === 0 || !isSymbol(main.slice(0, equals))) return null
   const right = main.slice(equals + 1).replace(/(?:\\[, ])?\s*\(\\mathrm\{[^}]*\}\)/g, '')
   if (/^\s*\\sum/.test(right)) return replacements.map((one) => one.number).join('+')
   const listed = replacements.map((one) => ({ ...one, tokens: tokensOf(one.symbol) })).sort((a, b) => b.tokens.length - a.tokens.length)

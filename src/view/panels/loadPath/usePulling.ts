@@ -29,10 +29,11 @@ export const usePulling = (end: number | null) => {
     }
     const now = pierStore.getState().view.pull ?? 0
     const from = now >= end ? 0 : now
-    const start = performance.now()
+    let start: number | null = null
     setRunning(true)
     const step = (time: number): void => {
-      const pull = Math.min(end, from + (end * Math.max(0, time - start)) / wholeRun)
+      start ??= time
+      const pull = Math.min(end, from + (end * (time - start)) / wholeRun)
       setPull(pierStore, pull)
       if (pull < end) frame.current = requestAnimationFrame(step)
       else setRunning(false)

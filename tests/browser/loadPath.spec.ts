@@ -1,0 +1,171 @@
+import type { Page } from '@playwright/test'
+import { answers } from '../../src/text/en/answers.ts'
+import { app as appWords } from '../../src/text/en/app.ts'
+import { changes } from '../../src/text/en/changes.ts'
+import { groups } from '../../src/text/en/fields.ts'
+import { lettingGo } from '../../src/text/en/lettingGo.ts'
+import { loadPath as words } from '../../src/text/en/loadPath.ts'
+import { zones } from '../../src/text/en/zones.ts'
+import { expect, test } from './app.ts'
+import { parts } from './names.ts'
+
+const chart = (page: Page) => page.getByRole('list', { name: words.chart })
+const link = (page: Page, id: keyof typeof answers) => chart(page).getByRole('button', { name: answers[id].label })
+const plate = (page: Page) => page.locator('.part-plate')
+/** The slider of the pull, moved as its keys move it. */
+const pullTo = async (page: Page, key: 'Home' | 'End') => {
+  await page.getByRole('slider', { name: words.raise.slider }).focus()
+  await page.keyboard.press(key)
+}
+
+test.use({ viewport: { width: 1280, height: 800 } })
+
+test.describe('[B8] the load path in the page', () => {
+  test('lists every link from the post down, and the load once it is entered', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    await expect(link(page, 'post-net-tension')).toBeVisible()
+    await expect(chart(page)).toContainText(appWords.answers.governs)
+    await expect(parts(page).answers).toContainText(words.noDemand)
+    await page.getByRole('button', { name: words.enterLoads }).click()
+    await page.getByRole('switch', { name: 'Loads from the drawing' }).check()
+    await expect(parts(page).answers).toContainText('800 lb asked')
+    await expect(parts(page).headlines).toContainText(appWords.answers.notBelow.entered)
+    await app.enter(parts(page).field('loads.entered.uplift'), '1300')
+    await expect(parts(page).headlines).toContainText(appWords.answers.below.entered)
+    await expect(parts(page).answers).toContainText('1.4 times what it holds')
+  })
+
+  test('a link turns the picture to its part and lights it, and shows its work', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    const before = await app.picture()
+    await link(page, 'bar-through-post').click()
+    await expect(link(page, 'bar-through-post')).toHaveAttribute('aria-expanded', 'true')
+    await expect(plate(page)).toContainText(zones.bars)
+    expect(await app.isSamePicture(await app.picture(), before)).toBe(false)
+    const pad = page.locator('.pad')
+    for (const mode of ['yield-mode-Im', 'yield-mode-Is', 'yield-mode-IIIs', 'yield-mode-IV'] as const)
+      await expect(pad).toContainText(answers[mode].label)
+    await expect(pad.locator('.katex').first()).toBeVisible()
+    await expect(pad).toContainText(words.pad.least)
+  })
+
+  test('a part picked in the picture opens its link, with the mouse and with the keyboard', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    const box = (await parts(page).canvas.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 }
+    const spot = { x: box.x + box.width / 2, y: box.y + box.height * 0.12 }
+    await page.mouse.move(spot.x, spot.y)
+    await expect(plate(page)).toContainText(zones.post)
+    await page.mouse.down()
+    await page.mouse.up()
+    await expect(link(page, 'post-tear-out')).toHaveAttribute('aria-expanded', 'true')
+    // A press that turns the picture picks nothing.
+    await page.mouse.move(box.x + 20, box.y + box.height - 80)
+    await page.mouse.down()
+    await page.mouse.move(box.x + 90, box.y + box.height - 80, { steps: 4 })
+    await page.mouse.up()
+    await expect(link(page, 'post-tear-out')).toHaveAttribute('aria-expanded', 'true')
+    await page.getByRole('button', { name: zones.bars, exact: true }).press('Enter')
+    await expect(link(page, 'bar-through-post')).toHaveAttribute('aria-expanded', 'true')
+  })
+
+  test('a path with a link that can not be verified has no ratio and no pull', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    await page.locator('#inputs-loads > summary').click()
+    await page.getByRole('switch', { name: 'Loads from the drawing' }).check()
+    await parts(page).fill('dry-bag-at-foot').check({ force: true })
+    await expect(parts(page).headlines).toContainText(appWords.verdicts.unverified)
+    await expect(parts(page).answers).toContainText(words.verifiable)
+    await expect(parts(page).answers).not.toContainText('what it holds')
+    await expect(page.getByRole('slider', { name: words.raise.slider })).toHaveCount(0)
+    await expect(parts(page).answers).toContainText(words.changes.nothing)
+  })
+})
+
+test('[B9] a change that is tried does what was said, and undo takes it back', async ({ app }) => {
+  await app.open()
+  const { page } = app
+  const was = await app.spec()
+  const now = (await app.read('result')).uplift.allowable ?? Number.NaN
+  const row = page.locator('.change').first()
+  const gained = Number(((await row.locator('.number').textContent()) ?? '').replace(/[^\d.]/g, ''))
+  await page.getByRole('button', { name: words.changes.tryThis(changes['next-auger']) }).click()
+  await expect.poll(async () => (await app.spec()).hole.diameter).toBeGreaterThan(was.hole.diameter)
+  const after = (await app.read('result')).uplift.allowable ?? Number.NaN
+  expect((after - now) / 4.4482216152605).toBeCloseTo(gained, -1)
+  await parts(page).undo.click()
+  await expect.poll(() => app.spec()).toEqual(was)
+})
+
+test('[B10] another way to count the ground needs a typed reason', async ({ app }) => {
+  await app.open()
+  const { page } = app
+  await page.getByRole('switch', { name: 'Bell at the bottom' }).check()
+  const before = await app.spec()
+  await page.getByRole('radio', { name: answers['cone-over-ledge'].label }).check()
+  const reason = page.getByRole('textbox', { name: words.soil.reason })
+  await page.getByRole('button', { name: words.soil.use }).click()
+  await expect(reason).toHaveAttribute('aria-invalid', 'true')
+  expect(await app.spec()).toEqual(before)
+  await reason.fill('Boring B-2 was read by the county engineer')
+  await page.getByRole('button', { name: words.soil.use }).click()
+  await expect.poll(async () => (await app.spec()).judgement?.mechanism).toBe('cone-over-ledge')
+  await expect(parts(page).answers).toContainText('Boring B-2 was read by the county engineer')
+  await expect(parts(page).answers).toContainText(words.soil.stays)
+  expect(new URL(page.url()).hash).not.toContain('Boring')
+  await parts(page).undo.click()
+  await expect.poll(async () => (await app.spec()).judgement).toBeNull()
+})
+
+test.describe('[B11] raise the uplift', () => {
+  test('fills the bars, says how it would let go, moves the picture and nothing of the pier', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    const spec = await app.spec()
+    const before = await app.picture()
+    await pullTo(page, 'End')
+    await expect(parts(page).answers).toContainText(lettingGo['pier-slides'])
+    await expect(parts(page).answers).toContainText(/Illustrative/)
+    expect(await app.isSamePicture(await app.picture(), before)).toBe(false)
+    expect(await app.spec()).toEqual(spec)
+    await page.getByRole('button', { name: words.raise.off }).click()
+    expect(await app.isSamePicture(await app.picture(), before)).toBe(true)
+  })
+
+  test('runs by itself and can be paused', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    await page.getByRole('button', { name: words.raise.play }).click()
+    const told = page.locator('.raise output')
+    await expect.poll(async () => Number((await told.textContent())?.replace(/[^\d.]/g, ''))).toBeGreaterThan(20)
+    await page.getByRole('button', { name: words.raise.pause }).click()
+    const paused = await told.textContent()
+    await page.waitForTimeout(300)
+    expect(await told.textContent()).toBe(paused)
+  })
+
+  test('stands still where motion is not wanted', async ({ app }) => {
+    await app.page.emulateMedia({ reducedMotion: 'reduce' })
+    await app.open()
+    const { page } = app
+    await expect(page.getByRole('button', { name: words.raise.play })).toHaveCount(0)
+    await page.getByRole('button', { name: words.raise.end }).click()
+    await expect(parts(page).answers).toContainText(lettingGo['pier-slides'])
+  })
+})
+
+test('[B12] loads are told in the units of the trade', async ({ app }) => {
+  await app.open()
+  const { page } = app
+  await page.locator('#inputs-loads > summary').click()
+  await expect(page.locator('#inputs-loads')).toContainText(groups.loads.label)
+  await page.getByRole('switch', { name: 'Estimate from the roof' }).check()
+  await expect(parts(page).field('loads.estimate.span')).toHaveValue('24 ft')
+  await app.enter(parts(page).field('loads.estimate.span'), '30')
+  await expect.poll(async () => (await app.spec()).loads.estimate?.span).toBeCloseTo(30 * 0.3048, 12)
+  await expect(page.locator('.group-note')).toContainText(appWords.loads.mark)
+  await expect(parts(page).headlines).toContainText('estimated')
+})
