@@ -16,7 +16,7 @@ export const LoadPath = ({ result }: BlockProps) => {
   const { say } = useUnits()
   const chain = chainView(result)
   const { verdicts } = text.app
-  const load = chain.demand === null ? '–' : say(chain.demand, 'force')
+  const whole = chain.demand === null ? '–' : say(chain.demand, 'force')
   const groupWord = (group: Check['group']): string => rowOf<string>(text.app.answers.groups, group) ?? ''
   return (
     <Block title={words.loadPath.title}>
@@ -40,6 +40,7 @@ export const LoadPath = ({ result }: BlockProps) => {
             )}
             {links.map((link) => {
               const { check, holds, place, governs } = link
+              const load = check.demand?.value ?? chain.demand
               const isSpare = place !== 'needed'
               const why = whyNot(link)
               return (
@@ -54,9 +55,9 @@ export const LoadPath = ({ result }: BlockProps) => {
                   <td className='number'>
                     {check.counted === 'not counted' ? verdicts.unverified : holds === null ? '–' : say(holds, 'force')}
                   </td>
-                  <td className='number'>{isSpare ? '' : load}</td>
+                  <td className='number'>{isSpare || load === null ? '' : say(load, 'force')}</td>
                   <td className='number'>
-                    {isSpare || holds === null || chain.demand === null || holds <= 0 ? '' : Math.max(0, chain.demand / holds).toFixed(2)}
+                    {isSpare || holds === null || load === null || holds <= 0 ? '' : Math.max(0, check.ratio ?? load / holds).toFixed(2)}
                   </td>
                 </tr>
               )
@@ -67,7 +68,7 @@ export const LoadPath = ({ result }: BlockProps) => {
           <tr className='paper-sum'>
             <th scope='row'>{words.loadPath.whole}</th>
             <td className='number'>{chain.allowable === null ? verdicts.unverified : say(chain.allowable, 'force')}</td>
-            <td className='number'>{load}</td>
+            <td className='number'>{whole}</td>
             <td className='number'>{chain.ratio === null ? '' : Math.max(0, chain.ratio).toFixed(2)}</td>
           </tr>
         </tbody>
