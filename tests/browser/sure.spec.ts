@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import { fields, groups } from '../../src/text/en/fields.ts'
 import { sure as words } from '../../src/text/en/sure.ts'
 import { sureSection } from '../../src/text/en/sureSection.ts'
 import type { App } from './app.ts'
@@ -101,6 +102,19 @@ test('[N10] a pier that changes is answered anew, and one that cannot be verifie
   await parts(app.page).fill('dry-full-height').check({ force: true })
   await expect(found.section).toContainText(words.unverified.title, { timeout: 15_000 })
   await expect(found.section).not.toContainText(/in 1,000/)
+})
+
+test('[N10] a load from the drawing is held against the tries, as a count in a thousand', async ({ app }) => {
+  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.open()
+  await app.page.locator('.group > summary').filter({ hasText: groups.loads.label }).click()
+  await app.page.getByRole('switch', { name: fields['loads.entered'].label, exact: true }).check({ force: true })
+  await app.enter(parts(app.page).field('loads.entered.uplift'), '930 lb')
+  const found = sureParts(app.page)
+  await found.fold.click()
+  await expect(found.lead).toBeVisible({ timeout: 20_000 })
+  await expect(found.section).toContainText(/[1-9]\d* in 1,000 tries hold less than the load of 930.lb/)
+  await expect(found.section).toContainText(words.chart.shortDots)
 })
 
 test.describe('without workers', () => {
