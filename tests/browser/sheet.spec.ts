@@ -49,7 +49,8 @@ const calc = (): string[] => {
     ...checks.flatMap(({ counted, allowable, demand }) =>
       counted === 'not counted' ? [] : [allowable, demand].flatMap((one) => one?.text.us ?? []),
     ),
-    ...quantities.flatMap(({ text }) => [text.volume.us, text.weight.us]),
+    // Steel is too little for cubic feet: the page writes it in cubic inches.
+    ...quantities.flatMap(({ text }) => (text.volume.us.startsWith('0.00 ') ? [text.weight.us] : [text.volume.us, text.weight.us])),
     ...exposure.lines.map(({ text }) => text.us),
     ...(uplift.text === null ? [] : [uplift.text.us]),
   ]
