@@ -38,10 +38,11 @@ export const named = (name: string, value: number, quantity: QuantityKind): Reco
 })
 
 /** The same in words, US and metric. */
-export const inWords = (value: number, quantity: QuantityKind): Readonly<{ us: string; metric: string }> => ({
-  us: formatText(value, quantity, 'us'),
-  metric: formatText(value, quantity, 'metric'),
-})
+export function inWords(value: number, quantity: QuantityKind): Readonly<{ us: string; metric: string }> {
+  // A factor in a formula is read as a number, not as a share.
+  const plain = quantity === 'ratio' ? String(Number(value.toPrecision(4))) : null
+  return { us: plain ?? formatText(value, quantity, 'us'), metric: plain ?? formatText(value, quantity, 'metric') }
+}
 
 const quantities: ReadonlyMap<string, QuantityKind> = new Map(
   fields.flatMap((field: Field) => (field.type === 'number' ? [[field.path, field.quantity] as const] : [])),

@@ -5,6 +5,7 @@ import { sources } from '../../../src/core/engineering/sources.ts'
 import { cutMeshes } from '../../../src/core/geometry/cutMeshes.ts'
 import { type AnyFillKind, bracketKinds, fillKinds } from '../../../src/core/kinds/index.ts'
 import type { Field } from '../../../src/core/model/field.ts'
+import type { Counting } from '../../../src/core/model/kind.ts'
 import type { Cut } from '../../../src/core/model/solid.ts'
 import type { Bracket, Fill, PierSpec } from '../../../src/core/model/spec.ts'
 import { defaultSpec } from '../../../src/core/spec/defaults.ts'
@@ -81,8 +82,8 @@ describe('[K1] every kind keeps the promises of its record', () => {
 
   it.each(fillKinds.map((kind) => [kind.id, kind] as const))('%s: survives JSON and names only known sources', (_, kind) => {
     expect(JSON.parse(JSON.stringify(kind.defaults))).toEqual(kind.defaults)
-    for (const id of [...kind.sources, ...Object.values(kind.counting).flatMap((counting) => counting.sources)])
-      expect(sources[id], id).toBeDefined()
+    const countings: Counting[] = [...Object.values(kind.counting), ...Object.values(kind.cored ?? {})]
+    for (const id of [...kind.sources, ...countings.flatMap((counting) => counting.sources)]) expect(sources[id], id).toBeDefined()
     expect(kind.steps.length).toBeGreaterThan(3)
   })
 
