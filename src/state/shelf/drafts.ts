@@ -10,7 +10,7 @@ export type Draft = Readonly<{ tab: string; at: number }> &
     | Readonly<{ kind: 'damaged'; raw: string; issues: readonly Issue[] }>
   )
 
-/** Every note but this tab's own, newest first. What is all kept on the shelf and open nowhere is no draft, and its note goes. */
+/** Every note but this tab's own, newest first. What is all kept on the shelf is no draft; when it is open nowhere, its note goes. */
 export const readDrafts = async (storage: NoteStorage | null, own: Tab): Promise<readonly Draft[]> => {
   const live = await own.live()
   const found: Draft[] = []
@@ -20,8 +20,9 @@ export const readDrafts = async (storage: NoteStorage | null, own: Tab): Promise
     const isOpen = live?.has(tab) ?? false
     if (note.kind === 'damaged') found.push({ kind: 'damaged', tab, at: 0, raw: note.raw, issues: note.issues })
     if (note.kind !== 'document') continue
-    if (note.clean && note.place !== null && !isOpen && live !== null) dropNote(storage, tab)
-    else found.push({ kind: 'draft', tab, at: note.at, note, thumbnail: thumbnailOf(note.document.spec), isOpen })
+    if (note.clean && note.place !== null) {
+      if (!isOpen && live !== null) dropNote(storage, tab)
+    } else found.push({ kind: 'draft', tab, at: note.at, note, thumbnail: thumbnailOf(note.document.spec), isOpen })
   }
   return found
 }

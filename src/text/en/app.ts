@@ -7,6 +7,7 @@ export const app = {
   name: 'Pierglass',
   tagline: 'A post-frame pier, cut open, with its numbers',
   untitled: 'Pier without a name',
+  unsaved: 'This pier is not saved',
   pierName: 'Name of this pier',
   skipToInputs: 'Go to the inputs',
   skipToAnswers: 'Go to the answers',

@@ -11,6 +11,7 @@ import { SheetButton } from '../sheet/SheetButton.tsx'
 import { copyLink } from './copyLink.ts'
 import { openJobFile, saveJobFile } from './jobFiles.ts'
 import { PageSwitches } from './PageSwitches.tsx'
+import { ShelfButton } from '../shelf/ShelfButton.tsx'
 import { Wordmark } from './Wordmark.tsx'
 
 const PierName = () => {
@@ -98,6 +99,9 @@ export const Head = () => (
     </button>
     <Wordmark />
     <PierName />
+    <div className='only-wide'>
+      <ShelfButton />
+    </div>
     <span className='spring' />
     <CompareButton />
     <Undo />
@@ -110,6 +114,7 @@ export const Head = () => (
     <details className='menu only-narrow'>
       <summary className='button plain'>{text.app.actions.more}</summary>
       <div className='menu-list'>
+        <ShelfButton />
         <FileActions />
       </div>
     </details>

@@ -15,6 +15,7 @@ import { App } from './App.tsx'
 import { Crash } from './Crash.tsx'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { installProbe } from './probe.ts'
+import { settleOnLeave } from './leavePage.ts'
 import { isReady } from './readiness.ts'
 
 if (new URLSearchParams(location.search).get('quality') === 'light') setQuality(pierStore, 'light')
@@ -24,6 +25,8 @@ installProbe({
   result: () => shownResult(pierStore.getState()),
   cutState: () => pierStore.getState().view.cut,
 })
+
+settleOnLeave(pierStore)
 
 const holder = document.getElementById('root')
 if (!holder) throw new Error('main: the page has no #root')

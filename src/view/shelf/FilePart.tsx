@@ -1,0 +1,54 @@
+import { useRef } from 'react'
+import { largestShelf } from '../../state/shelf/shelfFile.ts'
+import { shelf as words } from '../../text/en/shelf.ts'
+import { saveTextFile } from '../app/jobFiles.ts'
+import { useShelf, useShelfState } from './useShelf.ts'
+
+/** Savings after which a copy is asked for. */
+const overdue = 10
+/** A file of more bytes is not even read. */
+const largestFile = 4 * largestShelf
+
+/** All saved piers as one file, and back; and what the browser has said about keeping them. */
+export const FilePart = () => {
+  const shelf = useShelf()
+  const input = useRef<HTMLInputElement>(null)
+  const kind = useShelfState((state) => state.kind)
+  const count = useShelfState((state) => state.piers.length)
+  const { unfiled, persisted } = useShelfState((state) => state.witness)
+  const take = async (file: File) => shelf.importText(file.size > largestFile ? '' : await file.text())
+  return (
+    <section className='shelf-files' aria-label={words.files.title}>
+      {unfiled >= overdue && count > 0 && <p className='shelf-due'>{words.files.overdue(unfiled)}</p>}
+      <div className='shelf-buttons'>
+        <button
+          type='button'
+          className='button'
+          disabled={count === 0}
+          onClick={() => saveTextFile(words.files.fileName, shelf.exportText(), 'application/json')}
+        >
+          {words.files.takeAll}
+        </button>
+        <button type='button' className='button' onClick={() => input.current?.click()}>
+          {words.files.bring}
+        </button>
+        <input
+          ref={input}
+          className='spoken'
+          type='file'
+          accept='.json,application/json'
+          tabIndex={-1}
+          aria-hidden='true'
+          data-file='shelf'
+          onChange={(event) => {
+            const file = event.target.files?.[0]
+            event.target.value = ''
+            if (file) void take(file)
+          }}
+        />
+      </div>
+      {kind === 'memory' && <p className='quiet'>{words.files.memory}</p>}
+      {kind === 'browser' && persisted !== null && <p className='quiet'>{persisted ? words.files.persisted : words.files.notPersisted}</p>}
+    </section>
+  )
+}

@@ -1,0 +1,39 @@
+import { isKept, keptOf } from '../../state/kept.ts'
+import { shelf as words } from '../../text/en/shelf.ts'
+import { usePier } from '../hooks/usePier.ts'
+import { Conflict } from './Conflict.tsx'
+import { useShelf, useShelfState } from './useShelf.ts'
+import { nameWords } from './words.ts'
+
+/** The pier on the page: is it saved, and the way to save it. */
+export const OpenPier = () => {
+  const shelf = useShelf()
+  const name = usePier((state) => state.document.name)
+  const place = usePier((state) => keptOf(state).place)
+  const kept = usePier(isKept)
+  const isSaving = useShelfState((state) => state.isSaving)
+  const isReadOnly = useShelfState((state) => state.trouble === 'newer')
+  const conflict = useShelfState((state) => state.conflict)
+  const state = place === null ? words.open.never : kept ? words.open.kept : words.open.changed
+  return (
+    <section className='shelf-open' aria-label={words.open.title}>
+      <div>
+        <h3>{nameWords(name)}</h3>
+        <p className='quiet'>{isSaving ? words.open.saving : state}</p>
+      </div>
+      <div className='shelf-buttons'>
+        {(place === null || !kept) && (
+          <button type='button' className='button shelf-main' disabled={isSaving || isReadOnly} onClick={() => void shelf.save()}>
+            {place === null ? words.open.save : words.open.saveChanges}
+          </button>
+        )}
+        {place !== null && (
+          <button type='button' className='button' disabled={isSaving || isReadOnly} onClick={() => void shelf.saveAsNew()}>
+            {words.open.saveNew}
+          </button>
+        )}
+      </div>
+      {conflict && <Conflict gone={conflict.theirs === null} id={conflict.id} />}
+    </section>
+  )
+}

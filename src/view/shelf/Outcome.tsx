@@ -1,0 +1,86 @@
+import { shelf as words } from '../../text/en/shelf.ts'
+import { pierStore } from '../../state/store.ts'
+import { saveJobFile } from '../app/jobFiles.ts'
+import { usePier } from '../hooks/usePier.ts'
+import { Mark } from '../panels/Mark.tsx'
+import { useShelf, useShelfState } from './useShelf.ts'
+import { nameWords, shelfIssue } from './words.ts'
+
+const mostIssues = 20
+
+/** What was done last, or why not; always in the same place, and spoken. */
+export const Said = () => {
+  const said = useShelfState((state) => state.said)
+  const system = usePier((state) => state.view.units)
+  const issues = said?.issues ?? []
+  return (
+    <div className='shelf-said' role='status' aria-live='polite'>
+      {said && (
+        <p>
+          {words.said[said.code]} {said.code === 'imported' && words.imported(said.added ?? 0, said.same ?? 0)}
+        </p>
+      )}
+      {issues.length > 0 && (
+        <ul>
+          {issues.slice(0, mostIssues).map((issue, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the list of one outcome never changes
+            <li key={i}>{shelfIssue(issue, system)}</li>
+          ))}
+        </ul>
+      )}
+    </div>
+  )
+}
+
+/** What is wrong with the store, and a way to keep the work in spite of it. */
+export const Trouble = () => {
+  const shelf = useShelf()
+  const trouble = useShelfState((state) => state.trouble)
+  const missing = useShelfState((state) => state.missing)
+  if (trouble === null && missing === 0) return null
+  return (
+    <div className='shelf-note' role='alert'>
+      {missing > 0 && (
+        <p>
+          <Mark name='warning' /> {words.missing(missing)}
+        </p>
+      )}
+      {trouble !== null && (
+        <>
+          <p>
+            <Mark name='warning' /> {words.trouble[trouble]}
+          </p>
+          <div className='shelf-buttons'>
+            <button type='button' className='button' onClick={() => saveJobFile(pierStore.getState().document)}>
+              {words.files.thisPier}
+            </button>
+            {trouble === 'newer' || trouble === 'lost' ? (
+              <button type='button' className='button' onClick={() => location.reload()}>
+                {words.reload}
+              </button>
+            ) : (
+              <button type='button' className='button' onClick={() => void shelf.refresh()}>
+                {words.tryAgain}
+              </button>
+            )}
+          </div>
+        </>
+      )}
+    </div>
+  )
+}
+
+/** What was deleted last, and the way back. */
+export const Removed = () => {
+  const shelf = useShelf()
+  const last = useShelfState((state) => state.removed[0])
+  if (!last) return null
+  return (
+    <p className='shelf-removed' role='status'>
+      {words.removed(nameWords(last.name))}{' '}
+      <button type='button' className='button' onClick={() => void shelf.putBack()}>
+        {words.actions.putBack}
+      </button>
+    </p>
+  )
+}

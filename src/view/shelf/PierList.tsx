@@ -1,0 +1,69 @@
+import { useState } from 'react'
+import { compareStore, fewestPiers, mostPiers } from '../../state/compare.ts'
+import { comparePiers } from '../../state/compareActions.ts'
+import { openRecord } from '../../state/shelf/shelfRecord.ts'
+import { shelf as words } from '../../text/en/shelf.ts'
+import { PierRow } from './PierRow.tsx'
+import { useShelfState } from './useShelf.ts'
+
+const holds = (text: string, sought: readonly string[]): boolean => sought.every((word) => text.toLowerCase().includes(word))
+
+/** Every saved pier, newest first; by its words when there are many. Two to four of them can be compared. */
+export const PierList = ({ onLeave }: { onLeave: () => void }) => {
+  const piers = useShelfState((state) => state.piers)
+  const isRead = useShelfState((state) => state.isRead)
+  const [sought, setSought] = useState('')
+  const [picked, setPicked] = useState<readonly string[]>([])
+  const asked = sought.toLowerCase().split(/\s+/).filter(Boolean)
+  const shown = piers.filter((pier) => holds(`${pier.name} ${pier.note}`, asked))
+  const chosen = piers.flatMap((pier) => (pier.kind === 'pier' && picked.includes(pier.id) ? [pier.record] : []))
+  const compare = () => {
+    const read = chosen.map((record) => openRecord(record))
+    if (
+      comparePiers(
+        compareStore,
+        read.flatMap((one) => (one.ok ? [one.value] : [])),
+      )
+    )
+      onLeave()
+  }
+  const canCompare = chosen.length >= fewestPiers && chosen.length <= mostPiers
+  return (
+    <section className='shelf-list' aria-label={words.list}>
+      <div className='shelf-seek'>
+        <h3>{words.count(piers.length)}</h3>
+        {piers.length > 1 && (
+          <input
+            className='box'
+            type='search'
+            value={sought}
+            placeholder={words.search}
+            aria-label={words.search}
+            onChange={(event) => setSought(event.target.value)}
+          />
+        )}
+      </div>
+      {isRead && piers.length === 0 && <p className='quiet'>{words.none}</p>}
+      {piers.length > 0 && shown.length === 0 && <p className='quiet'>{words.noMatch}</p>}
+      <ul>
+        {shown.map((pier) => (
+          <PierRow
+            key={pier.id}
+            pier={pier}
+            picked={picked.includes(pier.id)}
+            onPick={(on) => setPicked((was) => (on ? [...was, pier.id] : was.filter((id) => id !== pier.id)))}
+            onOpened={onLeave}
+          />
+        ))}
+      </ul>
+      {picked.length > 0 && (
+        <p className='shelf-compare'>
+          <button type='button' className='button shelf-main' disabled={!canCompare} onClick={compare}>
+            {words.actions.compareThese(chosen.length)}
+          </button>{' '}
+          {!canCompare && <span className='quiet'>{words.pickToCompare}</span>}
+        </p>
+      )}
+    </section>
+  )
+}

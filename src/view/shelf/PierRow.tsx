@@ -1,0 +1,157 @@
+import { useEffect, useId, useRef, useState } from 'react'
+import { longestName, longestNote } from '../../core/spec/textLimits.ts'
+import { keptOf } from '../../state/kept.ts'
+import type { Shelved } from '../../state/shelf/shelfRecord.ts'
+import { shelf as words } from '../../text/en/shelf.ts'
+import { saveTextFile } from '../app/jobFiles.ts'
+import { usePier } from '../hooks/usePier.ts'
+import { Mark } from '../panels/Mark.tsx'
+import { Thumbnail } from './Thumbnail.tsx'
+import { useShelf } from './useShelf.ts'
+import { nameWords, shelfIssue, whenWords } from './words.ts'
+
+/** Other words for a saved pier. */
+const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
+  const shelf = useShelf()
+  const id = useId()
+  const [name, setName] = useState(pier.name)
+  const [note, setNote] = useState(pier.note)
+  const first = useRef<HTMLInputElement>(null)
+  // The form stands in the place of the button that was pressed, and takes its focus over.
+  useEffect(() => first.current?.focus(), [])
+  const keep = async () => {
+    await shelf.putWords(pier.id, name.trim(), note)
+    onDone()
+  }
+  return (
+    <form
+      className='shelf-words'
+      onSubmit={(event) => {
+        event.preventDefault()
+        void keep()
+      }}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return
+        event.preventDefault()
+        event.stopPropagation()
+        onDone()
+      }}
+    >
+      <label htmlFor={`${id}-name`}>{words.name}</label>
+      <input
+        id={`${id}-name`}
+        className='box'
+        ref={first}
+        maxLength={longestName}
+        value={name}
+        onChange={(event) => setName(event.target.value)}
+      />
+      <label htmlFor={`${id}-note`}>{words.note}</label>
+      <textarea
+        id={`${id}-note`}
+        className='box'
+        rows={3}
+        maxLength={longestNote}
+        value={note}
+        onChange={(event) => setNote(event.target.value)}
+      />
+      <div className='shelf-buttons'>
+        <button type='submit' className='button shelf-main'>
+          {words.actions.keep}
+        </button>
+        <button type='button' className='button' onClick={onDone}>
+          {words.actions.cancel}
+        </button>
+      </div>
+    </form>
+  )
+}
+
+/** One thing that can be done, named with the pier it is done to. */
+const Act = ({ word, name, onDo }: { word: string; name: string; onDo: () => void }) => (
+  <button type='button' className='button' aria-label={words.about(word, name)} onClick={onDo}>
+    {word}
+  </button>
+)
+
+const saveFound = (pier: Shelved) =>
+  saveTextFile(`record-${pier.id || 'found'}.json`, `${JSON.stringify(pier.raw, null, 2)}\n`, 'application/json')
+
+/** Why a record is not like the others, when it is not. */
+const State = ({ pier }: { pier: Shelved }) => {
+  const system = usePier((state) => state.view.units)
+  if (pier.kind === 'pier') return null
+  return (
+    <p className='shelf-state'>
+      <Mark name='warning' />{' '}
+      <span>
+        {pier.kind === 'newer' ? words.newer : `${words.damaged} ${pier.issues.map((issue) => shelfIssue(issue, system)).join(' ')}`}
+      </span>
+    </p>
+  )
+}
+
+/** A saved pier: its picture, its words, and what can be done with it. */
+export const PierRow = ({
+  pier,
+  picked,
+  onPick,
+  onOpened,
+}: {
+  pier: Shelved
+  picked: boolean
+  onPick: (on: boolean) => void
+  onOpened: () => void
+}) => {
+  const shelf = useShelf()
+  const [isNaming, setNaming] = useState(false)
+  const isOpen = usePier((state) => keptOf(state).place?.id === pier.id)
+  const name = nameWords(pier.name)
+  const open = async () => {
+    if (await shelf.openPier(pier.id)) onOpened()
+  }
+  return (
+    <li className='shelf-pier' data-kind={pier.kind} data-open={isOpen || undefined}>
+      <Thumbnail drawing={pier.thumbnail} />
+      <div className='shelf-about'>
+        <h4>{name}</h4>
+        <p className='quiet'>
+          {words.changed(whenWords(pier.changed))}
+          {isOpen && <strong> · {words.isOpen}</strong>}
+        </p>
+        {pier.note !== '' && !isNaming && <p className='shelf-text'>{pier.note}</p>}
+        <State pier={pier} />
+        {isNaming ? (
+          <WordsForm pier={pier} onDone={() => setNaming(false)} />
+        ) : (
+          <div className='shelf-buttons'>
+            {pier.kind === 'pier' && (
+              <>
+                <Act word={words.actions.open} name={name} onDo={() => void open()} />
+                <Act
+                  word={words.actions.copy}
+                  name={name}
+                  onDo={() => void shelf.duplicate(pier.id, words.copyOf(name).slice(0, longestName))}
+                />
+                <Act word={words.actions.words} name={name} onDo={() => setNaming(true)} />
+              </>
+            )}
+            {pier.kind !== 'pier' && <Act word={words.actions.saveFound} name={name} onDo={() => saveFound(pier)} />}
+            {pier.kind !== 'newer' && <Act word={words.actions.remove} name={name} onDo={() => void shelf.remove(pier.id)} />}
+            {pier.kind === 'pier' && (
+              <label className='shelf-pick'>
+                <input
+                  type='checkbox'
+                  checked={picked}
+                  aria-label={words.about(words.actions.compare, name)}
+                  onChange={(event) => onPick(event.target.checked)}
+                />
+                {words.actions.compare}
+              </label>
+            )}
+          </div>
+        )}
+      </div>
+    </li>
+  )
+}

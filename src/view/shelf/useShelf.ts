@@ -1,0 +1,15 @@
+import { createContext, useContext } from 'react'
+import { useStore } from 'zustand'
+import type { Shelf } from '../../state/shelf/createShelf.ts'
+import type { ShelfState } from '../../state/shelf/shelf.ts'
+
+export const ShelfContext = createContext<Shelf | null>(null)
+
+/** The shelf that a part of the dialog works on. */
+export const useShelf = (): Shelf => {
+  const shelf = useContext(ShelfContext)
+  if (!shelf) throw new Error('useShelf: no shelf above')
+  return shelf
+}
+
+export const useShelfState = <T>(select: (state: ShelfState) => T): T => useStore(useShelf().state, select)
