@@ -93,7 +93,7 @@ const plant = (page: Page, change: Readonly<Record<string, unknown>>): Promise<v
     change,
   )
 
-test('[V12] a pier is saved, found after a reload, opened, renamed, copied, deleted and put back', async ({ app }) => {
+test('[M12] a pier is saved, found after a reload, opened, renamed, copied, deleted and put back', async ({ app }) => {
   const shelf = await start(app)
   await setDepth(app, 50)
   await saveAs(app, 'Boat shelter')
@@ -124,7 +124,7 @@ test('[V12] a pier is saved, found after a reload, opened, renamed, copied, dele
   await expect(shelf.drafts).toHaveCount(1)
 })
 
-test('[V13] two tabs on one pier: the second saving asks, and both are kept', async ({ app }) => {
+test('[M13] two tabs on one pier: the second saving asks, and both are kept', async ({ app }) => {
   const shelf = await start(app)
   await saveAs(app, 'Gate')
   await shelf.close()
@@ -152,7 +152,7 @@ test('[V13] two tabs on one pier: the second saving asks, and both are kept', as
   expect((await records(page)).map((record) => record.job)).toEqual([expect.stringContaining('58 in')])
 })
 
-test('[V14] a tab that dies while it writes leaves whole records and the pier', async ({ app, context }) => {
+test('[M14] a tab that dies while it writes leaves whole records and the pier', async ({ app, context }) => {
   const shelf = await start(app)
   await setDepth(app, 53)
   await saveAs(app, 'Before')
@@ -177,7 +177,7 @@ test('[V14] a tab that dies while it writes leaves whole records and the pier', 
   await expect(next.dialog).toBeHidden()
 })
 
-test('[V15] no room: it is told, nothing is called saved, what was saved stays, a file can be taken', async ({ app, context, baseURL }) => {
+test('[M15] no room: it is told, nothing is called saved, what was saved stays, a file can be taken', async ({ app, context, baseURL }) => {
   test.setTimeout(120_000)
   const shelf = await start(app)
   const session = await context.newCDPSession(app.page)
@@ -217,7 +217,7 @@ test('[V15] no room: it is told, nothing is called saved, what was saved stays, 
   await expect(full).toBeHidden()
 })
 
-test('[V16] a damaged record and one of a newer version are explained, kept as they are, and can be taken along', async ({ app }) => {
+test('[M16] a damaged record and one of a newer version are explained, kept as they are, and can be taken along', async ({ app }) => {
   const shelf = await start(app)
   await saveAs(app, 'Good')
   await plant(app.page, { id: 'hurt', name: 'Hurt', job: '{"half":', changed: 1 })
@@ -239,7 +239,7 @@ test('[V16] a damaged record and one of a newer version are explained, kept as t
   expect(await records(app.page)).toEqual(before)
 })
 
-test('[V17] a newer page takes the store over: this one writes no more and says so', async ({ app }) => {
+test('[M17] a newer page takes the store over: this one writes no more and says so', async ({ app }) => {
   const shelf = await start(app)
   await saveAs(app, 'Mine')
   const made = await app.page.evaluate(
@@ -262,7 +262,7 @@ test('[V17] a newer page takes the store over: this one writes no more and says 
   await expect(shelf.dialog.getByText(texts.trouble.newer)).toBeVisible()
 })
 
-test('[V18] a browser without a store says so, and piers last as long as the page', async ({ app }) => {
+test('[M18] a browser without a store says so, and piers last as long as the page', async ({ app }) => {
   await app.page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }))
   const shelf = await start(app)
   await shelf.open()
@@ -273,7 +273,7 @@ test('[V18] a browser without a store says so, and piers last as long as the pag
   await expect(shelf.dialog.getByText(texts.files.memory)).toBeVisible()
 })
 
-test('[V19] a store that never answers keeps nobody waiting', async ({ app }) => {
+test('[M19] a store that never answers keeps nobody waiting', async ({ app }) => {
   await app.page.addInitScript(() => {
     const { open } = IDBFactory.prototype
     IDBFactory.prototype.open = function (this: IDBFactory, name, version) {
@@ -289,7 +289,7 @@ test('[V19] a store that never answers keeps nobody waiting', async ({ app }) =>
   await setDepth(app, 51)
 })
 
-test('[V20] a link opens beside the open pier; a damaged one opens nothing', async ({ app }) => {
+test('[M20] a link opens beside the open pier; a damaged one opens nothing', async ({ app }) => {
   const shelf = await start(app)
   await setDepth(app, 66)
   await expect.poll(() => new URL(app.page.url()).hash.length).toBeGreaterThan(3)
@@ -323,7 +323,7 @@ test('[V20] a link opens beside the open pier; a damaged one opens nothing', asy
 })
 
 for (const way of ['close', 'reload', 'navigate'] as const) {
-  test(`[V21] what was typed a moment before is there again: ${way}`, async ({ app, context }) => {
+  test(`[M21] what was typed a moment before is there again: ${way}`, async ({ app, context }) => {
     test.setTimeout(120_000)
     let { page } = app
     await page.setViewportSize(wide)
@@ -348,7 +348,7 @@ for (const way of ['close', 'reload', 'navigate'] as const) {
   })
 }
 
-test('[V22] data that was cleared is missed, and a file brings it back', async ({ app, context, baseURL }) => {
+test('[M22] data that was cleared is missed, and a file brings it back', async ({ app, context, baseURL }) => {
   const shelf = await start(app)
   await saveAs(app, 'Kept')
   const waiting = app.page.waitForEvent('download')
@@ -370,7 +370,7 @@ test('[V22] data that was cleared is missed, and a file brings it back', async (
   await expect(shelf.piers).toHaveCount(1)
 })
 
-test('[V23] markup in names and notes is text, the keyboard reaches all, and axe finds nothing serious', async ({ app }) => {
+test('[M23] markup in names and notes is text, the keyboard reaches all, and axe finds nothing serious', async ({ app }) => {
   const shelf = await start(app)
   await saveAs(app, '<img src=x onerror="document.title=1">')
   await expect(shelf.dialog.getByRole('heading', { name: '<img' }).first()).toBeVisible()

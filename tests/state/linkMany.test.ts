@@ -46,7 +46,7 @@ const worst = (): PierDocument => {
   return settled(document, setCalloutText(document, 'notes', 'x'.repeat(4000)))
 }
 
-describe('[K4] links, by the thousand', () => {
+describe('[M24] links by the thousand come back, and a changed one opens no other pier', () => {
   it('five thousand piers come back to the last bit', () => {
     const documents = manyDocuments(5000, 41)
     expect(documents).toHaveLength(5000)

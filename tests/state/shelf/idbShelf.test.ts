@@ -24,7 +24,7 @@ const codeOf = (asked: Promise<unknown>): Promise<string> =>
     (error: ShelfTrouble) => error.code,
   )
 
-describe("[V11] the browser's own database", () => {
+describe('[M11] the store of the browser looks and writes at once, strictly, and never over something newer', () => {
   it('keeps, gives back, lists and removes', async () => {
     const shelf = idbShelf(silent)
     expect(await shelf.put(record('a'), null)).toBe('done')

@@ -27,7 +27,7 @@ const withOne = async (change: Parameters<typeof freshShelf>[0] = {}) => {
   return set
 }
 
-describe('[V5] saving', () => {
+describe('[M5] nothing is called saved before it lies in the store', () => {
   it('makes a record, then saves over its own', async () => {
     const set = await withOne()
     expect(names(set)).toEqual(['First'])
@@ -109,7 +109,7 @@ describe('[V5] saving', () => {
   })
 })
 
-describe('[V6] two tabs on one pier', () => {
+describe('[M6] of two tabs on one pier the second asks, and both are kept', () => {
   const two = async () => {
     const a = await withOne()
     const b = freshShelf({ port: a.parts.port, storage: a.parts.storage })
@@ -173,7 +173,7 @@ describe('[V6] two tabs on one pier', () => {
   })
 })
 
-describe('[V7] what can be done with a saved pier', () => {
+describe('[M7] a saved pier opens, is copied, named, deleted and put back', () => {
   it('it opens as it was, beside what is open, as one undo step', async () => {
     const set = await withOne()
     const saved = set.pier.getState().document
@@ -228,7 +228,7 @@ describe('[V7] what can be done with a saved pier', () => {
   })
 })
 
-describe('[V8] records that are damaged or newer', () => {
+describe('[M8] damaged and newer records are never written over', () => {
   it('a damaged one is told, stays as it is, and goes along in the file', async () => {
     const set = await withOne()
     const good = only(set)
@@ -266,7 +266,7 @@ describe('[V8] records that are damaged or newer', () => {
   })
 })
 
-describe('[V9] a store in trouble', () => {
+describe('[M9] a store in trouble loses nothing and says what is wrong', () => {
   const refusing = (code: TroubleCode) => async () => {
     throw new ShelfTrouble(code)
   }
@@ -323,7 +323,7 @@ describe('[V9] a store in trouble', () => {
   })
 })
 
-describe('[V10] files and drafts', () => {
+describe('[M10] files and drafts come beside what is there', () => {
   it('a file comes beside what is there, and the same pier comes once', async () => {
     const set = await withOne()
     const text = set.shelf.exportText()

@@ -11,7 +11,7 @@ const read = (text: string) => readShelf(text, 5, () => `new${++ids}`)
 const kept = (id: string, document = defaultDocument) => shelved(recordOf(document, { id, revision: 3, made: 1, changed: 2 }))
 const codes = (text: string) => read(text).issues.map((issue) => `${issue.code} ${issue.path}`)
 
-describe('[V4] all saved piers in one file', () => {
+describe('[M4] all saved piers go into one file and come back byte for byte', () => {
   it('come back word for word, byte for byte', () => {
     fc.assert(
       fc.property(fc.array(arbitraryPier(), { maxLength: 4 }), (documents) => {

@@ -10,7 +10,7 @@ import { arbitraryPier } from '../../arbitraryPier.ts'
 const facts = { id: 'a', revision: 1, made: 1, changed: 2 }
 const record = recordOf({ ...defaultDocument, name: 'Gate <b>post</b>', note: 'ask' }, facts)
 
-describe('[V1] a saved pier', () => {
+describe('[M1] a saved pier comes back as it was', () => {
   it('comes back as it was, typed texts and words too', () => {
     fc.assert(
       fc.property(arbitraryPier(), (document) => {
@@ -50,7 +50,7 @@ describe('[V1] a saved pier', () => {
   })
 })
 
-describe('[V2] a record that is not whole', () => {
+describe('[M2] a record that is not whole is told, and kept as it was found', () => {
   it('is told by its check, wherever its job was changed', () => {
     for (let at = 0; at < record.job.length; at += 7) {
       const job = `${record.job.slice(0, at)}${record.job[at] === 'x' ? 'y' : 'x'}${record.job.slice(at + 1)}`
@@ -90,7 +90,7 @@ describe('[V2] a record that is not whole', () => {
 })
 
 /** Records as released versions wrote them. They open for ever: add a file with each version, never change one. */
-describe('[V3] records of every release', () => {
+describe('[M3] records of every release', () => {
   const folder = new URL('./released/', import.meta.url)
   const files = readdirSync(folder)
   it('has one for each version', () => {
