@@ -1,24 +1,28 @@
 import type { Cited } from '../engineering/cited.ts'
-import { leastFootingDepth } from '../engineering/soil/depths.ts'
+import { leastFootingDepth, workedDepthAtDownhillEdge } from '../engineering/soil/depths.ts'
 import { standOffRules } from '../engineering/tables/standOff.ts'
 import type { Depths, ExposureLine } from '../model/result.ts'
 import type { Check, Worked } from '../model/worked.ts'
 import type { SourceId } from '../engineering/sources.ts'
 import { type Metres, metres } from '../units/quantity.ts'
 import { makeCheck } from './check.ts'
+import { bearingBody, bearingRadius } from './depths.ts'
 import { given, limitOf } from './given.ts'
 import type { PierFrame } from './pierFrame.ts'
 
 /** Frost and least depth, both at the downhill edge of the bearing surface. `demand` is the depth asked for. */
 export function depthChecks(frame: PierFrame, depths: Depths): Check[] {
-  const there = given('bearing-depth-downhill', depths.bearingAtDownhillEdge, 'length', { formula: 'd_{dn} = d_c - r\\,s' })
+  const there = workedDepthAtDownhillEdge(
+    { depthAtAxis: depths.bearingAtAxis, radius: metres(bearingRadius(frame)), slope: frame.spec.site.slope },
+    { id: 'bearing-depth-downhill' },
+  )
   const asked = (id: string, value: number, source: SourceId, standing: Worked['standing']) =>
     given(id, value, 'length', { formula: 'd_{dn} \\ge d', sources: [source], standing })
   const check = (id: string, demand: Worked, why: string): Check =>
     makeCheck({
       id,
       group: 'frost',
-      where: [],
+      where: bearingBody(frame),
       worked: [],
       allowable: there,
       demand,

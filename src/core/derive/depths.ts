@@ -7,6 +7,10 @@ import type { PierFrame } from './pierFrame.ts'
 export const bearingLevel = ({ spec, fillBottom, profile }: PierFrame): number =>
   spec.hole.base?.material === 'concrete' ? profile.bottom : fillBottom
 
+/** Zone that stands on the ground: a concrete base, else what the fill begins with. */
+export const bearingBody = ({ spec, lifts }: PierFrame): readonly string[] =>
+  spec.hole.base?.material === 'concrete' ? ['base'] : lifts.slice(0, 1).map((lift) => lift.id)
+
 export const bearingRadius = (frame: PierFrame): number => radiusAt(frame.profile, bearingLevel(frame))
 
 export const radiusAt = (profile: HoleProfile, y: number): number => wallRadius(profile, y)

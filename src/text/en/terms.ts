@@ -130,4 +130,7 @@ export const terms = {
   wind: 'wind at the post',
   windFactor: 'share of wind that counts',
   windward: 'pressure on the windy half',
+  postDepth: 'depth of the post across',
+  topsoil: 'topsoil',
+  depthAtAxis: 'depth at the middle',
 } as const satisfies Readonly<Record<string, string>>

@@ -140,3 +140,19 @@ describe('[C14] no number that is none', () => {
     })
   })
 })
+
+describe('[C15] every check points at something that is drawn', () => {
+  it('each names zones that the pier has, and none names nothing', () => {
+    ofEach((spec) => {
+      const { checks, zones } = derivePier(spec)
+      const known = new Set(zones.map((zone) => zone.id))
+      for (const check of checks) {
+        expect(check.where.length, check.id).toBeGreaterThan(0)
+        expect(
+          check.where.filter((id) => !known.has(id)),
+          check.id,
+        ).toEqual([])
+      }
+    })
+  })
+})

@@ -5,7 +5,7 @@ import type { Counting } from '../../model/kind.ts'
 import type { Demand, Depths, QuantityLine } from '../../model/result.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import type { Zone } from '../../model/zone.ts'
-import { cubicMetres, metres, newtons, type UnitWeight } from '../../units/quantity.ts'
+import { cubicMetres, metres, newtons, squareMetres, type UnitWeight } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
 import { given } from '../given.ts'
 import { lessCounted } from '../lessCounted.ts'
@@ -25,7 +25,8 @@ export function bearingChecks(
   { lines, zones, depths, demand }: Readonly<{ lines: readonly QuantityLine[]; zones: readonly Zone[]; depths: Depths; demand: Demand }>,
 ): Check[] {
   const site = bearingSite(frame, lines, zones, depths)
-  const { counting, where, area, weight, volume } = site
+  const { counting, where, weight, volume } = site
+  const area = squareMetres(site.area.value)
   const depth = metres(Math.max(0, -frame.profile.bottom - frame.spec.site.slope * frame.profile.bottomRadius))
   const soil = column.at(depth)
   const allowable = given('bearing-value', soil.bearing, 'pressure', {
@@ -33,7 +34,6 @@ export function bearingChecks(
     sources: [soil.source],
     standing: soil.tableStanding,
   })
-  const shown = given('bearing-area', area, 'area', { formula: 'A' })
   const capacity: Worked = {
     id: 'bearing-capacity',
     value: soil.bearing * area,
@@ -46,7 +46,7 @@ export function bearingChecks(
     sources: allowable.sources,
     standing: allowable.standing,
   }
-  const worked = [shown, capacity]
+  const worked = [site.area, capacity]
   const base = { group: 'bearing', where, worked, allowable } as const
   const load = demand.gravity
   if (!load) return [makeCheck({ ...base, id: 'bearing-gross', counting })]

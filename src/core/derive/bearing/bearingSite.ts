@@ -1,16 +1,18 @@
+import { postSections } from '../../engineering/tables/postSections.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Depths, QuantityLine } from '../../model/result.ts'
 import type { Role } from '../../model/solid.ts'
 import type { Zone } from '../../model/zone.ts'
-import { squareMetres, type SquareMetres } from '../../units/quantity.ts'
+import type { Worked } from '../../model/worked.ts'
 import { countingOf } from '../counting.ts'
-import { bearingRadius } from '../depths.ts'
+import { bearingBody, bearingRadius } from '../depths.ts'
+import { given, lengthTerm } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { postArea } from '../postArea.ts'
 
 /** What stands on the ground at the bottom of the pier, how much of it there is, and whether that may be counted. */
 export type BearingSite = Readonly<{
-  area: SquareMetres
+  area: Worked
   counting: Counting
   where: readonly string[]
   /** Weight of what bears [N], dry, and its volume below grade [m3]. */
@@ -44,10 +46,27 @@ export function bearingSite(frame: PierFrame, lines: readonly QuantityLine[], zo
   // A pad of concrete under it all spreads the load, whatever stands on it.
   const counting = isOnEnd ? onItsEnd : strength.counted === 'counted' || hasPad ? spread : strength
   return {
-    area: isOnEnd ? postArea(spec.post.section) : squareMetres(Math.PI * bearingRadius(frame) ** 2),
+    area: isOnEnd ? endOfPost(frame) : wholeBottom(frame),
     counting: depths.bearingAtDownhillEdge > spec.site.topsoil ? counting : inTopsoil,
-    where: isOnEnd ? ['post'] : [hasPad ? 'base' : (frame.lifts[0]?.id ?? 'post')],
+    where: isOnEnd ? ['post'] : bearingBody(frame),
     weight: lines.reduce((sum, line) => sum + (bears.has(line.id) ? line.weight : 0), 0),
     volume: zones.reduce((sum, zone) => sum + (zone.build === 'swept' && bears.has(zone.id) ? zone.inHole : 0), 0),
   }
+}
+
+function wholeBottom(frame: PierFrame): Worked {
+  const radius = bearingRadius(frame)
+  return given('bearing-area', Math.PI * radius ** 2, 'area', {
+    formula: String.raw`A = \pi D^2/4`,
+    inputs: [lengthTerm('D', 'diameter', 2 * radius)],
+  })
+}
+
+function endOfPost({ spec }: PierFrame): Worked {
+  const { shape, width, depth } = postSections[spec.post.section]
+  const isRound = shape === 'round'
+  return given('bearing-area', postArea(spec.post.section), 'area', {
+    formula: isRound ? String.raw`A = \pi D^2/4` : 'A = w\\,d',
+    inputs: isRound ? [lengthTerm('D', 'diameter', width)] : [lengthTerm('w', 'postWidth', width), lengthTerm('d', 'postDepth', depth)],
+  })
 }

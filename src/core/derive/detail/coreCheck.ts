@@ -5,11 +5,11 @@ import { coresOf } from '../counting.ts'
 import { given, limitOf } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
 
-/** Cores of the mix as placed, as whole percents of the strength asked for: their mean, and the least. Empty when none were taken. */
+/** Cores of the mix as placed, as whole percents of the strength asked for: their mean, and the least. Empty when none were taken, or no mix is there. */
 export function coreChecks({ spec, lifts }: PierFrame): Check[] {
   const verdict = coresOf(spec.concrete)
-  if (!verdict) return []
   const where = lifts.filter((lift) => lift.role === 'concrete' || lift.role === 'dry-mix').map((lift) => lift.id)
+  if (!verdict || where.length === 0) return []
   const share = (id: string, percent: number, formula: string, limit: keyof typeof coreLimits) =>
     makeCheck({
       id,

@@ -21,7 +21,7 @@ export function lateralChecks(frame: PierFrame, column: SoilColumn, demand: Dema
       makeCheck({
         id: isHeld ? 'lateral-held-at-grade' : 'lateral-embedment',
         group: 'lateral',
-        where: [],
+        where: frame.standing ? ['post'] : frame.lifts.map((lift) => lift.id),
         worked: [],
         allowable: null,
         counting,

@@ -12,7 +12,7 @@ import type { Worked } from '../../model/worked.ts'
 import { type Metres, metres, type PressureGradient } from '../../units/quantity.ts'
 import { countingOf } from '../counting.ts'
 import { bearingLevel } from '../depths.ts'
-import { given } from '../given.ts'
+import { given, lengthTerm } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { lessCounted } from '../lessCounted.ts'
 import { type SoilColumn, soilsBetween } from '../uplift/soilColumn.ts'
@@ -58,7 +58,10 @@ export function lateralSite(frame: PierFrame, column: SoilColumn, demand: Demand
   return {
     column,
     width: lateralWidth === 'hole' ? given('bearing-width', spec.hole.diameter, 'length', { formula: 'b = D' }) : postWidth(frame),
-    depth: given('embedment', counted, 'length', { formula: String.raw`d = d_{dn} - t_0 \le 12\ \mathrm{ft}` }),
+    depth: given('embedment', counted, 'length', {
+      formula: String.raw`d = d_{dn} - t_0 \le 12\ \mathrm{ft}`,
+      inputs: [lengthTerm('d_{dn}', 'depth', to), lengthTerm('t_0', 'topsoil', from)],
+    }),
     height: height === null ? null : workedHeightAboveSoundGround({ height, lost }),
     lost,
     from,
