@@ -155,9 +155,9 @@ test('[Y10] what differs, what counts and what nobody can tell stand in the tabl
   await app.page.getByRole('radio', { name: words.view.orders['differing-first'] }).check()
   await app.page.keyboard.press('Escape')
   await expect(app.page.getByRole('radio', { name: words.view.orders.fixed })).toHaveCount(0)
-  const said = table.getByText(words.claims['dry-mix-is-as-good-as-mixed']).first()
-  await said.click()
-  await expect(table.getByText(words.findings['dry-mix-trial']).first()).toBeVisible()
+  const said = table.locator('details').filter({ hasText: words.claims['dry-mix-is-as-good-as-mixed'] }).first()
+  await said.locator('summary').click()
+  await expect(said.getByText(words.findings['dry-mix-trial'])).toBeVisible()
 })
 
 test('[Y11] a projector gets a dark page, large letters, few words, and the keys of a remote', async ({ app }) => {
