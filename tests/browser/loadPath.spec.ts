@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
 import type { Page } from '@playwright/test'
 import { answers } from '../../src/text/en/answers.ts'
 import { app as appWords } from '../../src/text/en/app.ts'
@@ -84,6 +86,27 @@ test.describe('[B8] the load path in the page', () => {
     await expect(parts(page).answers).toContainText(words.changes.nothing)
   })
 })
+
+for (const theme of ['paper', 'dark'] as const)
+  test(`[H1] axe finds nothing serious with a link, a reason and a pull open on ${theme}`, async ({ app }) => {
+    await app.open()
+    const { page } = app
+    await page.getByRole('radio', { name: appWords.themes[theme], exact: true }).check({ force: true })
+    await page.getByRole('switch', { name: 'Bell at the bottom' }).check()
+    await page.locator('#inputs-loads > summary').click()
+    await page.getByRole('switch', { name: 'Estimate from the roof' }).check()
+    await page.getByRole('radio', { name: answers['cone-over-ledge'].label }).check()
+    await pullTo(page, 'End')
+    await link(page, 'bar-through-post').click()
+    await expect(page.locator('.pad .katex').first()).toBeVisible()
+    await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
+    const found = (await page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: { run(): Promise<{ violations: unknown[] }> } }
+      return (await axe.run()).violations
+    })) as { id: string; impact: string | null; nodes: { html: string }[] }[]
+    const serious = found.filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)).toEqual([])
+  })
 
 test('[B9] a change that is tried does what was said, and undo takes it back', async ({ app }) => {
   await app.open()

@@ -50,7 +50,7 @@ export const loadPath = {
     reason: 'Why may this one be used?',
     reasonHelp: 'Say what you know of this ground, and who decided. Ten characters or more.',
     use: 'Use it',
-    cancel: 'Keep the least',
+    cancel: 'Cancel',
     back: 'Go back to the least',
     given: 'Reason',
     stays: 'The reason stays in the file, not in the link.',

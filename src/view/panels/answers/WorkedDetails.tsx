@@ -50,7 +50,7 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
       {open && (
         <div className='worked-body'>
           {plain !== '' && <p>{plain}</p>}
-          {worked.formula !== '' && <Formula tex={worked.formula} block />}
+          {worked.formula !== '' && <Formula tex={worked.formula} as='block' />}
           {worked.inputs.length > 0 && (
             <table className='terms'>
               <caption className='spoken'>{text.app.answers.inputs}</caption>

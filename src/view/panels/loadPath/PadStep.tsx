@@ -46,12 +46,8 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
         </span>
         <span className='number'>{result}</span>
       </h5>
-      {worked.formula !== '' && <Formula tex={worked.formula} block />}
-      {numbers !== null && (
-        <p className='pad-numbers'>
-          <Formula tex={`=${numbers}`} />
-        </p>
-      )}
+      {worked.formula !== '' && <Formula tex={worked.formula} as='block' />}
+      {numbers !== null && <Formula tex={`=${numbers}`} as='line' />}
       {padIn !== system && <p className='quiet'>{words.writtenFor}</p>}
       {terms.length > 0 && (
         <table className='terms'>
