@@ -6,7 +6,7 @@ import type { Term, Worked } from '../../../core/model/worked.ts'
 /** Units of one line of a calculation, chosen so that its numbers can be multiplied as they stand. */
 export type PadUnits = Partial<Readonly<Record<QuantityKind, UnitId>>>
 
-const perFoot: ReadonlySet<QuantityKind> = new Set(['pressure', 'unitWeight', 'gradient', 'volume'])
+const perFoot: ReadonlySet<QuantityKind> = new Set(['pressure', 'unitWeight', 'gradient', 'area', 'volume'])
 
 /** Units that a formula is written for, in brackets behind it: "(psi, in)". Such a formula holds in no others. */
 const writtenFor = /\(\\mathrm\{([^}]*)\}\)/
