@@ -179,7 +179,7 @@ export const app = {
     'changed-elsewhere': 'This pier was changed in another tab. What you see here is as you left it. When you save, you will be asked.',
     'file-refused': 'The file was not opened. Your pier is as it was.',
     'file-opened': 'Opened. Undo brings back the pier before it.',
-    'link-copied': 'Link copied. It opens this same pier. Its name and notes are not in the link.',
+    'link-copied': 'Link copied. It opens this same pier. Its name, your notes and the drawing’s own words are not in the link.',
     'copy-refused': 'The browser did not let us copy. The link is in the address bar.',
     'scene-failed': 'The 3D picture stopped. You see the drawn section instead. The numbers are the same.',
     'no-webgl': 'This browser shows no 3D picture. You see the drawn section instead. The numbers are the same.',

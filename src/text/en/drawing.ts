@@ -72,6 +72,7 @@ export const drawing = {
     'not needed': 'Not needed',
     'not on the drawing': 'Not on the drawing',
   } satisfies Record<CalloutVerdict, string>,
+  meanings: 'What the verdicts mean',
   verdictMeanings: {
     meets: 'Not below the figure that you entered from the drawing.',
     'falls short': 'Below the figure from the drawing, or done another way.',

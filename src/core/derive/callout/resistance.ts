@@ -7,7 +7,9 @@ import { amount, type CalloutContext, choice, type Finding, item, number, reache
 export function upliftItem({ callout, uplift, checks, frame }: CalloutContext): CalloutItem {
   const governing = checks.find((check) => check.id === uplift.governing)
   const uncounted = checks.filter((check) => uplift.uncounted.includes(check.id))
-  const isJudged = checks.some((check) => check.counted === "engineer's judgement" && chain.has(check.group) && check.allowable !== null)
+  const isJudged = checks.some(
+    (check) => check.counted === "engineer's judgement" && check.allowable !== null && (chain.has(check.group) || check.id === uplift.soil),
+  )
   const find = (): Finding => {
     const asked = callout.uplift ?? 0
     if (uplift.allowable === null)
@@ -33,6 +35,7 @@ export function upliftItem({ callout, uplift, checks, frame }: CalloutContext): 
   })
 }
 
+/** Links that are in every chain; the way in which the ground holds is chosen. */
 const chain = new Set(['uplift-post', 'uplift-connection', 'uplift-concrete'])
 const isDry = (lifts: CalloutContext['frame']['lifts']): boolean => lifts.some((lift) => lift.role === 'dry-mix')
 

@@ -1,4 +1,4 @@
-import type { CalloutResult } from '../../../core/model/calloutResult.ts'
+import type { CalloutResult, CalloutVerdict } from '../../../core/model/calloutResult.ts'
 import { setPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { text } from '../../../text/index.ts'
@@ -6,6 +6,7 @@ import { useResult } from '../../hooks/usePier.ts'
 import { type MarkName, Verdict } from '../Mark.tsx'
 import { showGroup } from '../inputs/showGroup.ts'
 import { ItemRows } from './ItemRows.tsx'
+import { markOf } from './values.ts'
 import './drawing.css'
 
 const overallMark: Readonly<Record<CalloutResult['overall'], MarkName>> = {
@@ -26,6 +27,25 @@ const Enter = () => (
       {text.drawing.enter}
     </button>
   </p>
+)
+
+/** Every verdict with its mark and its meaning, so that no fact hides behind a mark. */
+const Meanings = () => (
+  <details className='drawn-meanings'>
+    <summary>{text.drawing.meanings}</summary>
+    <dl className='marks'>
+      {(Object.keys(markOf) as CalloutVerdict[]).map((verdict) => {
+        const mark = markOf[verdict]
+        const word = text.drawing.verdicts[verdict]
+        return (
+          <div key={verdict}>
+            <dt>{mark ? <Verdict name={mark} word={word} /> : word}</dt>
+            <dd>{text.drawing.verdictMeanings[verdict]}</dd>
+          </div>
+        )
+      })}
+    </dl>
+  </details>
 )
 
 /** The pier held against its drawing: one word for the whole, who decides, and every item that is on the drawing. */
@@ -61,6 +81,7 @@ export const AgainstDrawing = () => {
           {words.notOn}: {left.map((item) => words.items[item.id]).join(', ')}.
         </p>
       )}
+      <Meanings />
     </>
   )
 }

@@ -1,0 +1,53 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { app as words } from '../../src/text/en/app.ts'
+import { drawing as texts } from '../../src/text/en/drawing.ts'
+import { fields, groups } from '../../src/text/en/fields.ts'
+import { expect, test } from './app.ts'
+import { parts } from './names.ts'
+
+for (const size of [
+  { width: 1440, height: 900 },
+  { width: 820, height: 1180 },
+] as const) {
+  test(`[D9] a drawing is entered, the pier falls short, and is put right, at ${size.width} px`, async ({ app }) => {
+    await app.page.setViewportSize(size)
+    await app.open()
+    const { answers, field, undo } = parts(app.page)
+    const isNarrow = size.width < 1240
+    const toAnswers = async () => {
+      if (isNarrow) await app.page.getByRole('button', { name: words.panels.answersShort, exact: true }).click()
+    }
+    const toInputs = async () => {
+      if (isNarrow) await app.page.getByRole('button', { name: words.panels.inputsShort, exact: true }).click()
+    }
+    await toAnswers()
+    await answers.getByRole('button', { name: texts.enter }).click()
+    await expect(app.page.getByText(groups.drawing.label, { exact: true })).toBeVisible()
+    await app.enter(field('callout.diameter'), '22 in')
+    await app.page.getByLabel(fields['callout.mixed'].label, { exact: true }).selectOption('yes')
+    await toAnswers()
+    await expect(answers.getByText(texts.overall['not as drawn'], { exact: true })).toBeVisible()
+    await expect(answers.getByText(texts.checked(2))).toBeVisible()
+    // (20/22)^2 - 1 = -17.4 %.
+    await expect(answers.getByText('−17.4%')).toBeVisible()
+    await expect(answers.getByText(texts.why['hole-narrower'])).toBeVisible()
+    const item = answers.getByRole('button', { name: new RegExp(`^${texts.items.diameter}`) })
+    await item.focus()
+    const lit = await app.page.evaluate(() => document.querySelector('.drawn-item[data-lit]')?.getAttribute('data-verdict'))
+    expect(lit).toBe('falls short')
+    await toInputs()
+    await app.enter(field('hole.diameter'), '22 in')
+    await toAnswers()
+    await expect(answers.getByText(texts.overall['as drawn'], { exact: true })).toBeVisible()
+    await expect(answers.getByText(/not an inspection/)).toBeVisible()
+    await undo.click()
+    await expect(answers.getByText(texts.overall['not as drawn'], { exact: true })).toBeVisible()
+    await app.page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
+    const found = await app.page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; impact: string }[] }> } }
+      return (await axe.run()).violations
+    })
+    expect(found.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([])
+  })
+}
