@@ -8,7 +8,7 @@ import { type Metres, metres } from '../units/quantity.ts'
 import { pierFrame, type PierFrame } from './pierFrame.ts'
 import { barLevels } from './placedZones.ts'
 import { castRoles } from './uplift/countedLength.ts'
-import { pullLevel } from './uplift/concrete.ts'
+import { partingLevel, pullLevel } from './uplift/concreteLevel.ts'
 import { ledgeOf } from './uplift/ledge.ts'
 
 /** What gives way, and how: keys into the text table ("lettingGo"). */
@@ -117,7 +117,7 @@ const concreteCone: Way = (frame, { where }) => {
 }
 
 const pierParts: Way = (frame, { where }) => {
-  const level = pullLevel(frame)
+  const level = partingLevel(frame)
   const host = where[0]
   if (level === null || host === undefined) return null
   const parts = [host, 'vertical-bars'].map((zone): Parting => ({ zone, across: 'level', level: metres(level) }))

@@ -114,6 +114,15 @@ describe('[L4] how each link would let go, state by state', () => {
     },
   )
 
+  it('mix placed dry that cores speak for, without a bar: it parts at the end of the post', () => {
+    const cored = edited(pick('fill.kind', 'dry-full-height'), (document) => setPart(document, 'bars', false), on('concrete.cores'))
+    const found = lettingGo(cored, 'concrete-tension')
+    expect(found).toMatchObject({ how: 'pier-parts', moves: ['post'], stays: ['topsoil', 'soil'] })
+    const part = found?.parts[0]
+    if (part?.across !== 'level') throw new Error('no level')
+    close(part.level, 6 * inches - cored.spec.hole.depth, { abs: 1e-12, rel: 0 }, 'foot of the post')
+  })
+
   it('every kind has been tried', () => {
     expect(fillKinds.length).toBe(7)
     expect(bracketKinds.length).toBe(3)

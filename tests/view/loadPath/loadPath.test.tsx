@@ -1,5 +1,7 @@
 // @vitest-environment jsdom
+import fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { fillKinds } from '../../../src/core/kinds/index.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
@@ -12,6 +14,7 @@ import { pierStore } from '../../../src/state/store.ts'
 import { text } from '../../../src/text/index.ts'
 import { late } from '../../../src/text/late.ts'
 import { LoadPath } from '../../../src/view/panels/loadPath/LoadPath.tsx'
+import { arbitraryPier } from '../../arbitraryPier.ts'
 import { draw, setValue } from '../page.ts'
 
 const words = late.loadPath
@@ -106,6 +109,16 @@ describe('[P5] the chart of the load path', () => {
     const uplift = reasons.map((one) => one.why).filter((why) => !why.endsWith('-press-sideways'))
     expect(uplift.length).toBeGreaterThan(5)
     expect(uplift.filter((why) => !Object.hasOwn(late.verifiable, why))).toEqual([])
+    const seen = new Set<string>()
+    fc.assert(
+      fc.property(arbitraryPier(), ({ spec }) => {
+        const { checks, uplift: path } = derivePier(spec)
+        for (const check of checks) if (path.uncounted.includes(check.id)) seen.add(check.why ?? 'no reason')
+      }),
+      { numRuns: 200, seed: 5 },
+    )
+    expect(seen.size).toBeGreaterThan(4)
+    expect([...seen].filter((why) => !Object.hasOwn(late.verifiable, why))).toEqual([])
   })
 
   it('a link opens its work, marks its part and asks for a closer look; a part picked elsewhere opens it too', async () => {
