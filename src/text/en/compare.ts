@@ -14,7 +14,6 @@ export const compare = {
   picture: 'Piers side by side, cut open, 3D picture',
   keys: 'Left and right arrow keys turn the cut of every pier. Escape goes back to the pier.',
   sections: 'Sections side by side, one scale',
-  loading: 'The pictures are loading. Until then you see the sections.',
   order: {
     first: 'Your pier comes first, then the methods in a fixed order. The order is no ranking.',
     moved: 'You set this order. It is no ranking.',
@@ -31,7 +30,6 @@ export const compare = {
     open: 'Open a job file here',
     drop: (name: string): string => `Lay ${name} aside`,
     refused: (file: string): string => `${file} was not opened. Nothing has changed.`,
-    full: 'It took the place of the last one.',
   },
   column: {
     left: (name: string): string => `Move ${name} left`,
@@ -81,7 +79,6 @@ export const compare = {
     open: 'While the hole is open',
     closed: 'After it is filled',
     noWood: 'No wood below grade',
-    why: 'Why it matters',
     links: { counted: 'counted', judged: "engineer's judgement", uncounted: "can't be verified" },
     noDrawing: 'No drawing is entered',
   },
@@ -191,7 +188,6 @@ export const compare = {
     leave: 'Leave full screen',
     next: 'Next row',
     before: 'Row before',
-    of: (place: number, count: number): string => `${place} of ${count}`,
     dark: 'Screen is dark. Press B or the stop key again.',
     keys: 'Page keys and Space step through the rows. Arrow keys turn the cut. B or a stop darkens the screen. Escape leaves.',
     rows: {

@@ -28,7 +28,7 @@ export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
       aria-describedby={keys}
     >
       <p id={keys} className='spoken'>
-        {words.keys}
+        {tone === '' ? words.keys : words.projector.keys}
       </p>
       {drawsIn3D && !hasFailed ? (
         <ErrorBoundary fallback={() => sections} onError={onError}>
