@@ -73,7 +73,7 @@ const packages: Rule = {
         if (from === 'earcut') return !file.path.startsWith('src/core/geometry/')
         return true
       }
-      if (isPackage(from, 'three', '@react-three/fiber', '@react-three/drei')) return !file.path.startsWith('src/view/scene/')
+      if (isPackage(from, 'three', '@react-three/fiber')) return !file.path.startsWith('src/view/scene/')
       if (isPackage(from, 'react', 'react-dom')) return !file.path.startsWith('src/view/')
       if (isPackage(from, 'zustand', 'zundo')) return !within(file.path, ['src/state', 'src/view'])
       if (from.startsWith('node:')) return !file.path.startsWith('src/cli/')
