@@ -6,7 +6,7 @@ import { validateSpec } from '../../../src/core/spec/validate.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
 
 /** Drawn once: making a pier that can be built takes longer than all that is asked of it. */
-const piers: readonly PierDocument[] = fc.sample(arbitraryPier(), { numRuns: 500, seed: 11 })
+const piers: readonly PierDocument[] = fc.sample(arbitraryPier(), { numRuns: 300, seed: 11 })
 
 /** Asks something of every pier; a failure shows the pier. */
 export const ofEach = (ask: (spec: PierSpec, i: number, document: PierDocument) => void): void =>

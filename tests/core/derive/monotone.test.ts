@@ -2,8 +2,11 @@ import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import type { PierSpec, Soil } from '../../../src/core/model/spec.ts'
 import type { Check } from '../../../src/core/model/worked.ts'
+import { toSI } from '../../../src/core/units/factors.ts'
 import { metres, newtons, pascals, pressureGradient } from '../../../src/core/units/quantity.ts'
+import { close } from '../../close.ts'
 import { canBeBuilt, fallen, ofEach, rounding, values } from './manyPiers.ts'
+import { figure, inch, plainPier } from './pierOf.ts'
 
 const eachSoil = (spec: PierSpec, change: (soil: Extract<Soil, { kind: 'user' }>) => Soil): PierSpec => {
   const of = (soil: Soil) => (soil.kind === 'user' ? change(soil) : soil)
@@ -121,6 +124,24 @@ describe('[C12] deeper and wider, mechanism by mechanism', () => {
     })
     console.info(`${_}: ${held} values held, exceptions met:\n  ${[...used].join('\n  ')}`)
     expect(held).toBeGreaterThan(300)
+  })
+
+  it('the clay exclusion is real: 6 in of clay left over one diameter, 4 in of it under a wider pier', () => {
+    const clay = {
+      kind: 'user',
+      unitWeight: toSI(115, 'pcf'),
+      frictionAngle: 0,
+      cohesion: toSI(1000, 'psf'),
+      allowableBearing: toSI(2000, 'psf'),
+      lateral: toSI(100, 'psf/ft'),
+      sideFriction: 0,
+    } as unknown as Soil
+    const narrow = { ...plainPier, site: { ...plainPier.site, soil: clay }, hole: { ...plainPier.hole, depth: inch(90) } }
+    const wide = { ...narrow, hole: { ...narrow.hole, diameter: inch(26) } }
+    const adhesion = (spec: PierSpec) => figure(spec, 'clay-adhesion-and-weight', 'clay-adhesion', 'lb')
+    // 0.55 x 1,000 psf round 24 in over 6 in; round 26 in over 4 in.
+    close(adhesion(narrow), 550 * 2 * Math.PI * 0.5, { abs: 0.5, rel: 0 })
+    close(adhesion(wide), (550 * (26 / 12) * Math.PI * 4) / 12, { abs: 0.5, rel: 0 })
   })
 
   it('with the counted length fixed and level, dry, even ground, there is no exception', () => {
