@@ -18,8 +18,8 @@ describe('[A1] the house keeps its shape', () => {
     expect(sources.filter((file) => file.path.startsWith(`${folder}/`)).length).toBeGreaterThanOrEqual(least)
   })
 
-  it('reads the ids of seven fills and three brackets', () => {
-    expect(kindIds(specModel)).toHaveLength(10)
+  it('reads the ids of seven fills and four brackets', () => {
+    expect(kindIds(specModel)).toHaveLength(11)
   })
 
   it.each(rules.map((rule) => [rule.name, rule] as const))('%s', (_, rule) => {

@@ -28,7 +28,7 @@ describe('[T3] everything that can be shown has words', () => {
 
   it('steps and cautions of every kind', () => {
     const kinds = [...fillKinds, ...bracketKinds]
-    expect(kinds.length).toBe(10)
+    expect(kinds.length).toBe(11)
     expect(
       lacking(
         late.steps,

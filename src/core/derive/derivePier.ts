@@ -41,7 +41,7 @@ export function derivePier(spec: PierSpec): PierResult {
   const { column, weight } = ground
   const own = [
     ...upliftByPost(frame),
-    upliftByConnection(frame),
+    ...upliftByConnection(frame),
     ...[barShearCheck(frame)].filter((check) => check !== null),
     ...upliftByConcrete(frame, zones),
     ...upliftBySoil(ground),

@@ -22,6 +22,7 @@ export type LettingGoHow =
   | 'bolts-bend'
   | 'bar-shears'
   | 'bracket-gives'
+  | 'legs-pull-out'
   | 'concrete-cone'
   | 'pier-parts'
   | 'pier-slides'
@@ -166,6 +167,12 @@ const bracketGives: Way = (frame) => {
   return { how: 'bracket-gives', moves: record.anchorage === 'legs cast in' ? ['post', 'bolts', 'bracket-plates'] : ['post'], parts: [] }
 }
 
+/** Post and bracket rise; the concrete stays. A rated bracket may give anywhere in its steel. */
+const legsPullOut: Way = (frame, check, all) =>
+  check.allowable?.id === 'bracket-rating'
+    ? bracketGives(frame, check, all)
+    : { how: 'legs-pull-out', moves: ['post', ...bracketIds], parts: [] }
+
 /** One way for each link that a chain may have. */
 const ways: Readonly<Record<string, Way>> = {
   'post-net-tension': postApart,
@@ -173,6 +180,7 @@ const ways: Readonly<Record<string, Way>> = {
   'bar-through-post': byMode('concrete-bears', 'bar-bends'),
   'bar-shear': barShears,
   'bracket-bolts': byMode('plate-bears', 'bolts-bend'),
+  'bracket-legs-hold': legsPullOut,
   'bracket-rating': bracketGives,
   'concrete-breakout': concreteCone,
   'concrete-tension': pierParts,

@@ -126,6 +126,7 @@ export const sources = {
   'aci-318-19-19-3': aci318('table', 'Tables 19.3.1.1 and 19.3.2.1', 'from memory'),
   'aci-318-19-20-5-1-3': aci318('table', '20.5.1.3.1', 'secondary'),
   'aci-318-19-22-4': aci318('section', '22.4.3', 'from memory'),
+  'aci-318-19-25-3-1': aci318('table', 'Table 25.3.1', 'from memory'),
   'aci-318-19-25-4-2': aci318('equation', '25.4.2.4', 'secondary'),
   'aci-318-19-25-4-2-3': aci318('table', 'Table 25.4.2.3', 'from memory'),
   'aci-318-19-25-4-3': aci318('equation', '25.4.3.1', 'secondary'),

@@ -1,5 +1,6 @@
 import type { BracketKind, FillKind, FillOf, FillSite, Lift } from '../model/kind.ts'
 import type { Bracket, Fill } from '../model/spec.ts'
+import { barLegs } from './bracket/barLegs.ts'
 import { basePlate } from './bracket/basePlate.ts'
 import { knifePlate } from './bracket/knifePlate.ts'
 import { sidePlates } from './bracket/sidePlates.ts'
@@ -26,7 +27,7 @@ export const fillKinds = [
 ] as const satisfies readonly AnyFillKind[]
 
 /** Every bracket shape. */
-export const bracketKinds: readonly BracketKind[] = [sidePlates, knifePlate, basePlate]
+export const bracketKinds: readonly BracketKind[] = [barLegs, sidePlates, knifePlate, basePlate]
 
 /** Record of a kind in use. Throws on an unlisted id: validation has refused it long before. */
 export function fillKind(id: Fill['kind']): AnyFillKind {

@@ -4,7 +4,7 @@ import type { LiftEnd } from '../geometry/fillStack.ts'
 import type { ConvexSolid } from '../geometry/placed.ts'
 import type { Field } from './field.ts'
 import type { Role } from './solid.ts'
-import type { Bracket, Fill, PierSpec } from './spec.ts'
+import type { BarGrade, BarSize, Bracket, Fill, PierSpec } from './spec.ts'
 
 /** One lift of placed material, from the top of the lift below it up to `to`. `label` is a key into the text table. */
 export type Lift = Readonly<{ id: string; role: Role; label: string; to: LiftEnd }>
@@ -87,6 +87,20 @@ export type BracketSite = Readonly<{
 
 export type BracketPart = Readonly<{ id: string; label: string; role: 'steel' | 'bar'; solids: readonly ConvexSolid[] }>
 
+/** What of a bracket is cast in: bars, for which codes say how far they must reach, or flat steel, for which none does. */
+export type BracketLegs =
+  | Readonly<{ shape: 'flat' }>
+  | Readonly<{
+      shape: 'bar'
+      /** How the bar ends down in the concrete. */
+      end: 'straight' | 'hook' | 'head'
+      size: BarSize
+      grade: BarGrade
+      count: number
+      /** Between two neighbours, centre to centre [m]. */
+      apart(site: BracketSite): Metres
+    }>
+
 export type BracketKind = Readonly<{
   id: Bracket['kind']
   fields: readonly Field[]
@@ -98,6 +112,8 @@ export type BracketKind = Readonly<{
   bolts: 'side plates' | 'knife plate'
   /** How the steel is held in the concrete. */
   anchorage: 'legs cast in' | 'anchored after curing'
+  /** Null where nothing is cast in. */
+  legs: BracketLegs | null
   steps: readonly string[]
   cautions: readonly string[]
   sources: readonly SourceId[]

@@ -103,7 +103,7 @@ export type Post = Readonly<{
 /** Where the post stands. `foot` is measured up from the hole's cleaned bottom. */
 export type Support = Readonly<{ kind: 'embedded'; foot: Metres }> | Readonly<{ kind: 'bracket'; bracket: Bracket; standOff: Metres }>
 
-export type BracketId = 'side-plates' | 'knife-plate' | 'base-plate'
+export type BracketId = 'bar-legs' | 'side-plates' | 'knife-plate' | 'base-plate'
 export type Bracket = Readonly<{
   kind: BracketId
   plateThickness: Metres

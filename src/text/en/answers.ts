@@ -94,6 +94,15 @@ export const answers = {
     plain: 'From the report of the bracket maker. It stands in for bolts and anchors.',
   },
 
+  'bracket-legs-hold': {
+    label: 'Legs of the bracket in the concrete',
+    plain: 'Bars must reach far enough into the concrete for their ends to grip. For flat legs no code says how far.',
+  },
+  'legs-embedment': { label: 'Legs in the concrete', plain: 'From the top of the concrete down to the lower end of the legs.' },
+  'legs-steel': { label: 'Steel of the legs', plain: 'Steel area of both legs times the working stress.' },
+  'legs-share': { label: 'Share that the legs reach', plain: 'Length in the concrete, over the length for full strength.' },
+  'legs-allowable': { label: 'Allowable, legs in the concrete', plain: 'Full strength of the steel where the legs reach far enough.' },
+
   'bar-shear': { label: 'Bar sheared off', plain: 'The steel of the bar itself, cut at both faces of the post.' },
   'bar-shear-allowable': { label: 'Allowable, bar sheared off', plain: 'The shear strength of the steel, less its factor.' },
 
@@ -137,6 +146,9 @@ export const answers = {
     label: 'Development length',
     plain: 'Length of straight bar that must be in the concrete to reach its full strength.',
   },
+  'development-hook': { label: 'Development length, hooked', plain: 'Length that a bar with a hook at its end must be in the concrete.' },
+  'development-head': { label: 'Development length, headed', plain: 'Length that a bar with a head at its end must be in the concrete.' },
+  'developed-share': { label: 'Share that is reached', plain: 'Length in the concrete, over the length for full strength.' },
   'bar-tension': { label: 'Upright bars in tension', plain: 'Steel area times the working stress.' },
   'vertical-bar-tension': { label: 'Allowable, upright bars', plain: 'Less where the bars are too short to reach their full strength.' },
 

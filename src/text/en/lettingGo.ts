@@ -11,6 +11,7 @@ export const lettingGo: Readonly<Record<LettingGoHow, string>> = {
   'bolts-bend': 'The bolts would bend and crush the wood round them. The post rises and the bracket stays.',
   'bar-shears': 'The bar would be cut at both faces of the post. The middle piece goes up with the post.',
   'bracket-gives': 'The bracket would give way, in steel or in bolts. Its report says no more here.',
+  'legs-pull-out': 'The legs of the bracket would pull out of the concrete. Post and bracket go up, and the pier stays in the ground.',
   'concrete-cone': 'A cone of concrete would break out of the top of the pier, with the steel in it. The rest stays in the ground.',
   'pier-parts': 'The pier would part just under the pull. Its upper piece goes up with the post and the rest stays in the ground.',
   'pier-slides': 'The whole pier would slide up out of the ground. The soil round it stays.',

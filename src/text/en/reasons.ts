@@ -37,6 +37,14 @@ export const reasons = {
   'breakout-screening': 'The formulas are for anchors in wide concrete. For a narrow pier this is a first look, and an engineer decides.',
   'plain-concrete-tension': 'No code gives plain concrete a tension value. This is a first look, and an engineer decides.',
   'vertical-bars-carry': 'Upright bars cross this level and reach far enough on both sides.',
+  'legs-reach-far-enough':
+    'The bars of the legs reach as far into the concrete as the code asks for their ends. Welds and steel above it are not looked at.',
+  'legs-short-of-straight-length':
+    'The bars are shorter than the code asks. A share of their strength is an estimate and no rule, so an engineer decides.',
+  'legs-short-of-hook-or-head':
+    "The legs reach less far into the concrete than the code asks for their ends. Their hold can't be verified.",
+  'flat-legs-outside-code':
+    "The code says how far bars must reach into concrete. It says nothing of flat legs, so without a rating their hold can't be verified.",
   'anchors-need-evaluation': "Anchors set after the pour need their own rating. Without it their hold can't be verified.",
   'no-bar': "Nothing joins post and concrete that a standard lets you count. Their bond can't be verified.",
   'bar-outside-concrete': "A bar is not in the concrete. What it holds in other ground can't be verified.",

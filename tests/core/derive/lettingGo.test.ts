@@ -94,10 +94,19 @@ describe('[L4] how each link would let go, state by state', () => {
       'post-net-tension': 'post-pulls-apart:  | post level | topsoil soil concrete bracket-legs bracket-seat bracket-plates bolts',
       'post-tear-out': 'post-end-tears: post |  | topsoil soil concrete bracket-legs bracket-seat bracket-plates bolts',
       'bracket-bolts': 'bolts-bend: post |  | topsoil soil concrete bracket-legs bracket-seat bracket-plates bolts',
+      'bracket-legs-hold': 'legs-pull-out: post bracket-legs bracket-seat bracket-plates bolts |  | topsoil soil concrete',
       'concrete-breakout': 'concrete-cone: post bracket-legs bracket-seat bracket-plates bolts | concrete cone | topsoil soil',
       'concrete-tension': 'pier-parts: post bracket-legs bracket-seat bracket-plates bolts | concrete level | topsoil soil',
       'friction-and-weight': 'pier-slides: post bracket-legs bracket-seat bracket-plates bolts concrete |  | topsoil soil',
     }))
+
+  it.each(['side-plates', 'knife-plate'])('%s: flat legs have no state of their own until the bracket is rated', (kind) => {
+    const flat = [pick('fill.kind', 'mixed-bracket-pier'), pick('support.bracket.kind', kind)]
+    expect(states(edited(...flat))).not.toHaveProperty('bracket-legs-hold')
+    expect(states(edited(...flat, type('support.bracket.rating', '2000 lb')))).toMatchObject({
+      'bracket-legs-hold': 'bracket-gives: post bolts bracket-plates |  | topsoil soil concrete bracket-legs bracket-seat',
+    })
+  })
 
   it('a base plate goes with the pier too', () =>
     expect(states(edited(pick('fill.kind', 'mixed-bracket-pier'), pick('support.bracket.kind', 'base-plate')))).toMatchObject({
@@ -125,7 +134,7 @@ describe('[L4] how each link would let go, state by state', () => {
 
   it('every kind has been tried', () => {
     expect(fillKinds.length).toBe(7)
-    expect(bracketKinds.length).toBe(3)
+    expect(bracketKinds.length).toBe(4)
   })
 })
 

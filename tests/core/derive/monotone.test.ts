@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
+import { materials } from '../../../src/core/engineering/tables/materials.ts'
 import type { PierSpec, Soil } from '../../../src/core/model/spec.ts'
 import type { Check } from '../../../src/core/model/worked.ts'
 import { toSI } from '../../../src/core/units/factors.ts'
@@ -47,11 +48,15 @@ describe('[C11] a weaker part never makes a stronger pier', () => {
   /** Softer concrete beside several bars lets them share a pull more evenly: the one place where a weaker part may hold more. */
   const sharesMoreEvenly = (name: string, { bars }: PierSpec) => name === 'weaker concrete' && bars !== null && bars.count > 1
 
+  /** Topsoil in place of ground that somebody entered as lighter than it weighs the rest down more. */
+  const weighsMore = (name: string, { site: { soil } }: PierSpec) =>
+    name === 'more topsoil' && soil.kind === 'user' && soil.unitWeight < materials.topsoil.unitWeight.value
+
   it.each(Object.entries(weaker))('%s', (name, change) => {
     ofEach((pier) => {
       const spec = { ...pier, concrete: { ...pier.concrete, cores: null } }
       const changed = change(spec)
-      if (!canBeBuilt(changed) || sharesMoreEvenly(name, spec)) return
+      if (!canBeBuilt(changed) || sharesMoreEvenly(name, spec) || weighsMore(name, spec)) return
       const before = derivePier(spec)
       const after = derivePier(changed)
       const isLink = (check: Check) => check.group.startsWith('uplift')

@@ -3,14 +3,17 @@ import type { PierFrame } from '../pierFrame.ts'
 import { type Properties, tableProperties } from '../properties.ts'
 import { barThroughPost, barThroughPostHold } from './barThroughPost.ts'
 import { bracketBolts, bracketBoltsHold } from './bracketBolts.ts'
+import { bracketLegs, bracketLegsHold } from './bracketLegs.ts'
 import type { Hold } from './hold.ts'
 
-/** The link between post and concrete: bars through the post, or the bolts of a bracket. */
-export function upliftByConnection(frame: PierFrame, properties: Properties = tableProperties(frame.spec)): Check {
-  return frame.spec.support.kind === 'bracket' ? bracketBolts(frame, properties) : barThroughPost(frame, properties)
+/** The links between post and concrete: bars through the post; or the bolts of a bracket, and its legs in the concrete. */
+export function upliftByConnection(frame: PierFrame, properties: Properties = tableProperties(frame.spec)): Check[] {
+  if (frame.spec.support.kind !== 'bracket') return [barThroughPost(frame, properties)]
+  return [bracketBolts(frame, properties), bracketLegs(frame)].filter((check) => check !== null)
 }
 
-/** The same as a bare number. */
+/** The same as bare numbers. */
 export function connectionHolds(frame: PierFrame, properties: Properties): Hold[] {
-  return [frame.spec.support.kind === 'bracket' ? bracketBoltsHold(frame, properties) : barThroughPostHold(frame, properties)]
+  if (frame.spec.support.kind !== 'bracket') return [barThroughPostHold(frame, properties)]
+  return [bracketBoltsHold(frame, properties), bracketLegsHold(frame)].filter((one) => one !== null)
 }

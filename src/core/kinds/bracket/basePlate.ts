@@ -73,6 +73,7 @@ export const basePlate: BracketKind = {
   landingRadius: (_bracket, site) => metres(Math.hypot(site.postWidth / 2 + inch(1.25), site.postDepth / 2)),
   bolts: 'side plates',
   anchorage: 'anchored after curing',
+  legs: null,
   steps: ['cure', 'drill-and-clean-anchor-holes', 'set-anchors', 'check-bracket-level'],
   cautions: ['bracket-rating', 'anchors-need-evaluation', 'gap-under-post'],
   sources: ['nds-2018-12-3-1', 'irc-r317-1-4'],

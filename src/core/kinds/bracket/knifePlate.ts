@@ -48,6 +48,7 @@ export const knifePlate: BracketKind = {
   landingRadius: (_bracket, site) => metres(Math.hypot(site.postWidth / 2, site.postDepth / 2)),
   bolts: 'knife plate',
   anchorage: 'legs cast in',
+  legs: { shape: 'flat' },
   steps: ['set-bracket-in-wet-concrete', 'check-bracket-level', 'slot-and-treat-post-end'],
   cautions: ['bracket-rating', 'gap-under-post', 'slot-needs-treatment'],
   sources: ['nds-2018-12-3-1', 'irc-r317-1-4'],

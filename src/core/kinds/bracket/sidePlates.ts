@@ -51,6 +51,7 @@ export const sidePlates: BracketKind = {
   landingRadius: (bracket, site) => metres(Math.hypot(site.postWidth / 2 + bracket.plateThickness, site.postDepth / 2)),
   bolts: 'side plates',
   anchorage: 'legs cast in',
+  legs: { shape: 'flat' },
   steps: ['set-bracket-in-wet-concrete', 'check-bracket-level'],
   cautions: ['bracket-rating', 'gap-under-post'],
   sources: ['nds-2018-12-3-1', 'irc-r317-1-4'],
