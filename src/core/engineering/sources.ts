@@ -65,6 +65,7 @@ export const sources = {
   )('section', 'Appendix B', 'definition'),
 
   'ibc-1605-3': ibc('section', '1605.3.1, 1605.3.2', 'read'),
+  'ibc-1904-2': ibc('section', '1904.2, concrete that is not structural', 'secondary'),
   'ibc-1806-1': ibc('section', '1806.1', 'secondary'),
   'ibc-1806-2': ibc('table', 'Table 1806.2', 'secondary'),
   'ibc-1806-3': ibc('section', '1806.3.2 to 1806.3.4', 'secondary'),

@@ -90,6 +90,12 @@ export const reasons = {
   'strength-of-backfill-concrete': 'The code names a least strength for concrete that fills a post hole.',
   'weather-asks-for-air': 'Concrete out in this weather also needs 5 to 7 percent of air in the mix.',
   'weather-asks-no-air': 'For this place the table asks for strength only.',
+  'freeze-thaw-is-F0':
+    'Read as class F0: nothing of this concrete freezes. That is our reading of the code, and an engineer decides. Salt and sulfate are not looked at.',
+  'freeze-thaw-is-F1':
+    'Read as class F1: it freezes, and its top sheds water. It also needs air in the mix. That is our reading of the code, and an engineer decides. Salt and sulfate are not looked at.',
+  'freeze-thaw-is-F2':
+    'Read as class F2: wet soil or standing water freezes against it. It also needs air in the mix. That is our reading of the code, and an engineer decides. Salt and sulfate are not looked at.',
   'cores-tell-of-their-place': 'Cores tell of the place they were cut from. An engineer decides what they stand for.',
   'cores-not-below-limits':
     'Three cores are not below the limits of the code, so an engineer may count this mix. In a trial of 2003, dry mix buried in sand could match mixed concrete. Its authors left open how even the mix is from place to place.',

@@ -24,6 +24,7 @@ const without = new Set([
   'governingLoads',
   'standOffCondition',
   'treatmentClass',
+  'freezeThawClass',
   'jointGapAt', // one place along a joint that is shown at its top
   'wettingBand', // two wettings, each shown
   'soilWetnessAt',

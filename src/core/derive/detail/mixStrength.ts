@@ -5,10 +5,11 @@ import { makeCheck } from '../check.ts'
 import { carriesAsConcrete } from '../counting.ts'
 import { given, limitOf } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
+import { freezeThaw } from './freezeThaw.ts'
 
 /**
- * Strength of mixed concrete against three floors: structural concrete, concrete that fills a post hole, and concrete out in the
- * weather or buried. Empty where no concrete carries anything.
+ * Strength of mixed concrete against its floors: structural concrete, concrete that fills a post hole, concrete out in the weather
+ * or buried, and the freeze-thaw class. Empty where no concrete carries anything.
  */
 export function mixStrength(frame: PierFrame): Check[] {
   const { spec, lifts, standing } = frame
@@ -21,7 +22,8 @@ export function mixStrength(frame: PierFrame): Check[] {
     standing: 'assumed here',
   })
   const base = { group: 'detail', where, worked: [], allowable } as const
-  const element = standsInOpen(frame) ? 'exposed-vertical' : 'not-exposed'
+  const inOpen = standsInOpen(frame)
+  const element = inOpen ? 'exposed-vertical' : 'not-exposed'
   const floor = residentialStrength[element][spec.site.weathering]
   return [
     makeCheck({
@@ -50,6 +52,7 @@ export function mixStrength(frame: PierFrame): Check[] {
         sources: [floor.strength.source],
       },
     }),
+    freezeThaw(frame, { where, allowable, inOpen }),
   ]
 }
 

@@ -39,6 +39,14 @@ export const freezeThawStrength = {
   F3: exposure(5000, 0.4, { strength: 4500, ratio: 0.45 }),
 } as const satisfies Readonly<Record<FreezeThaw, unknown>>
 
+/** Least strength of concrete that is not structural, by freeze-thaw class, psi, with air in it but for F0. Source: ibc-1904-2. */
+export const nonStructuralFreezeThaw: Readonly<Record<FreezeThaw, Cited<Pascals>>> = {
+  F0: psi(2500, 'ibc-1904-2', 'secondary'),
+  F1: psi(3000, 'ibc-1904-2', 'secondary'),
+  F2: psi(3500, 'ibc-1904-2', 'secondary'),
+  F3: psi(3500, 'ibc-1904-2', 'secondary'),
+}
+
 /** Average 28-day strength, psi, against water-cement ratio by mass. Inner rows are from memory. Source: aci-211-1. */
 export const strengthByWaterCement: readonly Readonly<{ psi: number; plain: number; airEntrained: number | null; standing: Standing }>[] = [
   { psi: 6000, plain: 0.41, airEntrained: null, standing: 'secondary' },
