@@ -28,6 +28,7 @@ export type LettingGoHow =
   | 'pier-slides'
   | 'pier-lifts-cone'
   | 'base-breaks-out'
+  | 'piers-lift-block'
 
 /**
  * A zone of which one piece leaves: all above a level; all between the faces of the post; or a round body that starts at a level [m],
@@ -159,6 +160,16 @@ const withSoil =
     return { how, moves: wholePier(frame), parts }
   }
 
+/** The pier with its share of the ground between it and its neighbours, drawn round. */
+const blockLifts: Way = (frame, _, all) => {
+  const { spacing, hole } = frame.spec
+  const radius = metres(Math.max((spacing ?? hole.diameter) / 2, frame.profile.shaftRadius))
+  const parts = all
+    .filter(({ id, role }) => nativeRoles.has(role) && !id.endsWith('-under'))
+    .map(({ id }): Parting => ({ zone: id, across: 'cone', level: metres(frame.fillBottom), radius, spread: 0 }))
+  return { how: 'piers-lift-block', moves: wholePier(frame), parts }
+}
+
 /** A bracket that is rated as a whole: its steel or its bolts. Nobody knows which, so the post goes and the bracket's foot stays. */
 const bracketGives: Way = (frame) => {
   const { support } = frame.spec
@@ -191,4 +202,5 @@ const ways: Readonly<Record<string, Way>> = {
   'user-friction-and-weight': pierSlides,
   'cone-over-ledge': withSoil('pier-lifts-cone'),
   'breakout-of-ledge': withSoil('base-breaks-out'),
+  'block-of-piers': blockLifts,
 }

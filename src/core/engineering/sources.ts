@@ -79,6 +79,7 @@ export const sources = {
   'ibc-1809-5': ibc('section', '1809.5', 'read'),
   'ibc-1810-3-3-1-4': ibc('section', '1810.3.3.1.4', 'secondary'),
   'ibc-1810-3-3-1-5': ibc('section', '1810.3.3.1.5', 'read'),
+  'ibc-1810-3-3-1-6': ibc('section', '1810.3.3.1.6', 'secondary'),
   'ibc-2304-12': ibc('section', '2304.12', 'secondary'),
   'irc-r317-1': irc('section', 'R317.1', 'read'),
   'irc-r317-1-4': irc('section', 'R317.1.4', 'read'),

@@ -16,5 +16,6 @@ export const lettingGo: Readonly<Record<LettingGoHow, string>> = {
   'pier-parts': 'The pier would part just under the pull. Its upper piece goes up with the post and the rest stays in the ground.',
   'pier-slides': 'The whole pier would slide up out of the ground. The soil round it stays.',
   'pier-lifts-cone': 'The pier would come up with a cone of soil over its wide foot.',
+  'piers-lift-block': 'The piers would come up together, with the ground between them.',
   'base-breaks-out': 'The wide foot would break out, and heave up the ground over it.',
 }

@@ -31,6 +31,12 @@ export const reasons = {
   'cone-over-collar': 'The soil over the collar was dug and put back. An engineer has to decide if a cone of it counts.',
   'breakout-in-sand': 'The method is for anchors and footings in sand. An engineer has to decide if it holds here.',
   'breakout-in-clay': 'The method is for footings in clay. An engineer has to decide if it holds here.',
+  'breakout-in-sand-shared':
+    'The next pier is so near that both would lift the same ground. So the factor is taken at the depth where the two zones meet. An engineer has to decide.',
+  'breakout-in-clay-shared':
+    'The next pier is so near that both would lift the same ground. So the factor is taken at the depth where the two zones meet. An engineer has to decide.',
+  'piers-share-a-block':
+    'The code has this rule for deep foundations in a group. It is worked out for two piers or a row. With piers on all sides the ground holds less, and an engineer decides.',
   'post-in-tension': 'Standards give tension and shear values for sawn posts.',
   'plies-share-by-nails': 'Plies share a pull only through their nails. An engineer has to decide.',
   'bar-shear-of-steel': 'Standards give a shear strength for steel.',

@@ -75,6 +75,7 @@ export const terms = {
   development: 'development length',
   developed: 'share that is reached',
   steel: 'full strength of the steel',
+  faces: 'grip on the faces of the block',
   planes: 'shear planes',
   each: 'value of one bar',
   nominal: 'nominal strength',

@@ -48,12 +48,15 @@ describe('[C10] what a chain is, whatever the pier', () => {
         const breakout = step('breakout-sand') ?? step('breakout-clay')
         expect([frictions.length > 0, cone !== undefined, breakout !== undefined].filter(Boolean).length).toBeLessThanOrEqual(1)
         const weight = step('pier-weight') ?? 0
+        const block = step('block-weight')
         const want =
-          breakout !== undefined
-            ? breakout / 2
-            : cone !== undefined
-              ? 0.6 * (step('cone-and-pier-weight') ?? 0)
-              : (frictions[0]?.value ?? 0) + 0.6 * weight
+          block !== undefined
+            ? (2 / 3) * (block + (step('block-shear') ?? 0))
+            : breakout !== undefined
+              ? breakout / 2
+              : cone !== undefined
+                ? 0.6 * (step('cone-and-pier-weight') ?? 0)
+                : (frictions[0]?.value ?? 0) + 0.6 * weight
         close(check.allowable.value, want, { abs: 1e-6, rel: 1e-9 }, check.id)
         kinds.add(check.id)
       }

@@ -44,6 +44,10 @@ export function betaFriction(column: SoilColumn, length: CountedLength, method: 
   return { ultimate, allowable }
 }
 
+/** The ultimate one as a bare number [N]. */
+export const ultimateFriction = (column: SoilColumn, length: CountedLength, { beta, breaks }: Pick<Method, 'beta' | 'breaks'>): number =>
+  frictionOver(column, length, beta, breaks)
+
 /** The allowable one as a bare number [N]. */
 export const allowableFriction = (column: SoilColumn, length: CountedLength, { beta, breaks }: Pick<Method, 'beta' | 'breaks'>): number =>
   allowableUplift({ ultimate: newtons(frictionOver(column, length, beta, breaks)), factor: upliftFactors.analysis.wind.value })

@@ -19,7 +19,9 @@ const weightAlone = (why: string): Counting => ({ counted: 'counted', why, sourc
 
 const group = 'uplift-soil'
 
-const lowerBeta = (column: SoilColumn) => (depth: number) => betaLowerBound({ frictionAngle: column.at(depth).frictionAngle ?? radians(0) })
+/** Lower bound of friction for each unit of soil pressure, by depth. */
+export const lowerBeta = (column: SoilColumn) => (depth: number) =>
+  betaLowerBound({ frictionAngle: column.at(depth).frictionAngle ?? radians(0) })
 
 /** Weight with the lower bound of side friction: normally consolidated ground, no credit for how it was laid down. The default. */
 export function lowerBound({ frame, column, length, passed, weight, factored, counting }: SoilContext): Check {

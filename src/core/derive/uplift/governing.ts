@@ -3,6 +3,7 @@ import type { PierResult } from '../../model/result.ts'
 import type { SoilMechanism } from '../../model/spec.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { newtons } from '../../units/quantity.ts'
+import { blockOfPiersId } from './blockOfPiers.ts'
 import { type Hold, holdOf } from './hold.ts'
 
 /** The soil mechanism in use, the links of the chain with it first, and the least of them; null when one is not counted. */
@@ -10,13 +11,14 @@ export type Chain = Readonly<{ soil: Hold | null; links: readonly Hold[]; govern
 
 /**
  * Which link governs. Of the ways in which the ground may hold, the smallest that may be counted is used; the chain then holds as
- * much as its least link. When a needed link is not counted the chain has no capacity: it can't be verified.
+ * much as its least link. A way that somebody chose is still capped by the pier's share of a block with its neighbours. When a needed link is not counted the chain has no capacity: it can't be verified.
  * @param chosen soil mechanism that somebody answers for instead of the smallest; without a value of its own it changes nothing
  */
 export function chainOf(holds: readonly Hold[], chosen: SoilMechanism | null = null): Chain {
   let first: Hold | null = null
   let soil: Hold | null = null
   let picked: Hold | null = null
+  let block: Hold | null = null
   const rest: Hold[] = []
   for (const one of holds) {
     if (chainGroups.has(one.group)) rest.push(one)
@@ -24,8 +26,9 @@ export function chainOf(holds: readonly Hold[], chosen: SoilMechanism | null = n
     first ??= one
     soil = lesser(soil, one)
     if (one.id === chosen && one.allowable !== null) picked = one
+    if (one.id === blockOfPiersId) block = one
   }
-  const used = picked ?? soil ?? first
+  const used = (picked && block ? lesser(picked, block) : picked) ?? soil ?? first
   const links = used ? [used, ...rest] : rest
   const isWhole = links.every((link) => link.allowable !== null)
   return { soil: used, links, governing: isWhole ? links.reduce<Hold | null>(lesser, null) : null }

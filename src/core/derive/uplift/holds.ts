@@ -1,6 +1,7 @@
 import type { PierFrame } from '../pierFrame.ts'
 import type { Properties } from '../properties.ts'
 import { barShearHolds } from './barShear.ts'
+import { blockOfPiersHold } from './blockOfPiers.ts'
 import { clayAdhesionHold } from './clayAdhesion.ts'
 import { concreteHolds } from './concrete.ts'
 import { connectionHolds } from './connection.ts'
@@ -13,7 +14,16 @@ import { postHolds } from './post.ts'
 import { soilSite } from './soilContext.ts'
 
 /** Every soil mechanism that could be in use, as bare numbers, in the order of their checks. */
-const mechanisms = [lowerBoundHold, rationalHold, byDepthHold, clayAdhesionHold, byUserHold, coneOverLedgeHold, breakoutOfLedgeHold]
+const mechanisms = [
+  lowerBoundHold,
+  rationalHold,
+  byDepthHold,
+  clayAdhesionHold,
+  byUserHold,
+  coneOverLedgeHold,
+  breakoutOfLedgeHold,
+  blockOfPiersHold,
+]
 
 /**
  * Every link of the chain as a bare number: what the checks of the same pier state, without zones and without work shown, for a study

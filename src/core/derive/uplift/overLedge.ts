@@ -1,5 +1,6 @@
-import { breakoutClay, breakoutFactorClay, workedBreakoutClay } from '../../engineering/soil/breakoutClay.ts'
+import { breakoutClay, breakoutFactorClay, workedBreakoutClay, workedBreakoutFactorClay } from '../../engineering/soil/breakoutClay.ts'
 import { breakoutFactorSand, breakoutSand, workedBreakoutFactorSand, workedBreakoutSand } from '../../engineering/soil/breakoutSand.ts'
+import { meetingDepth, workedMeetingDepth } from '../../engineering/soil/pierGroup.ts'
 import { deadLoadShare, workedFactoredDeadLoad } from '../../engineering/soil/factoredDeadLoad.ts'
 import {
   coneRule,
@@ -85,22 +86,40 @@ export function coneOverLedgeHold(figures: SoilFigures): Hold | null {
   return hold('cone-over-ledge', 'uplift-soil', "engineer's judgement", factoredWeight(soil + figures.weight))
 }
 
-/** What goes into breakout in clay of a given strength, or in sand; null where there is neither. */
-function breakoutProblem(ledge: Ledge, column: SoilColumn) {
+/** Where two neighbours would lift the same ground: what says how deep that begins; null where they do not. */
+function meeting(ledge: Ledge, spacing: Metres | null) {
+  const spread = Math.tan(coneRule.angle.value)
+  const apart = spacing !== null && { reach: metres(spacing / 2), radius: ledge.radius, spread }
+  return apart && meetingDepth(apart) < ledge.depth ? apart : null
+}
+
+/**
+ * What goes into breakout in clay of a given strength, or in sand; null where there is neither. Beside a neighbour the factor is that of
+ * the depth at which the ground of the two would meet: no ground is lifted twice.
+ */
+function breakoutProblem(ledge: Ledge, column: SoilColumn, spacing: Metres | null) {
+  const shared = meeting(ledge, spacing)
+  const depth = shared ? meetingDepth(shared) : ledge.depth
   const values = column.at(ledge.depth / 2)
   const width = metres(2 * ledge.radius)
   const area = squareMetres(Math.PI * ledge.radius ** 2)
   const unitWeight = (column.stress(ledge.depth) / ledge.depth) as UnitWeight
   const plate = { area, unitWeight, depth: ledge.depth }
   if (values.cohesion !== null && values.cohesion > 0) {
-    const fc = breakoutFactorClay({ depth: ledge.depth, width, strip: false })
-    return { in: 'clay', standing: values.strengthStanding, inputs: { ...plate, strength: values.cohesion, fc } } as const
+    const fc = breakoutFactorClay({ depth, width, strip: false })
+    return {
+      in: 'clay',
+      shared,
+      standing: values.strengthStanding,
+      factor: { depth, width, strip: false },
+      inputs: { ...plate, strength: values.cohesion, fc },
+    } as const
   }
   if (values.frictionAngle === null) return null
   const frictionAngle = Math.min(values.frictionAngle, credibleAngle) as Radians
-  const factor = { width, length: width, depth: ledge.depth, frictionAngle, round: true }
+  const factor = { width, length: width, depth, frictionAngle, round: true }
   const found = breakoutFactorSand(factor)
-  return found && ({ in: 'sand', standing: values.strengthStanding, factor, inputs: { ...plate, fq: found.fq } } as const)
+  return found && ({ in: 'sand', shared, standing: values.strengthStanding, factor, inputs: { ...plate, fq: found.fq } } as const)
 }
 
 const windFactor = upliftFactors.analysis.wind.value
@@ -108,7 +127,7 @@ const windFactor = upliftFactors.analysis.wind.value
 /** Breakout of the enlarged base, soil and pier already inside, with the factor for wind; null without a ledge. */
 export function breakoutOfLedge(context: SoilContext): Check | null {
   const ledge = liftingLedge(context)
-  const problem = ledge && breakoutProblem(ledge, context.column)
+  const problem = ledge && breakoutProblem(ledge, context.column, context.frame.spec.spacing)
   if (!ledge || !problem) return null
   const finish = (worked: readonly Worked[], ultimate: Worked, why: string) => {
     const allowable = workedAllowableUplift(
@@ -119,13 +138,18 @@ export function breakoutOfLedge(context: SoilContext): Check | null {
       id: 'breakout-of-ledge',
       group: 'uplift-soil',
       where: ledge.where,
-      worked: [...worked, ultimate],
+      worked: [...(problem.shared ? [workedMeetingDepth(problem.shared)] : []), ...worked, ultimate],
       allowable,
-      counting: { ...judged(why), sources: ['meyerhof-adams-1968', 'ibc-1810-3-3-1-5'] },
+      counting: { ...judged(problem.shared ? `${why}-shared` : why), sources: ['meyerhof-adams-1968', 'ibc-1810-3-3-1-5'] },
     })
   }
   const standings = [problem.standing]
-  if (problem.in === 'clay') return finish([], workedBreakoutClay(problem.inputs, { standings, sources: ['user'] }), 'breakout-in-clay')
+  if (problem.in === 'clay')
+    return finish(
+      [workedBreakoutFactorClay(problem.factor)],
+      workedBreakoutClay(problem.inputs, { standings, sources: ['user'] }),
+      'breakout-in-clay',
+    )
   const shown = workedBreakoutFactorSand(problem.factor, { standings })
   return shown && finish([shown], workedBreakoutSand(problem.inputs, { standings: [shown.standing] }), 'breakout-in-sand')
 }
@@ -133,7 +157,7 @@ export function breakoutOfLedge(context: SoilContext): Check | null {
 /** The same as a bare number. */
 export function breakoutOfLedgeHold(figures: SoilFigures): Hold | null {
   const ledge = liftingLedge(figures)
-  const problem = ledge && breakoutProblem(ledge, figures.column)
+  const problem = ledge && breakoutProblem(ledge, figures.column, figures.frame.spec.spacing)
   if (!problem) return null
   const ultimate = newtons(problem.in === 'clay' ? breakoutClay(problem.inputs) : breakoutSand(problem.inputs))
   return hold('breakout-of-ledge', 'uplift-soil', "engineer's judgement", allowableUplift({ ultimate, factor: windFactor }))

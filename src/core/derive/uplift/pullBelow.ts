@@ -1,6 +1,7 @@
 import { weakest } from '../../engineering/showing.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { metres } from '../../units/quantity.ts'
+import { blockOfPiersId } from './blockOfPiers.ts'
 import { partingLevel } from './concreteLevel.ts'
 import { ledgeOf } from './ledge.ts'
 import { upliftBySoil } from './soil.ts'
@@ -69,7 +70,7 @@ function heldBelow(context: SoilContext, plane: number, soil: Check): Worked | n
     ...context,
     length: { ...length, from },
     passed: soilsBetween(context.column, { from, to: length.to }),
-  }).find((check) => check.id === soil.id)
+  }).find((check) => check.id === (soil.id === blockOfPiersId ? 'friction-and-weight' : soil.id))
   const friction = below?.worked.find((one) => frictions.has(one.id))
   return friction ? renamed(friction, 'friction-below-plane') : null
 }
