@@ -17,7 +17,7 @@ export function depthChecks(frame: PierFrame, depths: Depths): Check[] {
     { id: 'bearing-depth-downhill' },
   )
   const asked = (id: string, value: number, source: SourceId, standing: Worked['standing']) =>
-    given(id, value, 'length', { formula: 'd_{dn} \\ge d', sources: [source], standing })
+    given(id, value, 'length', { formula: 'd', sources: [source], standing })
   const check = (id: string, demand: Worked, why: string): Check =>
     makeCheck({
       id,

@@ -10,6 +10,7 @@ import { depthChecks, mostBuried, standOff } from './depthChecks.ts'
 import { depths as depthsOf } from './depths.ts'
 import { detailChecks } from './detail/detailChecks.ts'
 import { exposureArea, exposureLines } from './exposure.ts'
+import { lengthTerm } from './given.ts'
 import { frostJacking } from './frost/frostJacking.ts'
 import { lateralChecks } from './lateral/lateralChecks.ts'
 import { pierFrame } from './pierFrame.ts'
@@ -56,7 +57,7 @@ export function derivePier(spec: PierSpec): PierResult {
   const checks = againstDemand(withPullBelow(own, ground, uplift.soil), uplift, demand.uplift)
   const exposed = exposureLines(frame)
   const area = exposureArea(frame)
-  const headlines = headlineNumbers(lines, hole, weight, mostBuried(exposed))
+  const headlines = headlineNumbers(spec, lines, hole, weight, exposed)
   return {
     spec,
     zones,
@@ -76,28 +77,62 @@ export function derivePier(spec: PierSpec): PierResult {
   }
 }
 
-function headlineNumbers(lines: readonly QuantityLine[], hole: PierResult['hole'], weight: Worked, buried: number): Worked[] {
+/** Volume of the hole as its straight shaft, and what a bell and a wide mouth add to it. */
+function holeWork({ diameter, depth, bell, flare }: PierSpec['hole'], volume: number): Pick<Worked, 'formula' | 'inputs'> {
+  const more = bell || flare ? volume - (Math.PI / 4) * diameter ** 2 * depth : null
+  return {
+    formula: String.raw`V = \tfrac{\pi}{4} D^2 d${more === null ? '' : ' + V_+'}`,
+    inputs: [
+      lengthTerm('D', 'diameter', diameter),
+      lengthTerm('d', 'depthAtAxis', depth),
+      ...(more === null ? [] : [{ symbol: 'V_+', name: 'widened', value: more, quantity: 'volume' as const }]),
+    ],
+  }
+}
+
+function headlineNumbers(
+  spec: PierSpec,
+  lines: readonly QuantityLine[],
+  hole: PierResult['hole'],
+  weight: Worked,
+  exposed: PierResult['exposure']['lines'],
+): Worked[] {
+  const shaft = holeWork(spec.hole, hole.volume.value)
   const mix = lines.filter((line) => line.role === 'concrete' || line.role === 'dry-mix' || line.role === 'flowable-fill')
-  const geometry = (id: string, value: number, quantity: Worked['quantity'], formula: string, method?: Worked['method']): Worked => ({
+  const geometry = (
+    id: string,
+    value: number,
+    quantity: Worked['quantity'],
+    formula: string,
+    inputs: Worked['inputs'],
+    method?: Worked['method'],
+  ): Worked => ({
     id,
     value,
     quantity,
     formula,
-    inputs: [],
+    inputs,
     sources: ['definition'],
     standing: 'definition',
     ...(method ? { method } : {}),
   })
   return [
-    geometry('hole-volume', hole.volume.value, 'volume', String.raw`V = \oint \tfrac{r^2}{2}\,dy\,d\theta`, hole.volume.method),
+    geometry('hole-volume', hole.volume.value, 'volume', shaft.formula, shaft.inputs, hole.volume.method),
     geometry(
       'mix-volume',
       mix.reduce((sum, line) => sum + line.volume.value, 0),
       'volume',
-      String.raw`V = V_{zone} - \sum V_{steel}`,
+      String.raw`V = \sum V_i`,
+      mix.map((line, i) => ({ symbol: `V_{${i + 1}}`, name: line.id, value: line.volume.value, quantity: 'volume' })),
     ),
     weight,
-    geometry('wood-below-grade', buried, 'length', 'l = y_{grade} - y_{foot}'),
+    geometry(
+      'wood-below-grade',
+      mostBuried(exposed),
+      'length',
+      String.raw`l = \max(${exposed.map((_, i) => `l_{${i + 1}}`).join(', ')})`,
+      exposed.map((line, i) => ({ symbol: `l_{${i + 1}}`, name: `buried-${line.side}`, value: line.belowGrade, quantity: 'length' })),
+    ),
   ]
 }
 

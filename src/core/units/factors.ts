@@ -11,6 +11,7 @@ export type UnitId =
   | 'in2'
   | 'ft2'
   | 'yd2'
+  | 'mm2'
   | 'cm2'
   | 'm2'
   | 'in3'
@@ -23,6 +24,9 @@ export type UnitId =
   | 'kg'
   | 'N'
   | 'kN'
+  | 'lb-ft'
+  | 'N-m'
+  | 'kN-m'
   | 'psi'
   | 'ksi'
   | 'psf'
@@ -85,6 +89,7 @@ export const factors: Readonly<Record<UnitId, Factor>> = {
   in2: of(16129, 25e6),
   ft2: of(145161, 1562500),
   yd2: of(1306449, 1562500),
+  mm2: of(1, 1e6),
   cm2: of(1, 1e4),
   m2: of(1),
   in3: of(2048383, 125e9),
@@ -97,6 +102,9 @@ export const factors: Readonly<Record<UnitId, Factor>> = {
   kg: of(gravity),
   N: of(1),
   kN: of(1000),
+  'lb-ft': of(poundForce * 381, 1250),
+  'N-m': of(1),
+  'kN-m': of(1000),
   psi: of(poundForce * 25e6, 16129),
   ksi: of(poundForce * 25e9, 16129),
   psf: of(poundForce * 1562500, 145161),
@@ -139,12 +147,15 @@ export const powerOfTen: Partial<Readonly<Record<UnitId, number>>> = {
   mm: -3,
   cm: -2,
   m: 0,
+  mm2: -6,
   cm2: -4,
   m2: 0,
   L: -3,
   m3: 0,
   N: 0,
   kN: 3,
+  'N-m': 0,
+  'kN-m': 3,
   Pa: 0,
   kPa: 3,
   MPa: 6,
@@ -173,10 +184,11 @@ export const fromSI = (value: number, unit: UnitId): number => (value * factors[
 /** Units in which each kind of quantity may be written. A slope also takes H:V; see slopeText.ts. */
 export const unitsOf: Readonly<Record<QuantityKind, readonly UnitId[]>> = {
   length: ['in', 'ft', 'yd', 'mm', 'cm', 'm'],
-  area: ['in2', 'ft2', 'yd2', 'cm2', 'm2'],
+  area: ['in2', 'ft2', 'yd2', 'mm2', 'cm2', 'm2'],
   volume: ['in3', 'ft3', 'yd3', 'qt', 'gal', 'L', 'm3'],
   weight: ['lb', 'kip', 'kg', 'N', 'kN'],
   force: ['lb', 'kip', 'N', 'kN'],
+  moment: ['lb-ft', 'N-m', 'kN-m'],
   strength: ['psi', 'ksi', 'psf', 'ksf', 'Pa', 'kPa', 'MPa'],
   pressure: ['psi', 'ksi', 'psf', 'ksf', 'Pa', 'kPa', 'MPa'],
   unitWeight: ['pcf', 'kg/m3', 'N/m3', 'kN/m3'],
@@ -204,6 +216,7 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     volume: 'ft3',
     weight: 'lb',
     force: 'lb',
+    moment: 'lb-ft',
     strength: 'psi',
     pressure: 'psf',
     unitWeight: 'pcf',
@@ -228,6 +241,7 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     volume: 'm3',
     weight: 'kg',
     force: 'kN',
+    moment: 'kN-m',
     strength: 'MPa',
     pressure: 'kPa',
     unitWeight: 'kN/m3',

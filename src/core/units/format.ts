@@ -48,6 +48,7 @@ const digits: Readonly<Record<QuantityKind, Digits>> = {
   volume: (amount, system) => decimals(amount, Math.abs(amount) < 9.995 ? 2 : 1, system),
   weight: fourFromThousand,
   force: fourFromThousand,
+  moment: fourFromThousand,
   strength: fourFromThousand,
   pressure: fourFromThousand,
   unitWeight: three,
@@ -67,7 +68,7 @@ const digits: Readonly<Record<QuantityKind, Digits>> = {
   money: whole,
 }
 
-const signs: Partial<Readonly<Record<UnitId, string>>> = { deg: '°', degC: '°C', degF: '°F', '1': '' }
+const signs: Partial<Readonly<Record<UnitId, string>>> = { deg: '°', degC: '°C', degF: '°F', '1': '', 'N-m': 'N·m', 'kN-m': 'kN·m' }
 const printed = (unit: UnitId): string => signs[unit] ?? unit.replace(/2$/, '²').replace(/3$/, '³').replace(/2\//, '²/')
 
 /** Units set close to their number. */

@@ -32,6 +32,7 @@ export type QuantityKind =
   | 'volume' // m3     ft3, yd3 | m3, L
   | 'weight' // N      lb | kg (the weight of so much material)
   | 'force' // N       lb, kip | N, kN (a load or a resistance)
+  | 'moment' // N.m   lb-ft | N-m, kN-m
   | 'strength' // Pa   psi, ksi | MPa
   | 'pressure' // Pa   psf, ksf | kPa
   | 'unitWeight' // N/m3  pcf | kN/m3

@@ -10,6 +10,7 @@ const unitInKey: Readonly<Record<QuantityKind, string>> = {
   volume: '_m3',
   weight: '_N',
   force: '_N',
+  moment: '_N_m',
   strength: '_Pa',
   pressure: '_Pa',
   unitWeight: '_N_per_m3',
@@ -30,7 +31,7 @@ const unitInKey: Readonly<Record<QuantityKind, string>> = {
 }
 
 /** SI unit of a number whose key is just "value". */
-export const unitOf = (quantity: QuantityKind): string => unitInKey[quantity].replace(/^_/, '').replaceAll('_per_', '/') || '1'
+export const unitOf = (quantity: QuantityKind): string => unitInKey[quantity].replace(/^_/, '').replaceAll('_per_', '/').replace('N_m', 'N.m') || '1'
 
 /** One number under a key that names its unit. */
 export const named = (name: string, value: number, quantity: QuantityKind): Record<string, number> => ({

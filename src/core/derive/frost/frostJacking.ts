@@ -40,7 +40,7 @@ export function frostJacking(frame: PierFrame, column: SoilColumn, weight: Worke
     id: 'frost-balance',
     value: weight.value + (friction?.value ?? 0),
     quantity: 'force',
-    formula: friction ? 'D + R' : 'D',
+    formula: friction ? 'B = D + R' : 'B = D',
     inputs: [
       { symbol: 'D', name: 'weight', value: weight.value, quantity: 'weight' },
       ...(friction ? [{ symbol: 'R', name: 'friction', value: friction.value, quantity: 'force' as const }] : []),

@@ -57,7 +57,13 @@ export function lateralSite(frame: PierFrame, column: SoilColumn, demand: Demand
   const { sideways } = countingOf(spec)
   return {
     column,
-    width: lateralWidth === 'hole' ? given('bearing-width', spec.hole.diameter, 'length', { formula: 'b = D' }) : postWidth(frame),
+    width:
+      lateralWidth === 'hole'
+        ? given('bearing-width', spec.hole.diameter, 'length', {
+            formula: 'b = D',
+            inputs: [lengthTerm('D', 'diameter', spec.hole.diameter)],
+          })
+        : postWidth(frame),
     depth: given('embedment', counted, 'length', {
       formula: String.raw`d = d_{dn} - t_0 \le 12\ \mathrm{ft}`,
       inputs: [lengthTerm('d_{dn}', 'depth', to), lengthTerm('t_0', 'topsoil', from)],

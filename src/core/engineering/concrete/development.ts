@@ -1,4 +1,5 @@
 import { type Metres, type Pascals, metres } from '../../units/quantity.ts'
+import type { Term } from '../../model/worked.ts'
 import { fromPrinted, toPrinted } from '../cited.ts'
 import { showing } from '../showing.ts'
 
@@ -153,12 +154,17 @@ export function developedShare({ embedment, development }: ShareInputs): number 
 
 const barTerms = { yield: ['f_y', 'strength'], strength: ["f'_c", 'strength'], diameter: ['d_b', 'length'] } as const
 
+/** The factor for the strength of the concrete, shown beside hooks and heads. */
+const concreteTerm = ({ strength }: HookInputs): readonly Term[] => [
+  { symbol: String.raw`\psi_c`, name: 'concreteFactor', value: strengthFactor(strength), quantity: 'ratio' },
+]
+
 /** Straight development length by the table, with its work shown. */
 export const workedDevelopmentTable = showing({
   id: 'development-straight',
   quantity: 'length',
   formula: ({ diameter, clear }: TableInputs) =>
-    String.raw`l_d = \frac{f_y\,\psi_t\psi_e}{${((isSmall(diameter) ? 25 : 20) * (clear ? 1 : 2 / 3)).toFixed(1)}\sqrt{f'_c}}\,d_b \ge 12\ \mathrm{in}`,
+    String.raw`l_d = \max\left(\frac{f_y\,\psi_t\psi_e}{${clear ? '' : String.raw`\tfrac23\,`}${isSmall(diameter) ? 25 : 20}\sqrt{f'_c}}\,d_b,\ 12\right)\ (\mathrm{psi,\ in})`,
   terms: { ...barTerms, epoxy: [String.raw`\psi_e`, 'ratio'] },
   along: ({ top }: TableInputs) => [{ symbol: String.raw`\psi_t`, name: 'topBar', value: top ? 1.3 : 1, quantity: 'ratio' }],
   sources: ['aci-318-19-25-4-2-3'],
@@ -169,13 +175,14 @@ export const workedDevelopmentTable = showing({
 export const workedDevelopmentHook = showing({
   id: 'development-hook',
   quantity: 'length',
-  formula: String.raw`l_{dh} = \frac{f_y\,\psi_e\psi_r\psi_o\psi_c}{55\sqrt{f'_c}}\,d_b^{1.5}`,
+  formula: String.raw`l_{dh} = \max\left(\frac{f_y\,\psi_e\psi_r\psi_o\psi_c}{55\sqrt{f'_c}}\,d_b^{1.5},\ 8 d_b,\ 6\right)\ (\mathrm{psi,\ in})`,
   terms: {
     ...barTerms,
     epoxy: [String.raw`\psi_e`, 'ratio'],
     confining: [String.raw`\psi_r`, 'ratio'],
     location: [String.raw`\psi_o`, 'ratio'],
   },
+  along: concreteTerm,
   sources: ['aci-318-19-25-4-3'],
   of: (inputs: HookInputs) => developmentHook(inputs).length,
 })
@@ -184,13 +191,14 @@ export const workedDevelopmentHook = showing({
 export const workedDevelopmentHead = showing({
   id: 'development-head',
   quantity: 'length',
-  formula: String.raw`l_{dt} = \frac{f_y\,\psi_e\psi_p\psi_o\psi_c}{75\sqrt{f'_c}}\,d_b^{1.5}`,
+  formula: String.raw`l_{dt} = \max\left(\frac{f_y\,\psi_e\psi_p\psi_o\psi_c}{75\sqrt{f'_c}}\,d_b^{1.5},\ 8 d_b,\ 6\right)\ (\mathrm{psi,\ in})`,
   terms: {
     ...barTerms,
     epoxy: [String.raw`\psi_e`, 'ratio'],
     confining: [String.raw`\psi_p`, 'ratio'],
     location: [String.raw`\psi_o`, 'ratio'],
   },
+  along: concreteTerm,
   sources: ['aci-318-19-25-4-4'],
   of: (inputs: HookInputs) => developmentHead(inputs).length,
 })

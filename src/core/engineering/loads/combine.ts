@@ -85,13 +85,14 @@ const symbols = [
 export const workedCombinedLoad = showing({
   id: 'combined-load',
   quantity: 'force',
-  formula: ({ combination }: CombinationInputs) =>
-    symbols
+  // A load that is not there stands in no sum.
+  formula: ({ combination, ...loads }: CombinationInputs) =>
+    `P = ${symbols
       .flatMap(([kind, symbol]) => {
         const factor = combination.factors[kind]
-        return factor === undefined ? [] : [`${Number(factor.toFixed(3))}\\,${symbol}`]
+        return factor === undefined || loads[kind] === undefined ? [] : [`${Number(factor.toFixed(3))}\\,${symbol}`]
       })
-      .join(' + '),
+      .join(' + ')}`,
   terms: { dead: ['D', 'force'], live: ['L', 'force'], roofLive: ['L_r', 'force'], snow: ['S', 'force'], wind: ['W', 'force'] },
   sources: ['asce-7-16-2'],
   of: ({ combination, ...loads }: CombinationInputs) => combinedLoad(combination.factors, loads),

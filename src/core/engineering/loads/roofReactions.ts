@@ -27,7 +27,7 @@ export function roofReactions({ span, bay, overhang, windward, leeward }: Inputs
 export const workedLeewardReaction = showing({
   id: 'leeward-reaction',
   quantity: 'force',
-  formula: String.raw`R = \frac{s(L/2+a)}{L}\left[p_L\left(\tfrac{3L}{4}+\tfrac a2\right) + p_W\left(\tfrac L4-\tfrac a2\right)\right]`,
+  formula: String.raw`R = \frac{s(L/2+a)}{L}\left[p_L\left(\tfrac{3L}{4}+\tfrac{a}{2}\right) + p_W\left(\tfrac{L}{4}-\tfrac{a}{2}\right)\right]`,
   terms: {
     bay: ['s', 'length'],
     span: ['L', 'length'],
@@ -43,7 +43,7 @@ export const workedLeewardReaction = showing({
 export const workedWindwardReaction = showing({
   id: 'windward-reaction',
   quantity: 'force',
-  formula: String.raw`R = \frac{s(L/2+a)}{L}\left[p_W\left(\tfrac{3L}{4}+\tfrac a2\right) + p_L\left(\tfrac L4-\tfrac a2\right)\right]`,
+  formula: String.raw`R = \frac{s(L/2+a)}{L}\left[p_W\left(\tfrac{3L}{4}+\tfrac{a}{2}\right) + p_L\left(\tfrac{L}{4}-\tfrac{a}{2}\right)\right]`,
   terms: {
     bay: ['s', 'length'],
     span: ['L', 'length'],

@@ -140,7 +140,7 @@ export const workedVelocityCoefficient = showing({
   id: 'velocity-coefficient',
   quantity: 'ratio',
   formula: ({ exposure, edition }: CoefficientInputs) =>
-    String.raw`K_z = ${terrain[edition].factor}\,(z/${terrain[edition][exposure][1]}\ \mathrm{ft})^{2/${terrain[edition][exposure][0]}}`,
+    String.raw`K_z = ${terrain[edition].factor}\,(\max(z,\ 15)/${terrain[edition][exposure][1]})^{2/${terrain[edition][exposure][0]}}\ (\mathrm{ft})`,
   terms: { height: ['z', 'length'] },
   sources: ['asce-7-16-26', 'asce-7-22-26'],
   of: velocityCoefficient,
@@ -160,7 +160,7 @@ export const workedVelocityCoefficientTable = showing({
 export const workedElevationFactor = showing({
   id: 'elevation-factor',
   quantity: 'ratio',
-  formula: String.raw`K_e = e^{-0.0000362\,z}\ (z\ \mathrm{in\ ft})`,
+  formula: String.raw`K_e = \exp(-0.0000362\,z)\ (\mathrm{ft})`,
   terms: { elevation: ['z', 'length'] },
   sources: ['asce-7-16-26'],
   of: elevationFactor,

@@ -112,7 +112,7 @@ export const workedBreakoutFactorClay = showing({
 export const workedBreakoutClayRectangle = showing({
   id: 'breakout-clay-rectangle',
   quantity: 'force',
-  formula: String.raw`Q_u = BL\left\{\beta'\left(7.56 + 1.44\tfrac BL\right)c_u + \gamma D_f\right\}`,
+  formula: String.raw`Q_u = BL\left\{\beta'\left(7.56 + 1.44\tfrac{B}{L}\right)c_u + \gamma D_f\right\}`,
   terms: {
     width: ['B', 'length'],
     length: ['L', 'length'],
@@ -129,7 +129,7 @@ export const workedBreakoutClayRectangle = showing({
 export const workedCriticalRatioClay = showing({
   id: 'critical-ratio-clay',
   quantity: 'ratio',
-  formula: String.raw`R_{cr} = (0.107\,c_u(\mathrm{kPa}) + 2.5)\left(0.73 + 0.27\tfrac LB\right)`,
+  formula: String.raw`R_{cr} = (0.107\,c_u(\mathrm{kPa}) + 2.5)\left(0.73 + 0.27\tfrac{L}{B}\right)`,
   terms: { strength: ['c_u', 'pressure'], width: ['B', 'length'], length: ['L', 'length'] },
   sources: ['das-1978'],
   of: (inputs: RatioInputs) => criticalRatioClay(inputs).rectangle,

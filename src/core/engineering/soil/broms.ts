@@ -8,6 +8,7 @@ import {
   metres,
   radians,
 } from '../../units/quantity.ts'
+import type { Term } from '../../model/worked.ts'
 import { showing } from '../showing.ts'
 
 /** Factors of the manual: on dead and live load, and on soil strength. Source: ufc-3-220-20. */
@@ -51,7 +52,7 @@ export function bromsDrained({
   unitWeight,
   frictionAngle,
 }: DrainedInputs): Readonly<{ depth: Metres; momentDepth: Metres; moment: NewtonMetres }> {
-  const kp = Math.tan(Math.PI / 4 + frictionAngle / 2) ** 2
+  const kp = passive(frictionAngle)
   const k = unitWeight * width * kp
   const f0 = Math.sqrt(force / (1.5 * k))
   return {
@@ -60,6 +61,9 @@ export function bromsDrained({
     moment: (moment + force * f0 - (k * f0 ** 3) / 2) as NewtonMetres,
   }
 }
+
+/** Passive coefficient of level ground [1]. */
+const passive = (frictionAngle: Radians): number => Math.tan(Math.PI / 4 + frictionAngle / 2) ** 2
 
 /** Positive root of z^3 - a z - b = 0 for a, b not negative. */
 const depressedCubicRoot = (a: number, b: number): number => {
@@ -94,11 +98,22 @@ export function bromsUndrained({ force, moment, width, strength }: UndrainedInpu
 /** The moment of a shown calculation is force times arm. */
 type Shown<T> = Omit<T, 'moment'> & Readonly<{ force: Newtons; arm: Metres }>
 
+const momentTerm = ({ force, arm }: Readonly<{ force: Newtons; arm: Metres }>): Term => ({
+  symbol: 'M_u',
+  name: 'moment',
+  value: force * arm,
+  quantity: 'moment',
+})
+const withMoment = <T extends Readonly<{ force: Newtons; arm: Metres }>>(inputs: T) => ({
+  ...inputs,
+  moment: (inputs.force * inputs.arm) as NewtonMetres,
+})
+
 /** Least depth in sand by Broms, with its work shown. */
 export const workedBromsDrained = showing({
   id: 'broms-drained',
   quantity: 'length',
-  formula: String.raw`\tfrac12\gamma' b K_p Z^3 = P_u (Z + e)`,
+  formula: String.raw`Z = \left(\frac{2 (P_u Z + M_u)}{\gamma' b K_p}\right)^{1/3},\quad M_u = P_u e,\quad K_p = \tan^2(45^\circ + \varphi^*/2)`,
   terms: {
     force: ['P_u', 'force'],
     arm: ['e', 'length'],
@@ -106,26 +121,40 @@ export const workedBromsDrained = showing({
     unitWeight: [String.raw`\gamma'`, 'unitWeight'],
     frictionAngle: [String.raw`\varphi^*`, 'angle'],
   },
+  // The depth stands on both sides: put in, they agree.
+  along: (inputs: Shown<DrainedInputs>) => [
+    momentTerm(inputs),
+    { symbol: 'K_p', name: 'passive', value: passive(inputs.frictionAngle), quantity: 'ratio' },
+    { symbol: 'Z', name: 'depthFound', value: bromsDrained(withMoment(inputs)).depth, quantity: 'length' },
+  ],
   sources: ['ufc-3-220-20'],
-  of: ({ force, arm, ...pile }: Shown<DrainedInputs>) => bromsDrained({ ...pile, force, moment: (force * arm) as NewtonMetres }).depth,
+  of: (inputs: Shown<DrainedInputs>) => bromsDrained(withMoment(inputs)).depth,
 })
 
 /** Least depth in clay by Broms, with its work shown. */
 export const workedBromsUndrained = showing({
   id: 'broms-undrained',
   quantity: 'length',
-  formula: String.raw`Z = 1.5b + f + g,\quad f = \tfrac{P_u}{9 s_u^* b},\quad g = \sqrt{\tfrac{P_u(e + 1.5b + 0.5f)}{2.25\,b\,s_u^*}}`,
+  formula: String.raw`Z = 1.5b + f + g,\quad f = \tfrac{P_u}{9 s_u^* b},\quad g = \sqrt{\tfrac{M_u + P_u(1.5b + 0.5f)}{2.25\,b\,s_u^*}},\quad M_u = P_u e`,
   terms: { force: ['P_u', 'force'], arm: ['e', 'length'], width: ['b', 'length'], strength: ['s_u^*', 'pressure'] },
+  along: (inputs: Shown<UndrainedInputs>) => {
+    const { f, g } = bromsUndrained(withMoment(inputs))
+    return [
+      momentTerm(inputs),
+      { symbol: 'f', name: 'bromsF', value: f, quantity: 'length' },
+      { symbol: 'g', name: 'bromsG', value: g, quantity: 'length' },
+    ]
+  },
   sources: ['ufc-3-220-20'],
-  of: ({ force, arm, ...pile }: Shown<UndrainedInputs>) => bromsUndrained({ ...pile, force, moment: (force * arm) as NewtonMetres }).depth,
+  of: (inputs: Shown<UndrainedInputs>) => bromsUndrained(withMoment(inputs)).depth,
 })
 
 /** Reduced friction angle, with its work shown. */
 export const workedReducedFrictionAngle = showing({
   id: 'reduced-friction-angle',
   quantity: 'angle',
-  formula: String.raw`\tan\varphi^* = 0.75\tan\varphi`,
-  terms: { frictionAngle: [String.raw`\varphi`, 'angle'], share: ['0.75', 'ratio'] },
+  formula: String.raw`\varphi^* = \arctan(r\tan\varphi)`,
+  terms: { frictionAngle: [String.raw`\varphi`, 'angle'], share: ['r', 'ratio'] },
   sources: ['ufc-3-220-20'],
   of: reducedFrictionAngle,
 })

@@ -1,4 +1,5 @@
 import { type Metres, type NewtonMetres, type Newtons, type PressureGradient, metres, newtons } from '../../units/quantity.ts'
+import type { Term } from '../../model/worked.ts'
 import { showing } from '../showing.ts'
 import { lateralDepthLimit } from './lateralNonconstrained.ts'
 
@@ -24,6 +25,11 @@ export function embedmentConstrained({ moment, gradient, multiplier, width }: Lo
   return metres(free <= limit ? free : Math.sqrt((4.25 * moment) / (multiplier * gradient * limit * width)))
 }
 
+/** The pressure at a depth, for a formula that shows its work. */
+const pressureAt = ({ gradient, multiplier }: Pick<Load, 'gradient' | 'multiplier'>, depth: Metres): readonly Term[] => [
+  { symbol: 'S_3', name: 'sidePressure', value: multiplier * gradient * Math.min(depth, lateralDepthLimit.value), quantity: 'pressure' },
+]
+
 type Provided = Readonly<{ depth: Metres; gradient: PressureGradient; multiplier: number; width: Metres }>
 
 /**
@@ -48,13 +54,20 @@ type ShownLoad = Readonly<{ force: Newtons; height: Metres; gradient: PressureGr
 export const workedEmbedmentConstrained = showing({
   id: 'embedment-constrained',
   quantity: 'length',
-  formula: String.raw`d^2 = \frac{4.25\,P h}{S_3 b},\quad S_3 = k L_t \min(d,\ 12\ \mathrm{ft})`,
+  formula: String.raw`d = \sqrt{\frac{4.25\,M_g}{S_3 b}},\quad M_g = P h,\quad S_3 = k L_t \min(d,\ 12\ \mathrm{ft})`,
   terms: {
     force: ['P', 'force'],
     height: ['h', 'length'],
     multiplier: ['k', 'ratio'],
     gradient: ['L_t', 'gradient'],
     width: ['b', 'length'],
+  },
+  along: ({ force, height, ...soil }: ShownLoad) => {
+    const moment = newtonMetres(force * height)
+    return [
+      { symbol: 'M_g', name: 'moment', value: moment, quantity: 'moment' },
+      ...pressureAt(soil, embedmentConstrained({ ...soil, moment })),
+    ]
   },
   sources: ['ibc-1807-3-2-2', 'ibc-1806-2'],
   of: ({ force, height, ...soil }: ShownLoad) => embedmentConstrained({ ...soil, moment: newtonMetres(force * height) }),
@@ -64,7 +77,7 @@ export const workedEmbedmentConstrained = showing({
 export const workedAllowableConstrained = showing({
   id: 'allowable-constrained',
   quantity: 'force',
-  formula: String.raw`P = \frac{k L_t \min(d,\ 12\ \mathrm{ft})\,b\,d^2}{4.25\,h}`,
+  formula: String.raw`P = \frac{S_3\,b\,d^2}{4.25\,h},\quad S_3 = k L_t \min(d,\ 12\ \mathrm{ft})`,
   terms: {
     multiplier: ['k', 'ratio'],
     gradient: ['L_t', 'gradient'],
@@ -72,6 +85,7 @@ export const workedAllowableConstrained = showing({
     depth: ['d', 'length'],
     height: ['h', 'length'],
   },
+  along: (provided: Provided & Readonly<{ height: Metres }>) => pressureAt(provided, provided.depth),
   sources: ['ibc-1807-3-2-2', 'ibc-1806-2'],
   of: ({ height, ...provided }: Provided & Readonly<{ height: Metres }>): Newtons | null =>
     height > 0 ? newtons(allowableMomentConstrained(provided) / height) : null,

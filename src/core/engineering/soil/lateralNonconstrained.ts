@@ -82,13 +82,23 @@ export function allowableLateral({ depth, height, gradient, multiplier, width }:
 export const workedEmbedmentNonconstrained = showing({
   id: 'embedment-nonconstrained',
   quantity: 'length',
-  formula: String.raw`d^3 - C d - 1.09\,C h = 0,\quad C = \frac{7.02\,P}{k L_t b}`,
+  formula: String.raw`d = 0.5 A\left(1 + \sqrt{1 + 4.36 h/A}\right),\quad A = \frac{2.34\,P}{S_1 b},\quad S_1 = \tfrac13 k L_t d`,
   terms: {
     force: ['P', 'force'],
     height: ['h', 'length'],
     multiplier: ['k', 'ratio'],
     gradient: ['L_t', 'gradient'],
     width: ['b', 'length'],
+  },
+  // The code's own form, with the pressure at a third of the depth that comes out: put in, both sides agree.
+  along: (inputs: Load) => {
+    const depth = embedmentNonconstrained(inputs)
+    if (depth === null || !(depth > 0)) return []
+    const pressure = (inputs.multiplier * inputs.gradient * depth) / 3
+    return [
+      { symbol: 'S_1', name: 'sidePressure', value: pressure, quantity: 'pressure' },
+      { symbol: 'A', name: 'embedmentTerm', value: (2.34 * inputs.force) / (pressure * inputs.width), quantity: 'length' },
+    ]
   },
   sources: ['ibc-1807-3-2-1', 'ibc-1806-2'],
   of: embedmentNonconstrained,
@@ -114,8 +124,9 @@ export const workedAllowableLateral = showing({
 export const workedEmbedmentForPressure = showing({
   id: 'embedment-for-pressure',
   quantity: 'length',
-  formula: String.raw`d = 0.5A\left\{1 + \sqrt{1 + 4.36h/A}\right\},\quad A = \frac{2.34P}{S_1 b}`,
+  formula: String.raw`d = 0.5 A\left(1 + \sqrt{1 + 4.36 h/A}\right),\quad A = \frac{2.34\,P}{S_1 b}`,
   terms: { force: ['P', 'force'], height: ['h', 'length'], pressure: ['S_1', 'pressure'], width: ['b', 'length'] },
+  along: (inputs: Given) => [{ symbol: 'A', name: 'embedmentTerm', value: embedmentForPressure(inputs).a, quantity: 'length' }],
   sources: ['ibc-1807-3-2-1'],
   of: (inputs: Given) => embedmentForPressure(inputs).depth,
 })

@@ -41,7 +41,7 @@ export function leastHoleForConcrete({ width, depth, round }: Inputs): Metres {
 export const workedBearingWidth = showing({
   id: 'bearing-width',
   quantity: 'length',
-  formula: ({ round }: Inputs) => (round ? 'b = D' : String.raw`b = \sqrt{w^2 + d^2}`),
+  formula: ({ round }: Inputs) => (round ? 'b = w' : String.raw`b = \sqrt{w^2 + d^2}`),
   terms: { width: ['w', 'length'], depth: ['d', 'length'] },
   sources: ['ibc-1807-3-2-1'],
   of: bearingWidth,
@@ -51,8 +51,9 @@ export const workedBearingWidth = showing({
 export const workedLeastHoleForConcrete = showing({
   id: 'least-hole-for-concrete',
   quantity: 'length',
-  formula: ({ round }: Inputs) => (round ? String.raw`D \ge w + 4\ \mathrm{in}` : String.raw`D \ge \sqrt{w^2 + d^2} + 4\ \mathrm{in}`),
+  formula: ({ round }: Inputs) => (round ? 'D = w + c' : String.raw`D = \sqrt{w^2 + d^2} + c`),
   terms: { width: ['w', 'length'], depth: ['d', 'length'] },
+  along: () => [{ symbol: 'c', name: 'clearance', value: concreteBackfillClearance.value, quantity: 'length' }],
   sources: ['ibc-1807-3-3'],
   of: leastHoleForConcrete,
 })

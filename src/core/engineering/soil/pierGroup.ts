@@ -79,7 +79,7 @@ export const workedBlockWeight = showing({
 export const workedBlockShear = showing({
   id: 'block-shear',
   quantity: 'force',
-  formula: String.raw`V_b = R_u\,\tfrac{\min(2 s,\ s + 2 D)}{\pi D}`,
+  formula: String.raw`V_b = R_u\,\frac{\min(2 s,\ s + 2 D)}{\pi D}`,
   terms: { ultimate: ['R_u', 'force'], spacing: ['s', 'length'], diameter: ['D', 'length'] },
   sources: ['ibc-1810-3-3-1-6', 'computed-here'],
   of: blockShear,
@@ -116,8 +116,8 @@ export function meetingDepth({ reach, radius, spread }: MeetingInputs): Metres {
 export const workedMeetingDepth = showing({
   id: 'meeting-depth',
   quantity: 'length',
-  formula: String.raw`h = \tfrac{s/2 - R}{\tan\theta}`,
-  terms: { reach: ['s/2', 'length'], radius: ['R', 'length'] },
+  formula: String.raw`h = \max\left(0,\ \frac{r - R}{\tan\theta}\right)`,
+  terms: { reach: ['r', 'length'], radius: ['R', 'length'] },
   along: ({ spread }: MeetingInputs) => [{ symbol: String.raw`\theta`, name: 'angle', value: Math.atan(spread), quantity: 'angle' }],
   sources: ['go-95', 'assumption'],
   of: meetingDepth,

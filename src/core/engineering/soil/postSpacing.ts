@@ -21,7 +21,7 @@ export function leastPostSpacing({ post, footing }: Inputs): Metres {
 export const workedLeastPostSpacing = showing({
   id: 'least-post-spacing',
   quantity: 'length',
-  formula: String.raw`s \ge \max(4.5\,b,\ 3\,B)`,
+  formula: String.raw`s = \max(4.5\,b,\ 3\,B)`,
   terms: { post: ['b', 'length'], footing: ['B', 'length'] },
   sources: ['ep486-scope'],
   of: leastPostSpacing,

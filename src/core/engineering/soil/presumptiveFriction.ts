@@ -24,8 +24,9 @@ export function presumptiveFriction({ bearing, diameter }: Inputs): Pascals | nu
 export const workedPresumptiveFriction = showing({
   id: 'presumptive-friction',
   quantity: 'pressure',
-  formula: String.raw`f_s = \min(q/6,\ 500\ \mathrm{psf})`,
-  terms: { bearing: ['q', 'pressure'], diameter: ['D', 'length'] },
+  formula: String.raw`f_s = \min(q/6,\ c)`,
+  terms: { bearing: ['q', 'pressure'] },
+  along: () => [{ symbol: 'c', name: 'frictionCap', value: shaftResistanceCap.value, quantity: 'pressure' }],
   sources: ['ibc-1810-3-3-1-4', 'ibc-1806-2'],
   of: presumptiveFriction,
 })

@@ -26,8 +26,9 @@ export function setbackFromSlope({ slopeHeight }: Inputs): Metres {
 export const workedSetbackFromSlope = showing({
   id: 'setback-from-slope',
   quantity: 'length',
-  formula: String.raw`L \ge \min(H/3,\ 40\ \mathrm{ft})`,
+  formula: String.raw`L = \min(H/3,\ c)`,
   terms: { slopeHeight: ['H', 'length'] },
+  along: () => [{ symbol: 'c', name: 'setbackCap', value: setbackCap.value, quantity: 'length' }],
   sources: ['ibc-1808-7'],
   of: setbackFromSlope,
 })

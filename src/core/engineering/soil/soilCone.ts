@@ -42,10 +42,16 @@ type ReachInputs = RoundInputs & Readonly<{ reach: Metres }>
  * Checked by: tests/external/go-95/check.test.ts
  */
 export function soilConeWithin({ radius, height, angle, reach }: ReachInputs): CubicMetres {
-  const rise = Math.min(height, Math.max(0, reach - radius) / Math.tan(angle))
-  const { volume } = soilCone({ radius: metres(Math.min(radius, reach)), height: metres(rise), angle })
+  const { rise, narrow } = within({ radius, height, angle, reach })
+  const { volume } = soilCone({ radius: metres(narrow), height: metres(rise), angle })
   return cubicMetres(volume + Math.PI * reach ** 2 * (height - rise))
 }
+
+/** Height of the part that still widens, and the radius that it starts from [m]. */
+const within = ({ radius, height, angle, reach }: ReachInputs) => ({
+  rise: Math.min(height, Math.max(0, reach - radius) / Math.tan(angle)),
+  narrow: Math.min(radius, reach),
+})
 
 type RectangularInputs = Readonly<{ a: Metres; b: Metres; height: Metres; angle: Radians }>
 
@@ -81,12 +87,20 @@ export const workedSoilCone = showing({
 export const workedSoilConeWithin = showing({
   id: 'soil-cone-within',
   quantity: 'volume',
-  formula: String.raw`V = \int_0^h \pi \min(R_1 + z\tan\theta,\ s/2)^2\,dz`,
+  formula: String.raw`V = \tfrac{\pi h_1}{3}(r_1^2 + r_1 r_2 + r_2^2) + \pi r^2 (h - h_1),\quad r_1 = \min(R_1, r),\quad h_1 = \tfrac{r - R_1}{\tan\theta}`,
   terms: {
     radius: ['R_1', 'length'],
     height: ['h', 'length'],
     angle: [String.raw`\theta`, 'angle'],
-    reach: ['s/2', 'length'],
+    reach: ['r', 'length'],
+  },
+  along: (inputs: ReachInputs) => {
+    const { rise, narrow } = within(inputs)
+    return [
+      { symbol: 'h_1', name: 'coneHeight', value: rise, quantity: 'length' },
+      { symbol: 'r_1', name: 'coneFoot', value: narrow, quantity: 'length' },
+      { symbol: 'r_2', name: 'coneTop', value: narrow + rise * Math.tan(inputs.angle), quantity: 'length' },
+    ]
   },
   sources: ['go-95', 'definition'],
   of: soilConeWithin,

@@ -56,7 +56,7 @@ export function leastEdgeDistance({ diameter, bearingLength, rowSpacing }: EdgeI
 export const workedGeometryFactor = showing({
   id: 'geometry-factor',
   quantity: 'ratio',
-  formula: String.raw`C_\Delta = \frac{a}{n D} \le 1`,
+  formula: String.raw`C_\Delta = \min\left(1,\ \frac{a}{n D}\right)`,
   terms: { actual: ['a', 'length'], full: ['n', 'ratio'], diameter: ['D', 'length'] },
   sources: ['nds-2018-12-5'],
   of: geometryFactor,

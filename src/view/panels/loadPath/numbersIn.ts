@@ -6,7 +6,7 @@ const tokensOf = (tex: string): string[] =>
 
 /** Commands that stand for no quantity: functions, signs, spaces and constants. */
 const known = new Set(
-  String.raw`\sin \cos \tan \ln \log \exp \min \max \sqrt \frac \tfrac \dfrac \left \right \cdot \times \le \ge \pi \big \Big \bigl \bigr \Bigl \Bigr \text \mathrm \quad \qquad`.split(
+  String.raw`\sin \cos \tan \arctan \ln \log \exp \min \max \sqrt \frac \tfrac \dfrac \left \right \cdot \times \le \ge \pi \big \Big \bigl \bigr \Bigl \Bigr \text \mathrm \quad \qquad`.split(
     ' ',
   ),
 )
@@ -78,7 +78,7 @@ function spelt(pieces: readonly Piece[]): string {
       token === '(' ||
       token === '[' ||
       (isBar && inBars) ||
-      /^\\(?:sqrt|t?frac|sin|cos|tan|ln|log|exp|min|max|pi|left)$/.test(token)
+      /^\\(?:sqrt|t?frac|sin|cos|tan|arctan|ln|log|exp|min|max|pi|left)$/.test(token)
     out += begins && afterNumber && open ? `\\times ${token}` : `${token} `
     afterNumber = false
     const ends = isNumber(token) || [')', ']', '}', '\\pi'].includes(token) || (isBar && !inBars)

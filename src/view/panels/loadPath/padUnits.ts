@@ -15,7 +15,7 @@ const writtenFor = /\(\\mathrm\{([^}]*)\}\)/
 export const padSystem = ({ formula }: Pick<Worked, 'formula'>, system: UnitSystem): UnitSystem =>
   writtenFor.test(formula) ? 'us' : system
 
-/** Lengths go with what stands beside them: feet with psf and pcf, inches with psi; metres with kPa, millimetres with MPa. */
+/** Lengths go with what stands beside them: feet with psf and pcf, inches with psi; metres with kPa, millimetres with MPa and newtons. */
 export function padUnits({ formula, inputs, quantity }: Pick<Worked, 'formula' | 'inputs' | 'quantity'>, system: UnitSystem): PadUnits {
   const note = writtenFor.exec(formula)?.[1]
   const present = [quantity, ...inputs.map((term) => term.quantity)]
@@ -23,7 +23,7 @@ export function padUnits({ formula, inputs, quantity }: Pick<Worked, 'formula' |
   const isLong = note !== undefined ? /\bft\b/.test(note) : !isStrength && present.some((one) => perFoot.has(one))
   return system === 'us'
     ? { length: isLong ? 'ft' : 'in', area: isStrength ? 'in2' : 'ft2', ratio: '1' }
-    : { length: isLong ? 'm' : 'mm', area: isStrength ? 'cm2' : 'm2', weight: 'kN', ratio: '1' }
+    : { length: isLong ? 'm' : 'mm', area: isStrength ? 'mm2' : 'm2', weight: 'kN', ratio: '1', ...(isStrength ? { force: 'N' } : {}) }
 }
 
 export type PadNumber = Readonly<{ text: string; unit: string }>
