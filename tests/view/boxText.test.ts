@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { boxText } from '../../src/view/panels/inputs/useEntry.ts'
+import { boxText, restingText } from '../../src/view/panels/inputs/useEntry.ts'
 
 const foot = 0.3048
 
@@ -21,4 +21,14 @@ describe('[P1] what stands in a box', () => {
     const odd = 7.123456789
     expect(boxText(odd, 'length', 'us', 'ft')).toMatch(/^\d+\.\d{6,} in$/)
   })
+
+  it.each([
+    ['49.212598425 in', '≈ 49.21 in'],
+    ['0.0123456 in', '≈ 0.01235 in'],
+    ['12345.67891 lb', '≈ 12345.7 lb'],
+    ['18 in', '18 in'],
+    ['24.5 ft', '24.5 ft'],
+    [`24'-4"`, `24'-4"`],
+    ['', ''],
+  ])('at rest %s is %s', (settled, resting) => expect(restingText(settled)).toBe(resting))
 })

@@ -45,7 +45,8 @@ const tenth: Digits = (amount, system) => decimals(amount, 1, system, 'trim')
 const digits: Readonly<Record<QuantityKind, Digits>> = {
   length: three,
   area: three,
-  volume: (amount, system) => decimals(amount, Math.abs(amount) < 9.995 ? 2 : 1, system),
+  volume: (amount, system) =>
+    Math.abs(amount) < 0.1 ? three(amount, system) : decimals(amount, Math.abs(amount) < 9.995 ? 2 : 1, system),
   weight: fourFromThousand,
   force: fourFromThousand,
   moment: fourFromThousand,
@@ -84,12 +85,20 @@ export function formatQuantity(value: number, kind: QuantityKind, system: UnitSy
   if (kind === 'length' && options.unit === undefined) return lengthText(value, system, options)
   const unit = options.unit ?? inputUnit[system][kind]
   const amount = fromSI(value, unit)
-  const text = unit === 'm3' ? decimals(amount, Math.abs(amount) < 9.9995 ? 3 : 2, system) : digits[kind](amount, system)
+  const text =
+    unit === 'm3' && Math.abs(amount) >= 0.01 ? decimals(amount, Math.abs(amount) < 9.9995 ? 3 : 2, system) : digits[kind](amount, system)
   return { text, unit: printed(unit) }
 }
 
-/** The same in one piece: "18 in", "3'-0\"", "2,566 lb", "8%". */
+/** Less than this, steel as a rule, is too little to be said in the units of concrete [m3]. */
+const littleVolume = 0.001
+
+/**
+ * The same in one piece: "18 in", "3'-0\"", "2,566 lb", "8%". A little volume, of steel say, is written in cubic inches or in litres
+ * unless a unit is asked for.
+ */
 export function formatText(value: number, kind: QuantityKind, system: UnitSystem, options: FormatOptions = {}): string {
-  const { text, unit } = formatQuantity(value, kind, system, options)
+  const isLittle = kind === 'volume' && options.unit === undefined && value !== 0 && Math.abs(value) < littleVolume
+  const { text, unit } = formatQuantity(value, kind, system, isLittle ? { ...options, unit: system === 'us' ? 'in3' : 'L' } : options)
   return close.has(unit) ? `${text}${unit}` : `${text} ${unit}`
 }

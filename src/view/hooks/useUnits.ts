@@ -14,14 +14,8 @@ export type Units = Readonly<{
   figure: Say
 }>
 
-/** Less than this, steel as a rule, is too little to be said in the units of concrete [m3]. */
-const littleVolume = 0.001
-
 const unitsFor = (system: UnitSystem): Units => {
-  const say: Say = (value, quantity, options) => {
-    const isLittle = quantity === 'volume' && options === undefined && value > 0 && value < littleVolume
-    return formatText(value, quantity, system, isLittle ? { unit: system === 'us' ? 'in3' : 'L' } : options)
-  }
+  const say: Say = (value, quantity, options) => formatText(value, quantity, system, options)
   return {
     system,
     say,

@@ -7,7 +7,7 @@ import { pierStore } from '../../../state/store.ts'
 import { text } from '../../../text/index.ts'
 import { fieldLabel } from '../issueText.ts'
 import { FieldIssues, HelpButton } from './FieldNotes.tsx'
-import { boxText, useEntry } from './useEntry.ts'
+import { boxText, restingText, useEntry } from './useEntry.ts'
 
 /** Steps that a key takes in the box. Shift and Page keys go ten at a time. */
 const stepsOf = (event: KeyboardEvent): number => {
@@ -25,6 +25,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
   const id = useId()
   const entry = useEntry(field)
   const [helpOpen, setHelpOpen] = useState(false)
+  const [isIn, setIsIn] = useState(false)
   const range = useRef<HTMLInputElement>(null)
   const slider = sliderOf(field, entry.system)
   const label = fieldLabel(field.path)
@@ -56,7 +57,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
     dragField(pierStore, field.path, slider.valueAt(next))
   }
 
-  const bound = (value: number): string => boxText(value, field.quantity, entry.system, field.unit?.[entry.system])
+  const bound = (value: number): string => restingText(boxText(value, field.quantity, entry.system, field.unit?.[entry.system]))
   const bounds = text.app.fields.between(bound(field.min), bound(field.max))
   const isBad = entry.errors.length > 0
   return (
@@ -71,13 +72,18 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
           autoComplete='off'
           spellCheck={false}
           placeholder={none}
-          value={entry.text}
+          value={isIn || entry.text !== entry.settled ? entry.text : entry.resting}
+          title={entry.resting === entry.settled ? undefined : entry.settled}
           aria-invalid={isBad}
           aria-describedby={`${id}-issues ${id}-help`}
           onChange={(event) => entry.setTyped(event.target.value)}
           onKeyDown={onKeyDown}
           onKeyUp={(event) => /^(Arrow|Page)(Up|Down)$/.test(event.key) && commitDraft(pierStore)}
-          onBlur={enter}
+          onFocus={() => setIsIn(true)}
+          onBlur={() => {
+            setIsIn(false)
+            enter()
+          }}
         />
       </div>
       <input
@@ -90,7 +96,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
         step={1}
         value={place}
         aria-label={text.app.fields.slider(label)}
-        aria-valuetext={entry.settled}
+        aria-valuetext={entry.resting}
         onChange={(event) => dragField(pierStore, field.path, slider.valueAt(Number(event.target.value)))}
         onBlur={() => commitDraft(pierStore)}
       />
@@ -101,7 +107,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
         id={`${id}-issues`}
         errors={entry.errors}
         warnings={entry.warnings}
-        kept={entry.value === null ? text.app.fields.keptNone : text.app.fields.kept(entry.settled)}
+        kept={entry.value === null ? text.app.fields.keptNone : text.app.fields.kept(entry.resting)}
         system={entry.system}
       />
     </div>

@@ -22,6 +22,16 @@ export const boxText = (value: number, quantity: QuantityKind, system: UnitSyste
   return [...own, formatText(value, quantity, system)].find(reads) ?? editText(value, quantity, system)
 }
 
+/**
+ * The same for a box that nobody is in: a number with more decimals than people read is cut to four figures and marked as about that. The
+ * value stays, and stands in full in the box while it is edited.
+ */
+export const restingText = (settled: string): string =>
+  settled.replace(
+    /^(-?)(\d+)\.\d{4,}/,
+    (number, _sign: string, whole: string) => `≈ ${Number(Number(number).toPrecision(Math.max(4, whole.length + 1)))}`,
+  )
+
 const noIssues: readonly Issue[] = []
 
 /** What a number field shows: its value on show, what was typed and refused, and the issues that name it. */
@@ -42,6 +52,7 @@ export const useEntry = (field: NumberField) => {
     value,
     text: typed ?? entry?.text ?? settled,
     settled,
+    resting: restingText(settled),
     isTyping: typed !== null,
     setTyped,
     errors: entry?.issues ?? noIssues,
