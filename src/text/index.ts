@@ -1,8 +1,8 @@
-import { answers } from './en/answers.ts'
 import { app } from './en/app.ts'
 import { standingCautions } from './en/cautions.ts'
 import { drawing } from './en/drawing.ts'
 import { choices, fields, groups } from './en/fields.ts'
+import { firstAnswers } from './en/firstAnswers.ts'
 import { issues } from './en/issues.ts'
 import { brackets, fills } from './en/kinds.ts'
 import { contacts, roles } from './en/roles.ts'
@@ -12,7 +12,7 @@ import { zones } from './en/zones.ts'
 
 /** The words of the page in one language, but for those in `late.ts`. A second language is a second object of this type. */
 export const en = {
-  answers,
+  answers: firstAnswers,
   app,
   brackets,
   choices,

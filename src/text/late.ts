@@ -1,3 +1,4 @@
+import { answers } from './en/answers.ts'
 import { changes } from './en/changes.ts'
 import { glossary } from './en/glossary.ts'
 import { lettingGo } from './en/lettingGo.ts'
@@ -12,6 +13,6 @@ import { verifiable } from './en/verifiable.ts'
  * Words that nobody reads before the answers are there: apart from the others, so that the first script goes without them. A second
  * language is a second object of this type too.
  */
-export const enLate = { cautions, changes, glossary, lettingGo, loadPath, loads, reasons, steps, terms, verifiable }
+export const enLate = { answers, cautions, changes, glossary, lettingGo, loadPath, loads, reasons, steps, terms, verifiable }
 
 export const late = enLate

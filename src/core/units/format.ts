@@ -45,8 +45,7 @@ const tenth: Digits = (amount, system) => decimals(amount, 1, system, 'trim')
 const digits: Readonly<Record<QuantityKind, Digits>> = {
   length: three,
   area: three,
-  volume: (amount, system) =>
-    Math.abs(amount) < 0.1 ? three(amount, system) : decimals(amount, Math.abs(amount) < 9.995 ? 2 : 1, system),
+  volume: (amount, system) => (Math.abs(amount) < 0.1 ? three(amount, system) : decimals(amount, Math.abs(amount) < 9.995 ? 2 : 1, system)),
   weight: fourFromThousand,
   force: fourFromThousand,
   moment: fourFromThousand,

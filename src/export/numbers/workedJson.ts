@@ -1,10 +1,10 @@
 import type { Worked } from '../../core/model/worked.ts'
-import { text } from '../../text/index.ts'
+import { late } from '../../text/late.ts'
 import { inWords, unitOf } from './named.ts'
 
 /** What an answer is called; its id where it has no name. */
 export const answerLabel = (id: string): string =>
-  Object.hasOwn(text.answers, id) ? text.answers[id as keyof typeof text.answers].label : id
+  Object.hasOwn(late.answers, id) ? late.answers[id as keyof typeof late.answers].label : id
 
 /** One number with its formula and all that went in. */
 export const workedJson = (one: Worked) => ({

@@ -1,33 +1,15 @@
+import { firstAnswers } from './firstAnswers.ts'
+
 /** Every number and every check by its id: a name, and one plain sentence. */
 export const answers = {
-  // Main answers.
-  'hole-volume': { label: 'Hole', plain: 'Room in the hole below the ground.' },
-  'mix-volume': { label: 'Mix in the hole', plain: 'Concrete or mix in one pier, less the post and the steel.' },
-  'pier-weight': {
-    label: 'Weight on the post',
-    plain: 'What hangs on the post and may be counted: concrete, post and steel, lighter where they stand in water.',
-  },
-  'wood-below-grade': { label: 'Wood below grade', plain: 'The longest line of wood that is below the ground.' },
+  ...firstAnswers,
 
   // Pier to ground.
-  'friction-and-weight': {
-    label: 'Side friction and weight',
-    plain: 'The ground grips the side of the pier, and the pier is heavy. A low value is used for the grip.',
-  },
-  'rational-friction-and-weight': {
-    label: 'Friction from the boring, and weight',
-    plain: 'Friction worked out from the blow count of a boring, plus 0.6 of the weight. An engineer decides.',
-  },
-  'depth-friction-and-weight': {
-    label: 'Friction by depth, and weight',
-    plain: 'An older rule for deep shafts, high near the surface, plus 0.6 of the weight. An engineer decides.',
-  },
   'beta-by-depth': { label: 'Beta by depth', plain: 'Friction for each unit of soil pressure, by an older rule for deep shafts.' },
   'side-friction-rational-ultimate': { label: 'Friction from the boring', plain: 'Grip of the soil on the side, before its factor.' },
   'side-friction-rational-allowable': { label: 'Friction from the boring, factor taken off', plain: 'With wind, the code takes half.' },
   'side-friction-by-depth-ultimate': { label: 'Friction by depth', plain: 'Grip of the soil on the side, before its factor.' },
   'side-friction-by-depth-allowable': { label: 'Friction by depth, factor taken off', plain: 'With wind, the code takes half.' },
-  'user-friction-and-weight': { label: 'Your side friction and weight', plain: 'The friction that you entered, plus 0.6 of the weight.' },
   'presumptive-bound': {
     label: 'Code friction',
     plain: 'The code gives a friction for piers that are pushed down. It is shown for scale and is never counted against uplift.',
@@ -35,20 +17,6 @@ export const answers = {
   'allowable-soil-uplift': {
     label: 'Allowable, pier to ground',
     plain: 'Side friction with its factor taken off, plus 0.6 of the weight.',
-  },
-  'clay-adhesion-and-weight': { label: 'Clay adhesion and weight', plain: 'Clay sticks to the side of the pier, and the pier is heavy.' },
-  'cone-over-ledge': {
-    label: 'Soil cone and weight',
-    plain: 'A wide foot lifts a cone of soil with it. The soil and the pier are counted once, at 0.6 of their weight.',
-  },
-  'breakout-of-ledge': {
-    label: 'Breakout of the wide foot',
-    plain: 'The ground over a wide foot breaks out with it. Soil and pier are inside this number, so no weight is added.',
-  },
-  'block-of-piers': {
-    label: 'One of a group of piers',
-    plain:
-      'Piers closer than three widths pull on the same ground. The code takes two thirds of the block that they share, if that is less.',
   },
   'block-weight': { label: 'Share of the block', plain: 'The pier and its share of the ground between the piers, lighter in water.' },
   'block-shear': { label: 'Grip on the faces of the block', plain: 'The grip of the side of the pier, over the outer faces of the block.' },
@@ -79,11 +47,6 @@ export const answers = {
   'factored-dead-load': { label: 'Weight that counts', plain: 'Codes let you count 0.6 of a weight against wind uplift.' },
 
   // Post to concrete.
-  'bar-through-post': {
-    label: 'Bar through the post',
-    plain: 'The bar holds by pressing on the wood and on the concrete. The weakest way in which it could give is used.',
-  },
-  'bracket-bolts': { label: 'Bolts in the bracket', plain: 'The bolts hold by pressing on the wood and on the steel.' },
   'connection-allowable': {
     label: 'Allowable, post to concrete',
     plain: 'The value of one bar or bolt times their number, with factors for wind, wet wood and spacing.',
@@ -103,38 +66,23 @@ export const answers = {
     plain: 'From the report of the bracket maker. It stands in for bolts and anchors.',
   },
 
-  'bracket-legs-hold': {
-    label: 'Legs of the bracket in the concrete',
-    plain: 'Bars must reach far enough into the concrete for their ends to grip. For flat legs no code says how far.',
-  },
   'legs-embedment': { label: 'Legs in the concrete', plain: 'From the top of the concrete down to the lower end of the legs.' },
   'legs-steel': { label: 'Steel of the legs', plain: 'Steel area of both legs times the working stress.' },
   'legs-share': { label: 'Share that the legs reach', plain: 'Length in the concrete, over the length for full strength.' },
   'legs-allowable': { label: 'Allowable, legs in the concrete', plain: 'Full strength of the steel where the legs reach far enough.' },
 
-  'bar-shear': { label: 'Bar sheared off', plain: 'The steel of the bar itself, cut at both faces of the post.' },
   'bar-shear-allowable': { label: 'Allowable, bar sheared off', plain: 'The shear strength of the steel, less its factor.' },
 
   // Post.
-  'post-net-tension': { label: 'Post pulled apart', plain: 'Wood that is left beside the hole, in tension along the grain.' },
   'net-tension': {
     label: 'Allowable, post pulled apart',
     plain: 'Tension value of the wood, times the wood that is left beside the hole.',
   },
-  'post-tear-out': { label: 'Torn out of the post end', plain: 'The wood below the bar or bolt could shear out along the grain.' },
   'row-tear-out': { label: 'Allowable, torn out of the end', plain: 'Shear value of the wood, times the two planes below the bar.' },
 
   // Concrete.
-  'concrete-breakout': {
-    label: 'Cone out of the concrete',
-    plain: 'The pull could lift a cone out of the top of the pier. A narrow pier has less room for that cone.',
-  },
   'round-pier-breakout': { label: 'Breakout of a round pier', plain: 'Nominal strength of the cone that fits in the pier.' },
   'breakout-allowable': { label: 'Allowable, cone of concrete', plain: 'Nominal strength less its factors.' },
-  'concrete-tension': {
-    label: 'Pier parting under the pull',
-    plain: 'All that hangs below the bar or bracket must be carried through the concrete at that level.',
-  },
   'parting-level': { label: 'Level where it could part', plain: 'Depth below the ground of the plane just under the bar or bracket.' },
   'weight-below-plane': {
     label: 'Weight below that level',

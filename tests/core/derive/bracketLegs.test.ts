@@ -90,6 +90,36 @@ describe('[C16] legs of a bracket in the concrete', () => {
     })
     expect(strengths).toEqual([...strengths].sort((a, b) => b - a))
   })
+  describe('bars with another end', () => {
+    const kind = record('bar-legs')
+    const { legs: own } = kind
+    const withEnd = (end: 'straight' | 'head', ask: () => void) => {
+      if (own?.shape !== 'bar') return expect.fail('no bars')
+      Object.assign(kind, { legs: { ...own, end } })
+      try {
+        ask()
+      } finally {
+        Object.assign(kind, { legs: own })
+      }
+    }
+    it('straight: a share of the steel where they are short, which is an estimate; all of it from 21.9 in', () =>
+      withEnd('straight', () => {
+        const short = legs(pierWith('bar-legs', 12))
+        expect(short).toMatchObject({ counted: "engineer's judgement", why: 'legs-short-of-straight-length' })
+        close(fromSI(short.allowable?.value ?? Number.NaN, 'lb'), (9600 * 12) / 21.909, { abs: 1, rel: 0 })
+        expect(legs(pierWith('bar-legs', 22))).toMatchObject({ counted: 'counted', allowable: { value: pound(9600) } })
+        for (const depth of [6, 12, 30]) {
+          const spec = pierWith('bar-legs', depth)
+          const hold = upliftHolds(pierFrame(spec), tableProperties(spec)).find((one) => one.id === 'bracket-legs-hold')
+          expect(hold?.allowable).toBe(legs(spec).allowable?.value)
+        }
+      }))
+    it('headed: nothing under its length, all from it on', () =>
+      withEnd('head', () => {
+        expect(legs(pierWith('bar-legs', 5)).counted).toBe('not counted')
+        expect(legs(pierWith('bar-legs', 6))).toMatchObject({ counted: 'counted', why: 'legs-reach-far-enough' })
+      }))
+  })
   it('the hook that is drawn is the one that is counted: 12 in down, 7 db from leg to end', () => {
     const { zones } = derivePier(pierWith('bar-legs', 12))
     const drawn = zones.find((zone) => zone.id === 'bracket-legs')

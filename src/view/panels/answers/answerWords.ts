@@ -5,7 +5,7 @@ import { text } from '../../../text/index.ts'
 export const rowOf = <T>(table: Readonly<Record<string, T>>, id: string): T | undefined =>
   Object.hasOwn(table, id) ? table[id] : undefined
 
-/** What an answer is called and what it says, in one plain sentence. */
+/** What an answer that stands on the opening page is called and what it says; every other is in `words.ts`. */
 export const answerWords = (id: string): Readonly<{ label: string; plain: string }> => rowOf(text.answers, id) ?? { label: id, plain: '' }
 export const zoneWords = (label: string): string => rowOf(text.zones, label) ?? label
 export const standingWords = (standing: Standing) => text.standings[standing]

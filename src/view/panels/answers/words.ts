@@ -4,7 +4,10 @@ import { late } from '../../../text/late.ts'
 import type { MarkName } from '../Mark.tsx'
 import { rowOf } from './answerWords.ts'
 
-export { answerWords, standingWords, zoneWords } from './answerWords.ts'
+export { standingWords, zoneWords } from './answerWords.ts'
+
+/** What any number or check is called and what it says, in one plain sentence. */
+export const answerWords = (id: string): Readonly<{ label: string; plain: string }> => rowOf(late.answers, id) ?? { label: id, plain: '' }
 
 export const reasonWords = (why: string | undefined): string => (why === undefined ? '' : (rowOf(late.reasons, why) ?? why))
 /** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
