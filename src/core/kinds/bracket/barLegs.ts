@@ -67,7 +67,7 @@ export const barLegs: BracketKind = {
         id: 'bracket-legs',
         label: 'bracket-legs',
         role: 'steel',
-        solids: [...hookedLeg(-legAt(site), -1, levels), ...hookedLeg(legAt(site), 1, levels)],
+        solids: [...hookedLeg(-legAt(site), 1, levels), ...hookedLeg(legAt(site), -1, levels)],
       },
       {
         id: 'bracket-seat',
