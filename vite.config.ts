@@ -34,6 +34,15 @@ const oneFontFormat = (): Plugin => ({
   transform: (code, id) => (/katex[^/]*\.css$/.test(id) ? code.replace(/,url\([^)]*\.(?:woff|ttf)\) format\("[^"]*"\)/g, '') : null),
 })
 
+/** The PDF writer can also draw a page's markup, with three packages that this page has no use for. */
+const leftOut = ['canvg', 'dompurify', 'html2canvas']
+const withoutMarkup = (): Plugin => ({
+  name: 'without-markup',
+  enforce: 'pre',
+  resolveId: (id) => (leftOut.includes(id) ? `\0left-out:${id}` : null),
+  load: (id) => (id.startsWith('\0left-out:') ? 'export default null' : null),
+})
+
 const initialLimit = 200_000
 const kilobytes = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB gzip`
 
@@ -76,7 +85,7 @@ export default defineConfig({
   base: './',
   // A missing file is a 404, never the page in its place.
   appType: 'mpa',
-  plugins: [react(), oneFontFormat(), policyInPage(), firstLoad()],
+  plugins: [react(), oneFontFormat(), withoutMarkup(), policyInPage(), firstLoad()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,

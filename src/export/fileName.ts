@@ -1,5 +1,5 @@
 /** What a file holds, as the last part of its name: `north-row-section.svg`. */
-export type FileContent = 'section' | 'pier' | 'picture' | 'numbers'
+export type FileContent = 'section' | 'pier' | 'picture' | 'numbers' | 'sheet'
 
 const mostLetters = 60
 

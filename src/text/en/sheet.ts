@@ -1,10 +1,14 @@
 /** Words of the sheet that goes home and to the permit counter. */
 export const sheet = {
   title: 'Sheet to print',
-  help: 'Pages as they come out of the printer, at full size. To keep a PDF, print and choose to save it as one.',
+  help: 'Pages as they come out of the printer, at full size.',
   loading: 'The sheet is being laid out.',
   close: 'Back to the pier',
-  print: 'Print or save as PDF',
+  print: 'Print',
+  pdf: 'Save as PDF',
+  pdfMaking: 'The PDF is being made.',
+  pdfMade: (name: string): string => `${name} is with your downloads.`,
+  pdfFailed: 'The PDF could not be made. Print instead, and choose to save as PDF there.',
   paper: 'Paper',
   sizes: { letter: 'US Letter', a4: 'A4' },
   pages: (count: number): string => (count === 1 ? '1 page' : `${count} pages`),

@@ -5,6 +5,7 @@ import { ComparedPages } from './ComparedPages.tsx'
 import { type PaperName, takePaper, usualPaper } from './paperSize.ts'
 import { PierPages } from './PierPages.tsx'
 import { Sources } from './sourcesBlock.tsx'
+import { usePdf } from './usePdf.ts'
 import { type SheetContent, useSheet } from './useSheet.ts'
 
 const papers: readonly PaperName[] = ['letter', 'a4']
@@ -33,6 +34,7 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
   const own = useRef<HTMLElement>(null)
   const [paper, setPaper] = useState<PaperName>(() => usualPaper(navigator.language))
   const content = useSheet()
+  const pdf = usePdf(own, paper, content?.facts.name ?? '')
   useAlone(own)
   useEffect(() => takePaper(paper), [paper])
   useEffect(() => {
@@ -70,6 +72,10 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
         <button type='button' className='button paperwork-print' disabled={content === null} onClick={() => void print()}>
           {words.print}
         </button>
+        <button type='button' className='button' disabled={content === null || pdf.isBusy} onClick={() => void pdf.make()}>
+          {words.pdf}
+        </button>
+        <p role='status'>{pdf.words}</p>
         <p>
           {words.help} {words.full}
         </p>
