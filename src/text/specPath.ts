@@ -1,4 +1,4 @@
-import type { PierSpec } from '../core/model/spec.ts'
+import type { FillId, PierSpec } from '../core/model/spec.ts'
 
 type Leaf = string | number | boolean | null | undefined
 /** Every dotted path into T, through every member of its unions. */
@@ -19,6 +19,15 @@ type Container =
   | 'fill'
   | 'top'
   | 'concrete'
+  | 'placing'
+  | 'water'
+  | 'life'
+  | 'life.own'
+  | 'life.factors'
+  | 'life.months.temperature'
+  | 'life.months.rainDays'
+  | 'costs.prices'
+  | `costs.prices.${FillId}`
   | 'loads'
   | 'sideways'
   | 'judgement'

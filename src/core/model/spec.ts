@@ -1,4 +1,7 @@
 import type { Metres, MetresPerSecond, Newtons, Pascals, PressureGradient, Radians, Slope, UnitWeight } from '../units/quantity.ts'
+import type { Costs, Life, Placing, Water } from './timeSpec.ts'
+
+export type { ClimateMonths, Costs, Life, MonthKey, Placing, Water } from './timeSpec.ts'
 
 /**
  * One pier as a person sets it: coherent SI, frozen, validated. Nothing derived lives here.
@@ -16,6 +19,8 @@ export type PierSpec = Readonly<{
   verticalBars: VerticalBars | null
   top: Top
   concrete: Concrete
+  placing: Placing
+  water: Water
   /** Number of like piers on the job [count]. */
   piers: number
   loads: Loads
@@ -28,6 +33,9 @@ export type PierSpec = Readonly<{
   judgement: Readonly<{ mechanism: SoilMechanism; reason: string }> | null
   /** What the permit drawing asks of this pier; null while none is entered. */
   callout: Callout | null
+  life: Life
+  /** Prices as the user knows them; null while none are entered. */
+  costs: Costs | null
 }>
 
 export type PresumptiveClass = 'crystalline-rock' | 'foliated-rock' | 'gravel' | 'sand' | 'clay'

@@ -2,7 +2,10 @@ import type { PierDocument, PierSpec } from '../model/spec.ts'
 import { metres, pascals, radians, slope } from '../units/quantity.ts'
 import { toSI } from '../units/factors.ts'
 import { deepFreeze } from './freeze.ts'
+import { firstLife } from './lifeFields.ts'
+import { firstPlacing } from './placingFields.ts'
 import { firstBars } from './steelFields.ts'
+import { firstWater } from './waterFields.ts'
 
 const inch = (value: number) => metres(toSI(value, 'in'))
 
@@ -31,6 +34,8 @@ export const defaultSpec: PierSpec = deepFreeze<PierSpec>({
   verticalBars: null,
   top: { shape: 'crowned', rise: inch(1.5), rim: inch(2), heaped: inch(0) },
   concrete: { strength: pascals(toSI(3500, 'psi')), unitWeight: 'plain', bagSize: 80, waste: toSI(10, '%'), cores: null },
+  placing: firstPlacing,
+  water: firstWater,
   piers: 1,
   loads: { entered: null, estimate: null },
   sideways: { ground: 'as-tabulated', top: 'free' },
@@ -38,6 +43,8 @@ export const defaultSpec: PierSpec = deepFreeze<PierSpec>({
   code: 'irc-2012-2018',
   judgement: null,
   callout: null,
+  life: firstLife,
+  costs: null,
 })
 
 export const defaultDocument: PierDocument = deepFreeze<PierDocument>({ spec: defaultSpec, written: {}, name: '', note: '' })

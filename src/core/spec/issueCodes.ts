@@ -44,6 +44,8 @@ export const issueCodes = [
   'link-content', // whole, but not a pier of ours
 
   // Site.
+  'factor-beyond-custom', // life.factors.*: outside 0.8 to 1.2 and not asked for; got, limit
+  'years-out-of-order', // life.own.low: longer than life.own.high (limit)
   'layers-out-of-order', // site.lower.from: not below the topsoil (limit)
   'slope-uses-downhill-depth', // warning: slope over 10 % (limit)
   'slope-needs-engineer', // warning: slope over 1 in 3 (limit)

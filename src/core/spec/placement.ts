@@ -12,5 +12,8 @@ export const placesMix = (spec: PierSpec): boolean => (places(spec, 'concrete') 
 export const usesConcrete = (spec: PierSpec): boolean =>
   places(spec, 'concrete') || places(spec, 'dry-mix') || spec.hole.base?.material === 'concrete'
 
+/** Is mix placed dry, to be wetted where it lies? */
+export const placesDryMix = (spec: PierSpec): boolean => places(spec, 'dry-mix')
+
 /** Does the finished top (crown, rim, heaped soil) belong to this way of filling? */
 export const hasTop = (spec: PierSpec): boolean => fillKind(spec.fill.kind).hasTop

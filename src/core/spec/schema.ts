@@ -12,6 +12,7 @@ import { longestReason, shortestReason, soilMechanisms } from './judgement.ts'
 import { schemaVersion } from './migrate.ts'
 import { valueAt } from './path.ts'
 import { longestName, longestNote } from './textLimits.ts'
+import { shortText } from './writeJob.ts'
 
 // Without this the library would probe for `new Function`, which the page's content policy forbids.
 z.config({ jitless: true })
@@ -67,6 +68,32 @@ const maybe = (path: string) => at(path).optional()
 
 /** A choice that a file from before it existed leaves out. */
 const started = (path: string) => z.prefault(at(path) as z.ZodType<unknown, unknown>, valueAt(defaultSpec, path))
+
+/** The fields below a path, nested as their paths are; what a file leaves out is as in the pier that everybody starts from. */
+const startedUnder = (prefix: string): z.ZodType => {
+  const below = fields.map((field) => field.path).filter((path) => path.startsWith(prefix))
+  const keys = [...new Set(below.map((path) => path.slice(prefix.length).split('.')[0] ?? ''))]
+  const shape = keys.map((key) => {
+    const path = `${prefix}${key}`
+    const field = byPath.get(path)
+    if (field?.type === 'part') return [key, part(nestedUnder(`${path}.`))] as const
+    if (field === undefined) return [key, startedUnder(`${path}.`)] as const
+    const value = valueAt(defaultSpec, path)
+    const text =
+      field.type === 'number' && field.quantity !== 'count' && typeof value === 'number' ? shortText(value, field.quantity) : value
+    return [key, field.type === 'choice' && field.nullable ? at(path) : z.prefault(at(path) as z.ZodType<unknown, unknown>, text)] as const
+  })
+  return z.strictObject(Object.fromEntries(shape)).prefault({})
+}
+
+/** The same for a part that is off to begin with: it has no values that a file may leave out. */
+const nestedUnder = (prefix: string): z.core.$ZodLooseShape => {
+  const below = fields.map((field) => field.path).filter((path) => path.startsWith(prefix))
+  const keys = [...new Set(below.map((path) => path.slice(prefix.length).split('.')[0] ?? ''))]
+  return Object.fromEntries(
+    keys.map((key) => [key, byPath.has(`${prefix}${key}`) ? at(`${prefix}${key}`) : z.strictObject(nestedUnder(`${prefix}${key}.`))]),
+  )
+}
 
 /** A quantity that a file may leave out, as the text that it then has. */
 const written = (path: string, text: string) => z.prefault(at(path) as z.ZodType<unknown, unknown>, text)
@@ -152,6 +179,8 @@ const pier = z.strictObject({
     waste: at('concrete.waste'),
     cores: part(entriesUnder('concrete.cores.')),
   }),
+  placing: startedUnder('placing.'),
+  water: startedUnder('water.'),
   piers: at('piers').default(1),
   loads: z
     .strictObject({ entered: part(entriesUnder('loads.entered.')), estimate: part(entriesUnder('loads.estimate.')) })
@@ -172,6 +201,8 @@ const pier = z.strictObject({
     date: z.string().max(calloutTexts.date).default(''),
     notes: z.string().max(calloutTexts.notes).default(''),
   }),
+  life: startedUnder('life.'),
+  costs: part(nestedUnder('costs.')),
 })
 
 /** The job file, newest version. Reading gives SI numbers; written texts are kept beside them by jobFile.ts. */

@@ -1,7 +1,7 @@
 import type { Field } from '../model/field.ts'
 import type { PierDocument, PierSpec } from '../model/spec.ts'
 import { editText } from '../units/editText.ts'
-import { powerOfTen, type UnitId } from '../units/factors.ts'
+import { fromSI, powerOfTen, type UnitId } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
 import type { QuantityKind } from '../units/quantity.ts'
 import { fields } from './fields.ts'
@@ -26,7 +26,15 @@ const exactUnit: Partial<Readonly<Record<QuantityKind, UnitId>>> = {
   slope: '%',
   ratio: '%',
   speed: 'm/s',
+  rain: 'm/s',
+  temperature: 'degC',
+  life: 's',
+  dosage: 'L/m3',
+  money: '1',
 }
+
+/** Units besides those of the two systems in which people tell a quantity: water by the gallon and the litre. */
+const alsoIn: Partial<Readonly<Record<QuantityKind, readonly UnitId[]>>> = { volume: ['gal', 'L'] }
 
 /** Every digit there is, in a unit that only shifts them; undefined for a quantity without one. */
 function everyDigit(value: number, quantity: QuantityKind): string | undefined {
@@ -44,12 +52,13 @@ function everyDigit(value: number, quantity: QuantityKind): string | undefined {
 export function shortText(value: number, quantity: QuantityKind): string {
   const us = editText(value, quantity, 'us')
   const metric = editText(value, quantity, 'metric')
-  const [short, long] = metric.length < us.length ? [metric, us] : [us, metric]
+  const others = (alsoIn[quantity] ?? []).map((unit) => `${Number(fromSI(value, unit).toPrecision(12))} ${unit}`)
+  const byLength = [us, metric, ...others].sort((a, b) => a.length - b.length)
   const isExact = (text: string | undefined): boolean => {
     const reading = parseQuantity(text ?? '', quantity)
     return reading.ok && reading.value === value
   }
-  return [short, long, everyDigit(value, quantity)].find(isExact) ?? short
+  return [...byLength, everyDigit(value, quantity)].find(isExact) ?? byLength[0] ?? us
 }
 
 /** Writes a job file: quantities as they were typed, else as short texts that read back as the same values. */

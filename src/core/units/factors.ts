@@ -62,6 +62,8 @@ export type UnitId =
   | 'gal/min'
   | 'L/s'
   | 'm3/s'
+  | 'gal/yd3'
+  | 'L/m3'
 
 /**
  * SI value of one unit as a quotient of two doubles. A quotient keeps the last digit where a single factor would not:
@@ -140,6 +142,8 @@ export const factors: Readonly<Record<UnitId, Factor>> = {
   'gal/min': of(231 * 2048383, 125e9 * 60),
   'L/s': of(1, 1000),
   'm3/s': of(1),
+  'gal/yd3': of(231, 46656),
+  'L/m3': of(1, 1000),
 }
 
 /** Units that are a power of ten of the SI unit: a decimal in one of them is only shifted. */
@@ -171,6 +175,7 @@ export const powerOfTen: Partial<Readonly<Record<UnitId, number>>> = {
   'm/s': 0,
   'L/s': -3,
   'm3/s': 0,
+  'L/m3': -3,
 }
 
 /** The mass that the pound names [kg]; a weight in lb and a mass in lb are the same number at standard gravity. */
@@ -199,12 +204,13 @@ export const unitsOf: Readonly<Record<QuantityKind, readonly UnitId[]>> = {
   count: ['1'],
   duration: ['s', 'min', 'h', 'd'],
   age: ['h', 'd'],
-  life: ['d', 'yr'],
+  life: ['s', 'd', 'yr'],
   temperature: ['degF', 'degC'],
   rain: ['in/h', 'mm/h', 'm/s'],
   speed: ['mph', 'km/h', 'm/s'],
   conductivity: ['in/h', 'mm/h', 'm/s'],
   flow: ['gal/min', 'L/s', 'm3/s'],
+  dosage: ['gal/yd3', 'L/m3'],
   money: ['1'],
 }
 
@@ -233,6 +239,7 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     speed: 'mph',
     conductivity: 'm/s',
     flow: 'gal/min',
+    dosage: 'gal/yd3',
     money: '1',
   },
   metric: {
@@ -258,6 +265,7 @@ export const inputUnit: Readonly<Record<UnitSystem, Readonly<Record<QuantityKind
     speed: 'm/s',
     conductivity: 'm/s',
     flow: 'L/s',
+    dosage: 'L/m3',
     money: '1',
   },
 }

@@ -65,6 +65,7 @@ const digits: Readonly<Record<QuantityKind, Digits>> = {
   speed: three,
   conductivity: power,
   flow: three,
+  dosage: three,
   money: whole,
 }
 

@@ -49,6 +49,7 @@ export type QuantityKind =
   | 'speed' // m/s    mph | m/s, km/h (wind)
   | 'conductivity' // m/s
   | 'flow' // m3/s   gal/min | L/s
+  | 'dosage' // m3/m3  gal/yd3 | L/m3 (water added to so much concrete)
   | 'money' // 1     in the currency that the user thinks in
 
 export type UnitSystem = 'us' | 'metric'

@@ -62,6 +62,8 @@ const spellings: Readonly<Record<UnitId, readonly string[]>> = {
   'gal/min': ['gal/min', 'gpm'],
   'L/s': ['l/s'],
   'm3/s': ['m3/s'],
+  'gal/yd3': ['gal/yd3', 'gal/cuyd'],
+  'L/m3': ['l/m3'],
 }
 
 const bySpelling: ReadonlyMap<string, UnitId> = new Map(

@@ -27,11 +27,13 @@ const unitInKey: Readonly<Record<QuantityKind, string>> = {
   speed: '_m_per_s',
   conductivity: '_m_per_s',
   flow: '_m3_per_s',
+  dosage: '_m3_per_m3',
   money: '',
 }
 
 /** SI unit of a number whose key is just "value". */
-export const unitOf = (quantity: QuantityKind): string => unitInKey[quantity].replace(/^_/, '').replaceAll('_per_', '/').replace('N_m', 'N.m') || '1'
+export const unitOf = (quantity: QuantityKind): string =>
+  unitInKey[quantity].replace(/^_/, '').replaceAll('_per_', '/').replace('N_m', 'N.m') || '1'
 
 /** One number under a key that names its unit. */
 export const named = (name: string, value: number, quantity: QuantityKind): Record<string, number> => ({

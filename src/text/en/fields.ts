@@ -1,6 +1,7 @@
 import type { FieldGroup } from '../../core/model/field.ts'
 import type { FieldPath } from '../specPath.ts'
 import { calloutChoices, calloutFields } from './drawing.ts'
+import { timeChoices, timeFields } from './timeFields.ts'
 
 /** What an input is called, what it means in one line, and what "none" is called where a value may be left out. */
 export type FieldText = Readonly<{ label: string; help: string; none?: string }>
@@ -166,6 +167,7 @@ export const fields: Readonly<Record<FieldPath, FieldText>> = {
   'loads.estimate.groundSnow': { label: 'Ground snow', help: 'Snow load on the ground, from the code map.' },
   piers: { label: 'Piers like this', help: 'How many piers the job has. Orders are shown for one and for all.' },
   ...calloutFields,
+  ...timeFields,
 }
 
 export const groups: Readonly<Record<FieldGroup, Readonly<{ label: string; help: string }>>> = {
@@ -176,8 +178,10 @@ export const groups: Readonly<Record<FieldGroup, Readonly<{ label: string; help:
   steel: { label: 'Steel', help: 'Bars and bracket.' },
   top: { label: 'Top', help: 'How it ends at the ground.' },
   concrete: { label: 'Concrete', help: 'The mix, and what to order.' },
+  water: { label: 'Water', help: 'What wets the wood.' },
   loads: { label: 'Loads', help: 'What pulls up, presses down and pushes.' },
   drawing: { label: 'Drawing', help: 'What the permit drawing asks of this pier.' },
+  years: { label: 'Years', help: 'How long it may last, and what it costs.' },
 }
 
 /** Words for the values of every choice. */
@@ -265,6 +269,7 @@ export const choices: Readonly<Record<string, Readonly<Record<string, string>>>>
   'loads.estimate.edition': { '7-16': 'ASCE 7-16', '7-22': 'ASCE 7-22' },
   'loads.estimate.exposure': { B: 'B', C: 'C', D: 'D' },
   ...calloutChoices,
+  ...timeChoices,
   'callout.barSize': barSize,
   'callout.section': postSection,
   'callout.treatment': useClass,

@@ -44,6 +44,9 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
 
   'layers-out-of-order': ({ field, got, limit }) =>
     `${field}: the second layer must start below the topsoil (${limit}). You entered ${got}.`,
+  'factor-beyond-custom': ({ field, got, limit }) =>
+    `${field}: ${got} is beyond ${limit}, the custom. Switch on “Factors beyond 0.8 to 1.2” first if you can say why.`,
+  'years-out-of-order': ({ field, got, limit }) => `${field}: ${got} is longer than the longest life entered (${limit}).`,
   'slope-uses-downhill-depth': ({ got, limit }) =>
     `The ground slopes ${got}, more than ${limit}. Depths are checked at the downhill edge, where the hole is least deep.`,
   'slope-needs-engineer': ({ got, limit }) => `The ground slopes ${got}, more than ${limit}. Ask an engineer about this slope.`,

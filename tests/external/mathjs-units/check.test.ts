@@ -66,6 +66,8 @@ const cases: Readonly<Record<UnitId, readonly [string, string]>> = {
   'gal/min': ['1 gallon/minute', 'm^3/s'],
   'L/s': ['1 L/s', 'm^3/s'],
   'm3/s': ['1 m^3/s', 'm^3/s'],
+  'gal/yd3': ['1 gal/yd^3', 'm^3/m^3'],
+  'L/m3': ['1 L/m^3', 'm^3/m^3'],
 }
 
 const asMathjs = (text: string, si: string) => unit(text).toNumber(si)

@@ -16,6 +16,10 @@ export const seattle: ClimateRecord = {
   standing: 'computed here',
 }
 
+/** Records that come with the page, by id. */
+export const climateRecords = { seattle } as const satisfies Readonly<Record<string, ClimateRecord>>
+export const climateRecordIds: readonly string[] = Object.keys(climateRecords)
+
 /** Index values that were found printed for a city; none came with its months. Source: fernandez-golfin-2017. */
 export const publishedIndices: readonly Readonly<{ id: string; index: number; source: SourceId; standing: Standing }>[] = [
   { id: 'vitoria', index: 76, source: 'fernandez-golfin-2017', standing: 'read' },

@@ -28,7 +28,9 @@ export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say
       shows('concrete.strength') ? say(concrete.strength, 'strength') : text.app.fields.extra(say(concrete.waste, 'ratio')),
       ...(piers > 1 ? [text.app.fields.piers(piers)] : []),
     ].join(', '),
+  water: ({ water }) => word('water.ground', water.ground),
   loads: ({ loads }, say) =>
     loads.entered ? say(loads.entered.uplift, 'force') : loads.estimate ? text.app.fields.estimate : text.app.fields.none,
+  years: ({ life, costs }, say) => [word('life.reference', life.reference), ...(costs ? [say(costs.rate, 'ratio')] : [])].join(', '),
   drawing: ({ callout }) => (callout ? callout.number || text.drawing.isEntered : text.app.fields.none),
 }
