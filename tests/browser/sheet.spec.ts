@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs'
 import type { Page } from '@playwright/test'
 import jsQR from 'jsqr'
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { calcJob } from '../../src/cli/calcJob.ts'
 import { parseJob } from '../../src/core/spec/jobFile.ts'
 import { encodeLink } from '../../src/state/link.ts'
+import { sheet as words } from '../../src/text/en/sheet.ts'
 import { type App, expect, test } from './app.ts'
 
 const openSheet = async ({ page }: App): Promise<void> => {
@@ -91,24 +92,42 @@ for (const [paper, width, height] of [
   ['US Letter', 612, 792],
   ['A4', 595, 842],
 ] as const) {
-  test(`prints on ${paper} at full size, with the numbers of the command line`, async ({ app }) => {
+  test(`goes to ${paper} at full size, printed or saved, with the numbers of the command line`, async ({ app }) => {
     await app.open(linkOfJob())
     await openSheet(app)
     await app.page.getByLabel(paper).check()
-    const pages = await wordsOf(await app.page.pdf({ preferCSSPageSize: true }))
-    expect(pages.length).toBe(await app.page.locator('.paper').count())
-    for (const page of pages) {
-      expect(Math.abs(page.width - width)).toBeLessThan(1.5)
-      expect(Math.abs(page.height - height)).toBeLessThan(1.5)
-      expect(page.text).toContain('Preliminary, not for construction')
-    }
-    const all = close(pages.map(({ text }) => text).join(' '))
+    const printed = await app.page.pdf({ preferCSSPageSize: true })
+    const waiting = app.page.waitForEvent('download')
+    await app.page.getByRole('button', { name: words.pdf, exact: true }).click()
+    const download = await waiting
+    expect(download.suggestedFilename()).toBe('pier-sheet.pdf')
+    await expect(app.page.getByText(words.pdfMade('pier-sheet.pdf'))).toBeVisible()
+    const count = await app.page.locator('.paper').count()
     const numbers = calc()
     expect(numbers.length).toBeGreaterThan(20)
-    for (const number of numbers) expect(all).toContain(close(number))
-    expect(all).toContain(close('20" Ø'))
-    // Nothing of the app behind is printed.
-    expect(all).not.toContain(close('Take it along'))
+    for (const bytes of [printed, readFileSync(await download.path())]) {
+      const pages = await wordsOf(bytes)
+      expect(pages.length).toBe(count)
+      for (const page of pages) {
+        expect(Math.abs(page.width - width)).toBeLessThan(1.5)
+        expect(Math.abs(page.height - height)).toBeLessThan(1.5)
+        expect(page.text).toContain('Preliminary, not for construction')
+      }
+      const all = close(pages.map(({ text }) => text).join(' '))
+      for (const number of numbers) expect(all).toContain(close(number))
+      expect(all).toContain(close('20" Ø'))
+      // Nothing of the app behind is on paper.
+      expect(all).not.toContain(close('Take it along'))
+    }
+    // Saved, the pages are words and lines: the one picture is the view of the pier.
+    const pdf = await getDocument({ data: new Uint8Array(readFileSync(await download.path())), useSystemFonts: false }).promise
+    const pictures = await Promise.all(
+      Array.from({ length: pdf.numPages }, async (_, i) => {
+        const { fnArray } = await (await pdf.getPage(i + 1)).getOperatorList()
+        return fnArray.filter((operation) => operation === OPS.paintImageXObject).length
+      }),
+    )
+    expect(pictures.reduce((sum, one) => sum + one, 0)).toBe(1)
   })
 }
 
