@@ -1,89 +1,17 @@
 import { readFileSync } from 'node:fs'
-import type { Page } from '@playwright/test'
-import jsQR from 'jsqr'
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { calcJob } from '../../src/cli/calcJob.ts'
 import { parseJob } from '../../src/core/spec/jobFile.ts'
 import { encodeLink } from '../../src/state/link.ts'
 import { sheet as words } from '../../src/text/en/sheet.ts'
-import { type App, expect, test } from './app.ts'
-
-const openSheet = async ({ page }: App): Promise<void> => {
-  await page.getByRole('button', { name: 'Sheet to print' }).first().click()
-  await expect(page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
-}
-
-/** Words of each page, and the page's size in points. */
-const wordsOf = async (bytes: Buffer) => {
-  const pdf = await getDocument({ data: new Uint8Array(bytes), useSystemFonts: false }).promise
-  const pages: { text: string; width: number; height: number }[] = []
-  for (let i = 1; i <= pdf.numPages; i++) {
-    const page = await pdf.getPage(i)
-    const { items } = await page.getTextContent()
-    const [, , width = 0, height = 0] = page.view
-    pages.push({ text: items.map((item) => ('str' in item ? item.str : '')).join(' '), width, height })
-  }
-  return pages
-}
-
-/** Letters alone: a reader of PDF may put spaces where a line was set apart. */
-const close = (text: string): string => text.replace(/\s+/g, '')
-
-type Said = Readonly<{ text: Readonly<{ us: string }> }>
-type Numbers = Readonly<{
-  headlines: readonly Said[]
-  checks: readonly Readonly<{ counted: string; allowable: Said | null; demand?: Said }>[]
-  quantities: readonly Readonly<{ text: Readonly<Record<'volume' | 'weight', Readonly<{ us: string }>>> }>[]
-  exposure: Readonly<{ lines: readonly Said[] }>
-  uplift: Readonly<{ allowable_N: number | null; text: Readonly<{ us: string }> | null }>
-}>
+import { expect, test } from './app.ts'
+import { calc, close, openSheet, wordsOf } from './onPaper.ts'
 
 const job = readFileSync('examples/boat-shelter-mixed.json', 'utf8')
-
-/** Main numbers of the job as the command line writes them. */
-const calc = (): string[] => {
-  const { out, code } = calcJob(job)
-  expect(code).toBe(0)
-  const { headlines, checks, quantities, exposure, uplift } = JSON.parse(out) as Numbers
-  return [
-    ...headlines.map(({ text }) => text.us),
-    ...checks.flatMap(({ counted, allowable, demand }) =>
-      counted === 'not counted' ? [] : [allowable, demand].flatMap((one) => one?.text.us ?? []),
-    ),
-    // Steel is too little for cubic feet: the page writes it in cubic inches.
-    ...quantities.flatMap(({ text }) => (text.volume.us.startsWith('0.00 ') ? [text.weight.us] : [text.volume.us, text.weight.us])),
-    ...exposure.lines.map(({ text }) => text.us),
-    ...(uplift.text === null ? [] : [uplift.text.us]),
-  ]
-}
 
 const linkOfJob = (): string => {
   const read = parseJob(job)
   if (!read.ok) throw new Error('the example is not valid')
   return `#p=${encodeLink(read.value)}`
-}
-
-const scan = async (page: Page): Promise<string | undefined> => {
-  const shot = await page.locator('.paper .paper-code').first().screenshot()
-  const { width, height, data } = await page.evaluate(
-    async (url) => {
-      const image = new Image()
-      image.src = url
-      await image.decode()
-      const canvas = document.createElement('canvas')
-      canvas.width = image.width * 3
-      canvas.height = image.height * 3
-      const context = canvas.getContext('2d')
-      context?.drawImage(image, 0, 0, canvas.width, canvas.height)
-      return {
-        width: canvas.width,
-        height: canvas.height,
-        data: [...(context?.getImageData(0, 0, canvas.width, canvas.height).data ?? [])],
-      }
-    },
-    `data:image/png;base64,${shot.toString('base64')}`,
-  )
-  return jsQR(new Uint8ClampedArray(data), width, height)?.data
 }
 
 test.use({ viewport: { width: 1280, height: 900 } })
@@ -103,7 +31,7 @@ for (const [paper, width, height] of [
     expect(download.suggestedFilename()).toBe('pier-sheet.pdf')
     await expect(app.page.getByText(words.pdfMade('pier-sheet.pdf'))).toBeVisible()
     const count = await app.page.locator('.paper').count()
-    const numbers = calc()
+    const numbers = calc(job)
     expect(numbers.length).toBeGreaterThan(20)
     for (const bytes of [printed, readFileSync(await download.path())]) {
       const pages = await wordsOf(bytes)
@@ -152,18 +80,6 @@ test('nothing is cut off on any page, and all of it stays within 180 by 254 mm',
     expect(width).toBeLessThanOrEqual(180.01)
     expect(height).toBeLessThanOrEqual(254)
   }
-})
-
-test('the code opens the same pier', async ({ app }) => {
-  await app.open()
-  const before = await app.spec()
-  await openSheet(app)
-  const address = await scan(app.page)
-  expect(address).toMatch(/#p=/)
-  await app.page.goto('about:blank')
-  await app.page.goto(address ?? '')
-  await app.ready()
-  expect(await app.spec()).toEqual(before)
 })
 
 test('every pier that is compared is on the sheet, and Escape leads back', async ({ app }) => {
