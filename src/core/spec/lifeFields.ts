@@ -1,7 +1,6 @@
 import { factorBounds } from '../engineering/life/factorMethod.ts'
-import { referenceLife } from '../engineering/life/referenceLife.ts'
 import { climateRecordIds, climateRecords } from '../engineering/tables/climateRecords.ts'
-import { lifeEvidence } from '../engineering/tables/lifeEvidence.ts'
+import { referenceRows } from '../engineering/tables/referenceRows.ts'
 import { choiceField, numberField, partField } from '../model/fieldMakers.ts'
 import type { Field } from '../model/field.ts'
 import type { ClimateMonths, Life, MonthKey, PierSpec } from '../model/spec.ts'
@@ -23,9 +22,6 @@ export const firstLife: Life = {
 
 export const factorNames = ['quality', 'design', 'work', 'outdoors', 'use', 'upkeep'] as const
 export const monthKeys: readonly MonthKey[] = ['m01', 'm02', 'm03', 'm04', 'm05', 'm06', 'm07', 'm08', 'm09', 'm10', 'm11', 'm12']
-
-/** Rows of evidence that give a life to start from. */
-const rows = lifeEvidence.filter((row) => referenceLife(row) !== null).map((row) => row.id)
 
 const byMonth = <T>(value: (index: number) => T): Record<MonthKey, T> =>
   Object.fromEntries(monthKeys.map((key, index) => [key, value(index)])) as Record<MonthKey, T>
@@ -49,7 +45,7 @@ const plain = (path: string, from: number, to: number, step: number, unit: UnitI
 
 /** What a range of life is taken from. Bounds are those of the tool, set here; no source but for the factors' customary ones. */
 export const lifeFields: readonly Field[] = [
-  choiceField('life.reference', 'years', ['rows', 'own', ...rows]),
+  choiceField('life.reference', 'years', ['rows', 'own', ...referenceRows]),
   span('life.own.low'),
   span('life.own.high'),
   ...factorNames.map((name) => plain(`life.factors.${name}`, 0.2, 2, 0.05, '1')),

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import fc from 'fast-check'
+import { referenceLife } from '../../../src/core/engineering/life/referenceLife.ts'
+import { lifeEvidence } from '../../../src/core/engineering/tables/lifeEvidence.ts'
+import { referenceRows } from '../../../src/core/engineering/tables/referenceRows.ts'
 import { bracketKinds, fillKinds } from '../../../src/core/kinds/index.ts'
 import { outOfBounds } from '../../../src/core/spec/bounds.ts'
 import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
@@ -18,6 +21,10 @@ const paths = [...new Set(fields.map((field) => field.path))]
 const groups = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'water', 'loads', 'drawing', 'years']
 
 describe('the table of fields', () => {
+  it('offers every row of evidence that gives a life', () => {
+    expect([...referenceRows]).toEqual(lifeEvidence.filter((row) => referenceLife(row) !== null).map((row) => row.id))
+  })
+
   it('stands in building order', () => {
     const order = fields.map((field) => groups.indexOf(field.group))
     expect(order).toEqual([...order].sort((a, b) => a - b))
