@@ -65,7 +65,7 @@ export const sheet = {
   issues: 'Odd about this pier',
   cautions: 'First of all',
   decides: 'Local code, your permit drawing and a licensed engineer decide.',
-  sources: { title: 'Sources', note: 'A mark says how well a source was checked.' },
+  sources: { title: 'Sources', note: 'Read in the source itself, but for:' },
   code: {
     title: 'Open this pier again',
     scan: 'Scan the code to open the same pier on another screen.',

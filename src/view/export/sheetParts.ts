@@ -58,13 +58,15 @@ const swatch = { width: 8 * mm, height: 5 * mm }
 /** A swatch is too short for the dashes of the drawing: they are halved in it. */
 const swatchLine = { water: lineStyles.water, frost: { ...lineStyles.frost, 'stroke-dasharray': `${3.5 * mm} ${1 * mm}` } } as const
 
-const columns = 3
+/** Two columns where they hold every name, which leaves long names more room. */
+const columnsFor = (count: number, rows: number): number => Math.max(2, Math.ceil(count / rows))
+const mostColumns = 3
 const pitch = 6.3 * mm
 
-/** Swatches of 8 by 5 mm with their names, in three columns. */
+/** Swatches of 8 by 5 mm with their names, in two or three columns. */
 export function legendSvg(entries: readonly LegendEntry[], x: number, top: number, room: number): string {
-  const column = room / columns
-  const rows = Math.max(3, Math.ceil(entries.length / columns))
+  const rows = Math.max(3, Math.ceil(entries.length / mostColumns))
+  const column = room / columnsFor(entries.length, rows)
   const head = svgWords(exporting.sheet.legend, { x, y: top + 2.6 * mm, 'font-size': letters.note, 'font-weight': 600, fill: ink })
   const drawn = entries.map((entry, i) => {
     const left = x + Math.floor(i / rows) * column

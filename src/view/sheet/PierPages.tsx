@@ -20,11 +20,14 @@ type Props = Readonly<{
   sources: ReactNode
 }>
 
+/** A list of what to order that is short enough stands on the first page, under the picture. */
+const isOrderFirst = ({ result, picture }: Pick<Props, 'result' | 'picture'>): boolean => picture !== null && result.quantities.length <= 5
+
 /** The parts that follow the drawing, in the order in which they are read. */
 const partsOf = ({ result, picture, sources }: Props): readonly ReactNode[] => [
   <LoadPath key='path' result={result} />,
   <AgainstDrawing key='drawing' result={result} />,
-  <Quantities key='order' result={result} />,
+  ...(isOrderFirst({ result, picture }) ? [] : [<Quantities key='order' result={result} />]),
   <Wood key='wood' result={result} />,
   <OtherChecks key='checks' result={result} />,
   <Depths key='depths' result={result} />,
@@ -74,7 +77,7 @@ export const PierPages = (props: Props) => {
               <div>
                 <MainNumbers result={result} />
                 <Cautions />
-                <Drawn svg={figures.legend} />
+                <Drawn svg={figures.legend} className='paper-legend' />
               </div>
               <div>
                 {picture ? (
@@ -85,6 +88,7 @@ export const PierPages = (props: Props) => {
                 ) : (
                   <Questions results={[result]} />
                 )}
+                {isOrderFirst(props) && <Quantities result={result} />}
                 <PaperTitle facts={facts} />
               </div>
             </div>

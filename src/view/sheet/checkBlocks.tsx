@@ -1,3 +1,4 @@
+import { Fragment, type ReactNode } from 'react'
 import type { CalloutResult } from '../../core/model/calloutResult.ts'
 import type { Check } from '../../core/model/worked.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
@@ -11,6 +12,13 @@ import { linkMark, whyNot } from '../panels/loadPath/linkWords.ts'
 import { Mark, type MarkName, Verdict } from '../panels/Mark.tsx'
 import { Block, type BlockProps } from './blocks.tsx'
 
+/** What is to be said of the row above, over the whole width of the table. */
+const Why = ({ columns, children }: Readonly<{ columns: number; children: ReactNode }>) => (
+  <tr className='paper-more'>
+    <td colSpan={columns}>{children}</td>
+  </tr>
+)
+
 /** Every link of the load path: what it may hold, or why that can't be verified, the load and their ratio. */
 export const LoadPath = ({ result }: BlockProps) => {
   const { say } = useUnits()
@@ -20,7 +28,7 @@ export const LoadPath = ({ result }: BlockProps) => {
   const groupWord = (group: Check['group']): string => rowOf<string>(text.app.answers.groups, group) ?? ''
   return (
     <Block title={words.loadPath.title}>
-      <table>
+      <table className='paper-four'>
         <thead>
           <tr>
             <th scope='col'>{words.loadPath.link}</th>
@@ -44,22 +52,24 @@ export const LoadPath = ({ result }: BlockProps) => {
               const isSpare = place !== 'needed'
               const why = whyNot(link)
               return (
-                <tr key={check.id} className={isSpare ? 'paper-spare' : undefined}>
-                  <th scope='row'>
-                    <Mark name={linkMark(link)} /> {answerWords(check.id).label}
-                    {governs && <b className='paper-tag'>{text.app.answers.governs}</b>}
-                    {place === 'spare' && <span className='paper-tag'>{words.loadPath.notInUse}</span>}
-                    {place === 'bound' && <span className='paper-tag'>{verdicts.bound}</span>}
-                    {why !== '' && !isSpare && <span className='paper-why'>{why}</span>}
-                  </th>
-                  <td className='number'>
-                    {check.counted === 'not counted' ? verdicts.unverified : holds === null ? '–' : say(holds, 'force')}
-                  </td>
-                  <td className='number'>{isSpare || load === null ? '' : say(load, 'force')}</td>
-                  <td className='number'>
-                    {isSpare || holds === null || load === null || holds <= 0 ? '' : Math.max(0, check.ratio ?? load / holds).toFixed(2)}
-                  </td>
-                </tr>
+                <Fragment key={check.id}>
+                  <tr className={isSpare ? 'paper-spare' : undefined}>
+                    <th scope='row'>
+                      <Mark name={linkMark(link)} /> {answerWords(check.id).label}
+                      {governs && <b className='paper-tag'>{text.app.answers.governs}</b>}
+                      {place === 'spare' && <span className='paper-tag'>{words.loadPath.notInUse}</span>}
+                      {place === 'bound' && <span className='paper-tag'>{verdicts.bound}</span>}
+                    </th>
+                    <td className='number'>
+                      {check.counted === 'not counted' ? verdicts.unverified : holds === null ? '–' : say(holds, 'force')}
+                    </td>
+                    <td className='number'>{isSpare || load === null ? '' : say(load, 'force')}</td>
+                    <td className='number'>
+                      {isSpare || holds === null || load === null || holds <= 0 ? '' : Math.max(0, check.ratio ?? load / holds).toFixed(2)}
+                    </td>
+                  </tr>
+                  {why !== '' && !isSpare && <Why columns={4}>{why}</Why>}
+                </Fragment>
               )
             })}
           </tbody>
@@ -107,7 +117,7 @@ export const AgainstDrawing = ({ result: { callout, spec } }: BlockProps) => {
       {(number !== '' || date !== '') && (
         <p>{[number && `${words.place}: ${number}`, date && `${words.drawn}: ${date}`].filter((part) => part !== '').join(' · ')}</p>
       )}
-      <table>
+      <table className='paper-four'>
         <thead>
           <tr>
             <th scope='col'>{d.columns.item}</th>
@@ -121,21 +131,23 @@ export const AgainstDrawing = ({ result: { callout, spec } }: BlockProps) => {
             const mark = markOf[item.verdict]
             const isTold = item.verdict === 'falls short' || item.verdict === "can't be verified"
             return (
-              <tr key={item.id}>
-                <th scope='row'>
-                  {mark && <Mark name={mark} />} {d.items[item.id]}: <b>{d.verdicts[item.verdict]}</b>
-                  {isTold && (
-                    <span className='paper-why'>
-                      {whyWords(item.why)}{' '}
-                      {item.consequences.map(({ id, value, quantity }) => `${consequenceWords(id)} ${change(value, quantity, say)}. `)}
-                      {item.verify.length > 0 && `${d.shows}: ${item.verify.map(verifyWords).join(' ')}`}
-                    </span>
-                  )}
-                </th>
-                <td className='number'>{valueWords(item.drawn, say)}</td>
-                <td className='number'>{valueWords(item.set, say)}</td>
-                <td className='number'>{differenceWords(item, say)}</td>
-              </tr>
+              <Fragment key={item.id}>
+                <tr>
+                  <th scope='row'>
+                    {mark && <Mark name={mark} />} {d.items[item.id]}: <b>{d.verdicts[item.verdict]}</b>
+                  </th>
+                  <td className='number'>{valueWords(item.drawn, say)}</td>
+                  <td className='number'>{valueWords(item.set, say)}</td>
+                  <td className='number'>{differenceWords(item, say)}</td>
+                </tr>
+                {isTold && (
+                  <Why columns={4}>
+                    {whyWords(item.why)}{' '}
+                    {item.consequences.map(({ id, value, quantity }) => `${consequenceWords(id)} ${change(value, quantity, say)}. `)}
+                    {item.verify.length > 0 && `${d.shows}: ${item.verify.map(verifyWords).join(' ')}`}
+                  </Why>
+                )}
+              </Fragment>
             )
           })}
         </tbody>
@@ -160,6 +172,8 @@ export const OtherChecks = ({ result }: BlockProps) => {
     ...other.flatMap((group) => result.checks.filter((check) => check.group === group && !standOff.includes(check))),
     ...standOff,
   ]
+  // What is met has its mark alone, told once below: the words that matter stand out.
+  const met = [...new Set(rows.map(verdictOf).flatMap(({ mark, word }) => (mark === 'meets' ? [word] : [])))]
   const side = (check: Check, which: 'asked' | 'there'): string => {
     if (check.choice) {
       const { path, asked, is } = check.choice
@@ -170,7 +184,7 @@ export const OtherChecks = ({ result }: BlockProps) => {
   }
   return (
     <Block title={words.checks.title}>
-      <table>
+      <table className='paper-four'>
         <thead>
           <tr>
             <th scope='col'>{words.checks.check}</th>
@@ -183,19 +197,27 @@ export const OtherChecks = ({ result }: BlockProps) => {
           {rows.map((check) => {
             const { mark, word } = verdictOf(check)
             return (
-              <tr key={check.id}>
-                <th scope='row'>
-                  <Mark name={mark} /> {answerWords(check.id).label}: {word}
-                  {check.counted === 'not counted' && <span className='paper-why'>{reasonWords(check.why)}</span>}
-                </th>
-                <td className='number'>{side(check, 'asked')}</td>
-                <td className='number'>{side(check, 'there')}</td>
-                <td className='number'>{check.ratio === undefined ? '' : check.ratio.toFixed(2)}</td>
-              </tr>
+              <Fragment key={check.id}>
+                <tr>
+                  <th scope='row'>
+                    <Mark name={mark} /> {answerWords(check.id).label}
+                    {mark !== 'meets' && `: ${word}`}
+                  </th>
+                  <td className='number'>{side(check, 'asked')}</td>
+                  <td className='number'>{side(check, 'there')}</td>
+                  <td className='number'>{check.ratio === undefined ? '' : check.ratio.toFixed(2)}</td>
+                </tr>
+                {check.counted === 'not counted' && <Why columns={4}>{reasonWords(check.why)}</Why>}
+              </Fragment>
             )
           })}
         </tbody>
       </table>
+      {met.length > 0 && (
+        <p className='paper-quiet'>
+          <Mark name='meets' /> {met.join(' · ')}
+        </p>
+      )}
     </Block>
   )
 }

@@ -1,5 +1,5 @@
-/** Letter sizes to try, the largest first [pt]: capitals from 2.1 down to 1.65 mm high. */
-export const letterSizes = [9, 8.6, 8.2, 7.8, 7.4, 7.1] as const
+/** Letter sizes to try, the largest first [pt]: capitals from 2.1 down to 1.75 mm high. */
+export const letterSizes = [9, 8.6, 8.2, 7.8, 7.5] as const
 
 /** The layout in the largest letter in which it takes no more pages than `wanted`; else the largest that takes as few as the smallest. */
 export function largestThatFits<T extends { readonly count: number }>(layouts: readonly T[], wanted: number): T | null {
@@ -11,7 +11,7 @@ export function largestThatFits<T extends { readonly count: number }>(layouts: r
 
 /** Height of a page's body, and what stands between two blocks [mm]. */
 export const room = 234
-export const gap = 2.4
+export const gap = 1.8
 const pixelsPerMm = 96 / 25.4
 export const heightsOf = (elements: Iterable<Element>): number[] =>
   [...elements].map((element) => element.getBoundingClientRect().height / pixelsPerMm)

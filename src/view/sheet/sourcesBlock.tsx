@@ -2,17 +2,18 @@ import type { PierResult } from '../../core/model/result.ts'
 import { sources } from '../../core/engineering/sources.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
 import { standingWords } from '../panels/answers/answerWords.ts'
-import { StandingMark } from '../panels/answers/StandingMark.tsx'
 import { Block } from './blocks.tsx'
 
 /** Every source that a number of these piers rests on, with its edition, place and how well it was checked. */
 export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }>) => {
   const ids = [...new Set(results.flatMap((result) => result.sources))]
+  const marks = [...new Set(ids.flatMap((id) => standingWords(sources[id].standing).mark ?? []))]
+  const letter = (mark: string): string => `(${String.fromCharCode(97 + marks.indexOf(mark))})`
   const titles = [...new Set(ids.map((id) => sources[id].title))]
   return (
     <Block title={words.sources.title}>
       <p className='paper-sources'>
-        {words.sources.note}{' '}
+        {words.sources.note} {marks.map((mark) => `${letter(mark)} ${mark.toLowerCase()}`).join(', ')}.{' '}
         {titles.map((title) => {
           const own = ids.map((id) => sources[id]).filter((source) => source.title === title)
           const [first] = own
@@ -27,8 +28,9 @@ export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }
                 <span key={source.locator + source.edition}>
                   {i > 0 && '; '}
                   {source.locator}
-                  {standingWords(source.standing).mark !== null && ' '}
-                  <StandingMark standing={source.standing} />
+                  {[standingWords(source.standing).mark ?? []]
+                    .flat()
+                    .map((mark) => `${source.locator === '' ? '' : '\u00a0'}${letter(mark)}`)}
                 </span>
               ))}
               {'. '}

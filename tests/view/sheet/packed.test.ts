@@ -16,6 +16,21 @@ describe('blocks in columns', () => {
       }),
     )
   })
+  it('takes one page whenever any order of the blocks fits two columns, the first block first', () => {
+    expect(packed([60, 70, 40, 30], 100, 0)).toEqual([
+      [
+        [0, 2],
+        [1, 3],
+      ],
+    ])
+    expect(packed([60, 50, 50, 40], 100, 0)).toEqual([
+      [
+        [0, 3],
+        [1, 2],
+      ],
+    ])
+    expect(packed([60, 50, 50, 41], 100, 0)).toHaveLength(2)
+  })
   it('shares a last lonely column between both sides', () => {
     expect(packed([30, 30, 30], 100, 2)).toEqual([[[0], [1, 2]]])
   })

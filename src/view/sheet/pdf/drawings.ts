@@ -43,7 +43,7 @@ export async function drawDrawings(pdf: jsPDF, page: PagePlace, paper: Element):
 /** Dots per millimetre on paper: 300 an inch. */
 const dots = 300 / 25.4
 
-/** Pictures, cut to their frame as the page does. */
+/** Pictures, fitted to their frame as the page does. */
 export async function drawPictures(pdf: jsPDF, page: PagePlace, paper: Element): Promise<void> {
   for (const image of paper.querySelectorAll('img')) {
     await image.decode()
@@ -51,7 +51,8 @@ export async function drawPictures(pdf: jsPDF, page: PagePlace, paper: Element):
     const canvas = document.createElement('canvas')
     canvas.width = Math.round(width * dots)
     canvas.height = Math.round(height * dots)
-    const scale = Math.max(canvas.width / image.naturalWidth, canvas.height / image.naturalHeight)
+    const fill = getComputedStyle(image).objectFit === 'contain' ? Math.min : Math.max
+    const scale = fill(canvas.width / image.naturalWidth, canvas.height / image.naturalHeight)
     const [wide, high] = [image.naturalWidth * scale, image.naturalHeight * scale]
     const context = canvas.getContext('2d')
     if (!context) continue
