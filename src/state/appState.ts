@@ -7,6 +7,13 @@ export type Viewpoint = 'section' | 'three-quarter' | 'uphill' | 'downhill' | 'p
 export type Layer = 'soil' | 'labels' | 'dimensions' | 'water' | 'frost'
 export type Theme = 'paper' | 'dark'
 
+/** A moment that is looked at: a step of building it (from 0), a day of its first month, or a year. */
+export type Moment =
+  | Readonly<{ stretch: 'build'; step: number }>
+  | Readonly<{ stretch: 'month'; day: number }>
+  | Readonly<{ stretch: 'years'; year: number }>
+export type Stretch = Moment['stretch']
+
 /** What is looked at and how. Never part of undo, never saved with the pier. */
 export type ViewSettings = Readonly<{
   units: UnitSystem
@@ -25,6 +32,10 @@ export type ViewSettings = Readonly<{
   openLink: string | null
   /** Uplift that is pulled at the post to see what happens [N]: no load of the document, null while nobody pulls. */
   pull: number | null
+  /** Moment on show; null for the pier as it is built, at no moment. */
+  time: Moment | null
+  /** Does the moment move on by itself? */
+  playing: boolean
   /** Which of the two panels stands beside or under the picture where there is no room for both. */
   panel: 'inputs' | 'answers'
   /** `light`: plain materials, no shadows, no multisampling; for tests and weak machines. */

@@ -16,6 +16,8 @@ export const defaultView: ViewSettings = {
   pointedAt: null,
   openLink: null,
   pull: null,
+  time: null,
+  playing: false,
   panel: 'inputs',
   quality: 'full',
 }
