@@ -2,8 +2,9 @@
 import { afterEach, describe, expect, it } from 'vitest'
 import { fillKinds } from '../../src/core/kinds/index.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
+import { formatText } from '../../src/core/units/format.ts'
 import { openDocument } from '../../src/state/actions/document.ts'
-import { editField, setChoice } from '../../src/state/actions/edit.ts'
+import { editField, setChoice, setPart } from '../../src/state/actions/edit.ts'
 import { pointAt, setUnits } from '../../src/state/actions/view.ts'
 import { shownResult } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
@@ -35,6 +36,21 @@ afterEach(async () => {
 })
 
 describe('[P2] answers', () => {
+  it('tells under the mix what is ordered of it, never the stone of the bed', async () => {
+    await shown('mixed-collar')
+    const without = document.querySelector('.title')?.textContent ?? ''
+    setPart(pierStore, 'hole.base', true)
+    await view?.end()
+    view = await draw(<Answers />)
+    const line = shownResult(pierStore.getState()).quantities.find((one) => one.role === 'concrete')
+    const order = line?.orders[0]
+    if (order === undefined || order.as === 'bags') expect.fail('no ready mix')
+    expect(document.querySelector('.title')?.textContent).toContain(
+      formatText(order.each, 'volume', 'us', { unit: 'yd3' }).replace(' ', '\u00a0'),
+    )
+    expect(without).toContain('yd³')
+  })
+
   it.each(fillKinds.map((kind) => kind.id))('%s: says what holds it down, or that it cannot be verified', async (id) => {
     for (const units of ['us', 'metric'] as const) {
       const said = await shown(id, units)

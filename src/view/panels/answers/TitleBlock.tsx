@@ -1,4 +1,5 @@
 import type { ExposureLine, PierResult } from '../../../core/model/result.ts'
+import type { Role } from '../../../core/model/solid.ts'
 import { text } from '../../../text/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
@@ -61,18 +62,23 @@ const Uplift = () => {
   )
 }
 
+/** What is counted as mix: the stone of a bed is ordered too, and is none. */
+const isMix: ReadonlySet<Role> = new Set<Role>(['concrete', 'dry-mix', 'flowable-fill'])
+
 /** A few words under a main number: what to order, what comes out, where it was measured. */
 const useNotes = (): Readonly<Record<string, string>> => {
   const { hole, quantities, exposure } = useResult()
   const { say, bare, system } = useUnits()
-  const orders = quantities.find((line) => line.orders.length > 0)?.orders ?? []
+  const mixes = quantities.filter((line) => line.orders.length > 0 && isMix.has(line.role))
   const longest = exposure.lines.reduce<ExposureLine | null>(
     (best, line) => (line.belowGrade > (best?.belowGrade ?? 0) ? line : best),
     null,
   )
   return {
     'hole-volume': text.app.answers.looseNote(bare(hole.spoilLoose.low, 'volume'), say(hole.spoilLoose.high, 'volume')),
-    'mix-volume': orders.map((order) => orderWords(order, system, say, 'each', 'short')).join(` ${text.app.answers.or} `),
+    'mix-volume': mixes
+      .map(({ orders }) => orders.map((order) => orderWords(order, system, say, 'each', 'short')).join(` ${text.app.answers.or} `))
+      .join(' + '),
     'pier-weight': text.app.answers.weightNote,
     'wood-below-grade': longest ? text.app.answers.sides[longest.side] : text.app.answers.allAbove,
   }
