@@ -152,9 +152,21 @@ test.describe('[B11] raise the uplift', () => {
     await pullTo(page, 'End')
     await expect(parts(page).answers).toContainText(lettingGo['pier-slides'])
     await expect(parts(page).answers).toContainText(/Illustrative/)
+    // What moves and what stays, read off the picture itself: the pier comes out whole and the ground stands.
+    await expect
+      .poll(() => page.evaluate(() => window.pierglass?.pullState()), { timeout: 15_000 })
+      .toMatchObject({
+        kind: 'letting-go',
+        how: 'pier-slides',
+        isMoving: false,
+        displaced: ['concrete', 'post', 'bars'],
+        parted: [],
+        bent: [],
+      })
     expect(await app.isSamePicture(await app.picture(), before)).toBe(false)
     expect(await app.spec()).toEqual(spec)
     await page.getByRole('button', { name: words.raise.off }).click()
+    await expect.poll(() => page.evaluate(() => window.pierglass?.pullState()?.displaced)).toEqual([])
     expect(await app.isSamePicture(await app.picture(), before)).toBe(true)
   })
 
