@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { parseJob } from '../../src/core/spec/jobFile.ts'
 import { encodeLink } from '../../src/state/link.ts'
+import { fields } from '../../src/text/en/fields.ts'
 import { sheet as words } from '../../src/text/en/sheet.ts'
 import { expect, test } from './app.ts'
 import { calc, close, openSheet, wordsOf } from './onPaper.ts'
@@ -90,9 +91,23 @@ test('every pier that is compared is on the sheet, and Escape leads back', async
   await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
   await expect(app.page.locator('.paper .paper-beside figure')).toHaveCount(4)
   await expect(app.page.locator('.paper .paper-code')).toHaveCount(4)
+  // What is set differently is told, with the first pier's own value beside it.
+  const method = app.page
+    .locator('.paper-compared tr')
+    .filter({ has: app.page.getByRole('rowheader', { name: fields['fill.kind'].label, exact: true }) })
+  await expect(method.first().locator('td b')).toHaveCount(3)
   await app.page.keyboard.press('Escape')
   await expect(app.page.locator('.paperwork')).toHaveCount(0)
   await expect(button).toBeFocused()
+})
+
+test('the keys that print a page open the sheet, and leave an open one to the browser', async ({ app }) => {
+  await app.open()
+  const isTaken = () =>
+    app.page.evaluate(() => !window.dispatchEvent(new KeyboardEvent('keydown', { key: 'p', ctrlKey: true, cancelable: true })))
+  expect(await isTaken()).toBe(true)
+  await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
+  expect(await isTaken()).toBe(false)
 })
 
 test('its controls are as large as a finger', async ({ app }) => {

@@ -1,12 +1,14 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
+import { type InputRow, inputRows } from '../../state/compareInputs.ts'
 import { type CompareRow, rowsFor } from '../../state/compareRows.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { compare } from '../../text/en/compare.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
 import { cells } from '../compare/cells.tsx'
 import { pierName } from '../compare/pierName.ts'
-import { useUnits } from '../hooks/useUnits.ts'
-import { issueText } from '../panels/issueText.ts'
+import { valueWords } from '../compare/valueWords.ts'
+import { type Say, useUnits } from '../hooks/useUnits.ts'
+import { fieldLabel, issueText } from '../panels/issueText.ts'
 import { Cautions, Questions } from './blocks.tsx'
 import { Codes } from './Code.tsx'
 import { Drawn } from './Drawn.tsx'
@@ -48,7 +50,7 @@ const still = (table: HTMLTableElement | null): void => {
   for (const summary of table?.querySelectorAll('summary') ?? []) summary.tabIndex = -1
 }
 
-const Rows = ({ rows, piers }: Readonly<{ rows: readonly CompareRow[]; piers: readonly ComparedPier[] }>) => (
+const Rows = ({ rows, piers }: Readonly<{ rows: readonly ReactNode[]; piers: readonly ComparedPier[] }>) => (
   <table ref={still} className='paper-compared'>
     <thead>
       <tr>
@@ -60,21 +62,36 @@ const Rows = ({ rows, piers }: Readonly<{ rows: readonly CompareRow[]; piers: re
         ))}
       </tr>
     </thead>
-    <tbody>
-      {rows.map((row) => {
-        const Cell = cells[row.id]
-        return (
-          <tr key={row.id}>
-            <th scope='row'>{compare.rows[row.id].label}</th>
-            {piers.map((compared) => (
-              <td key={compared.pick}>{compared.pier ? <Cell result={compared.pier.result} /> : '–'}</td>
-            ))}
-          </tr>
-        )
-      })}
-    </tbody>
+    <tbody>{rows}</tbody>
   </table>
 )
+
+const resultRow = (row: CompareRow, piers: readonly ComparedPier[]): ReactNode => {
+  const Cell = cells[row.id]
+  return (
+    <tr key={row.id}>
+      <th scope='row'>{compare.rows[row.id].label}</th>
+      {piers.map((compared) => (
+        <td key={compared.pick}>{compared.pier ? <Cell result={compared.pier.result} /> : '–'}</td>
+      ))}
+    </tr>
+  )
+}
+
+/** What is set differently, from the first pier on; what is not as in the first stands out in weight. */
+const inputRow = (row: InputRow, piers: readonly ComparedPier[], say: Say): ReactNode => {
+  const built = piers.filter(({ pier }) => pier !== null)
+  return (
+    <tr key={row.path}>
+      <th scope='row'>{fieldLabel(row.path)}</th>
+      {piers.map((compared) => {
+        const cell = row.cells[built.indexOf(compared)]
+        const said = cell ? valueWords(row.path, cell, say) : '–'
+        return <td key={compared.pick}>{cell?.differs ? <b>{said}</b> : said}</td>
+      })}
+    </tr>
+  )
+}
 
 /** Rows of the table by page, then the columns of the tail: on the last page under the rows, or on pages of their own. */
 type Laid = Readonly<{ rows: readonly (readonly number[])[]; tail: Packed; isUnder: boolean; letter: number; count: number }>
@@ -106,7 +123,11 @@ export const ComparedPages = ({ piers, facts, figures, sources }: Props) => {
   const ruler = useRef<HTMLDivElement>(null)
   const [laid, setLaid] = useState<Laid | null>(null)
   const results = piers.flatMap(({ pier }) => pier?.result ?? [])
-  const rows = rowsFor(results)
+  const { say } = useUnits()
+  const rows = [
+    ...inputRows(piers.flatMap(({ pier }) => pier?.document.spec ?? [])).map((row) => inputRow(row, piers, say)),
+    ...rowsFor(results).map((row) => resultRow(row, piers)),
+  ]
   const parts: readonly ReactNode[] = [
     <Questions key='ask' results={results} />,
     <Cautions key='cautions' />,

@@ -1,12 +1,23 @@
-import { lazy, Suspense, useState } from 'react'
+import { lazy, Suspense, useEffect, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { sheetEntry } from '../../text/en/sheetEntry.ts'
 
 const SheetView = lazy(() => import('./SheetView.tsx').then((module) => ({ default: module.SheetView })))
 
-/** The way to the printed sheet; all that makes it is fetched then. */
+/** The way to the printed sheet, by hand or by the keys that print a page; all that makes it is fetched then. */
 export const SheetButton = ({ className = 'button plain' }: Readonly<{ className?: string }>) => {
   const [isOpen, setOpen] = useState(false)
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      const isPrint = (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey && event.key.toLowerCase() === 'p'
+      // With the sheet open the keys print it.
+      if (!isPrint || event.defaultPrevented || document.querySelector('.paperwork')) return
+      event.preventDefault()
+      setOpen(true)
+    }
+    window.addEventListener('keydown', onKeyDown)
+    return () => window.removeEventListener('keydown', onKeyDown)
+  }, [])
   return (
     <>
       <button type='button' className={className} onClick={() => setOpen(true)}>
