@@ -16,7 +16,8 @@ export const sheet = {
   pageLabel: (at: number): string => `Page ${at}`,
   full: 'Print at 100 %.',
   compared: 'Methods side by side',
-  comparedNote: 'Sections at one scale, in the order shown. No method is ranked.',
+  comparedNote:
+    'Sections at one scale, in the order shown. No method is ranked. First what is set differently, but for what one method alone has.',
   place: 'Drawing number',
   drawn: 'Drawing date',
   block: {

@@ -78,6 +78,9 @@ const resultRow = (row: CompareRow, piers: readonly ComparedPier[]): ReactNode =
   )
 }
 
+/** What one method alone has to set says nothing beside the others, and has its place on that pier's own sheet. */
+const isShared = ({ cells: found }: InputRow): boolean => found.filter(({ field }) => field !== null).length > 1
+
 /** What is set differently, from the first pier on; what is not as in the first stands out in weight. */
 const inputRow = (row: InputRow, piers: readonly ComparedPier[], say: Say): ReactNode => {
   const built = piers.filter(({ pier }) => pier !== null)
@@ -125,7 +128,9 @@ export const ComparedPages = ({ piers, facts, figures, sources }: Props) => {
   const results = piers.flatMap(({ pier }) => pier?.result ?? [])
   const { say } = useUnits()
   const rows = [
-    ...inputRows(piers.flatMap(({ pier }) => pier?.document.spec ?? [])).map((row) => inputRow(row, piers, say)),
+    ...inputRows(piers.flatMap(({ pier }) => pier?.document.spec ?? []))
+      .filter(isShared)
+      .map((row) => inputRow(row, piers, say)),
     ...rowsFor(results).map((row) => resultRow(row, piers)),
   ]
   const parts: readonly ReactNode[] = [
