@@ -60,7 +60,7 @@ for (const [paper, width, height] of [
   })
 }
 
-test('nothing is cut off on any page, and all of it stays within 180 by 254 mm', async ({ app }) => {
+test('a pier without a drawing takes two pages, nothing is cut off, and all of it stays within 180 by 254 mm', async ({ app }) => {
   await app.open()
   await openSheet(app)
   const pages = await app.page.locator('.paper').evaluateAll((papers) =>
@@ -75,6 +75,12 @@ test('nothing is cut off on any page, and all of it stays within 180 by 254 mm',
       }
     }),
   )
+  // Its controls are as large as a finger.
+  const controls = await app.page
+    .locator('.paperwork-head :is(button, label)')
+    .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height))
+  for (const height of controls) expect(height).toBeGreaterThanOrEqual(44)
+  expect(pages).toHaveLength(2)
   for (const { over, wide, width, height } of pages) {
     expect(over).toBeLessThanOrEqual(1)
     expect(wide).toBeLessThanOrEqual(1)
@@ -108,13 +114,4 @@ test('the keys that print a page open the sheet, and leave an open one to the br
   expect(await isTaken()).toBe(true)
   await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
   expect(await isTaken()).toBe(false)
-})
-
-test('its controls are as large as a finger', async ({ app }) => {
-  await app.open()
-  await openSheet(app)
-  const boxes = await app.page
-    .locator('.paperwork-head :is(button, label)')
-    .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().height))
-  for (const height of boxes) expect(height).toBeGreaterThanOrEqual(44)
 })

@@ -34,7 +34,7 @@ const unfold = async ({ section, fold, lead }: ReturnType<typeof sureParts>): Pr
 
 /** Opens the page and the section, and waits for the first answer. */
 const opened = async (app: App) => {
-  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.page.setViewportSize({ width: 1280, height: 480 })
   await app.open()
   const found = sureParts(app.page)
   await unfold(found)
@@ -127,7 +127,7 @@ test('[N10] a pier that changes is answered anew, and one that cannot be verifie
 })
 
 test('[N10] a load from the drawing is held against the tries, as a count in a thousand', async ({ app }) => {
-  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.page.setViewportSize({ width: 1280, height: 480 })
   await app.open()
   await app.page.locator('.group > summary').filter({ hasText: groups.loads.label }).click()
   await app.page.getByRole('switch', { name: fields['loads.entered'].label, exact: true }).check({ force: true })
