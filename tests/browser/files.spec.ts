@@ -3,7 +3,7 @@ import { app as words } from '../../src/text/en/app.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 
-const wide = { width: 1280, height: 800 }
+const wide = { width: 1280, height: 480 }
 
 test('[F1] a saved file opens again as the same pier, name and all', async ({ app }) => {
   await app.page.setViewportSize(wide)
