@@ -1,6 +1,7 @@
 import { type Standing, type Term, type Worked, standings } from '../model/worked.ts'
 import type { QuantityKind } from '../units/quantity.ts'
-import { type SourceId, sources } from './sources.ts'
+import { standingOf } from './sourceStandings.ts'
+import type { SourceId } from './sources.ts'
 
 /** The least well verified of several. An empty list is a definition. */
 export const weakest = (...list: readonly Standing[]): Standing =>
@@ -44,7 +45,7 @@ export const showing = <I, R extends number | null>(recipe: Recipe<I, R>): Shown
       formula: typeof recipe.formula === 'string' ? recipe.formula : recipe.formula(inputs),
       inputs: [...termsOf(recipe, inputs), ...(recipe.along?.(inputs) ?? [])],
       sources: named,
-      standing: weakest(recipe.standing ?? 'definition', ...(use.standings ?? []), ...named.map((id) => sources[id].standing)),
+      standing: weakest(recipe.standing ?? 'definition', ...(use.standings ?? []), ...named.map(standingOf)),
       ...(recipe.method === undefined ? {} : { method: recipe.method }),
     }
   }

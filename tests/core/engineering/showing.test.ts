@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { cited, fromPrinted, printedUnits, toPrinted } from '../../../src/core/engineering/cited.ts'
 import { showing, weakest } from '../../../src/core/engineering/showing.ts'
-import { sources } from '../../../src/core/engineering/sources.ts'
+import { type SourceId, sources } from '../../../src/core/engineering/sources.ts'
+import { standingOf } from '../../../src/core/engineering/sourceStandings.ts'
 import { standings } from '../../../src/core/model/worked.ts'
 
 type Inputs = Readonly<{ a: number; b: number | null; name: string }>
@@ -12,6 +13,12 @@ const recipe = {
   terms: { a: ['a', 'length'], b: ['b', 'length'] },
   sources: ['ibc-1806-2'],
 } as const
+
+describe('the standings of sources', () => {
+  it.each(Object.entries(sources))('%s is as sources.ts has it', (id, { standing }) => {
+    expect(standingOf(id as SourceId)).toBe(standing)
+  })
+})
 
 describe('a number that shows its work', () => {
   const worked = showing({ ...recipe, of: ({ a, b }: Inputs) => a + (b ?? 0) })

@@ -1,4 +1,4 @@
-/** Rows of lifeEvidence.ts that give a life to start from, by id: the page opens without the rows themselves. Source: those of the rows. */
+/** Rows of lifeEvidence.ts that give a life to start from, by id: the page opens without the rows themselves. Source: assumption (the list; each row names its own). */
 export const referenceRows = [
   'common-practice-ten-years',
   'stakes-panama',
