@@ -1,46 +1,22 @@
-import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three'
-import type { AppState, Viewpoint, ViewSettings } from '../../state/appState.ts'
+import type { AppState, ViewSettings } from '../../state/appState.ts'
 import { shownResult } from '../../state/derived.ts'
+import { hiddenZones } from '../../state/hiddenZones.ts'
 import type { PierStore } from '../../state/store.ts'
 import { CameraRig } from './camera/CameraRig.ts'
-import { framed, type SafeArea } from './camera/framing.ts'
+import { framed } from './camera/framing.ts'
 import { focalPixels, type Pose, type Viewport } from './camera/lens.ts'
 import { aimAt } from './camera/viewpoints.ts'
 import type { PullReading } from '../app/probe.ts'
+import { Pace } from './Pace.ts'
+import type { Overlay, Playground } from './playground.ts'
 import { PaperScale } from './materials/paperScale.ts'
 import { pullState } from './pull/pullState.ts'
 import { Rising } from './pull/Rising.ts'
+import { player } from '../time/player.ts'
 import { Stage, type Tones } from './Stage.ts'
 
 /** Below this width [px] labels and the whole block do not fit side by side: the hole is framed instead. */
 export const narrowWidth = 560
-
-/** What lies over the picture and wants to follow it. */
-export type Overlay = Readonly<{
-  /** Room the picture may fill, given the words that stand round it. */
-  safeArea(viewport: Viewport, state: AppState, name: Viewpoint): SafeArea
-  /** The state has changed. */
-  refresh(state: AppState): void
-  /** Each drawn frame: move what is tied to points. */
-  track(pose: Pose, viewport: Viewport): void
-  grab(): void
-  /** The camera rests: lay everything out anew. */
-  settle(pose: Pose, viewport: Viewport): void
-}>
-
-export type Playground = Readonly<{
-  renderer: WebGLRenderer
-  scene: Scene
-  camera: PerspectiveCamera
-  element: HTMLElement
-  needFrame(): void
-  /** Draws with fewer or more pixels: a share of the screen's own. */
-  setSharpness(share: number): void
-}>
-
-/** A moving picture that takes longer than this for a frame is drawn with fewer pixels until it rests [ms]. */
-const slowFrame = 40
-const coarse = 0.6
 
 /** Keeps the picture in step with the store: hears the store, tells stage, camera and overlay, and asks for frames. Nothing here is React. */
 export class Director {
@@ -55,17 +31,17 @@ export class Director {
   private readonly rising = new Rising()
   private toSettle = true
   private handleHeld = false
-  private lastFrame = 0
-  private slow = 0
-  private isCoarse = false
+  private readonly pace: Pace
   private readonly unsubscribe: () => void
   private over: Overlay | null = null
+  private hidden: ReadonlySet<string> = new Set()
 
   constructor(
     private readonly ground: Playground,
     store: PierStore,
   ) {
     this.stage = new Stage(ground.renderer, ground.scene)
+    this.pace = new Pace(ground.setSharpness, ground.needFrame)
     this.rig = new CameraRig(ground.camera, ground.element, {
       needFrame: ground.needFrame,
       onGrab: () => {
@@ -79,6 +55,7 @@ export class Director {
     })
     this.unsubscribe = store.subscribe((state) => this.hear(state))
     this.hear(store.getState())
+    player.setPump(ground.needFrame)
   }
 
   /** Puts the overlay over the picture, and frames the pier in the room it leaves. */
@@ -110,6 +87,8 @@ export class Director {
   frame(): void {
     this.keepPace()
     this.moveOn()
+    player.tick(performance.now())
+    this.stage.setMoment(player.stretch, player.place)
     this.rig.frame()
     const pose = this.rig.pose()
     this.stage.frame(this.ground.camera, pose.distance)
@@ -118,8 +97,8 @@ export class Director {
     if (this.toSettle && !this.rig.isMoving && !this.isDragging && !this.rising.isRunning) {
       this.toSettle = false
       this.over?.settle(pose, this.viewport)
-      if (this.isCoarse) this.ground.needFrame()
-    } else this.over?.track(pose, this.viewport)
+      if (this.pace.isCoarse) this.ground.needFrame()
+    } else if (!this.isOnlyPlaying) this.over?.track(pose, this.viewport)
   }
 
   /** What has let go goes on rising. */
@@ -144,20 +123,15 @@ export class Director {
     }
   }
 
-  /** Pixels are given up only while something moves and frames come slowly; at rest all come back. */
-  private keepPace(): void {
-    const now = performance.now()
-    const isBusy = this.rig.isMoving || this.isDragging || this.rising.isRunning
-    this.slow = isBusy && now - this.lastFrame > slowFrame ? this.slow + 1 : 0
-    this.lastFrame = now
-    if (isBusy && this.slow > 2 && !this.isCoarse) this.setCoarse(true)
-    else if (!isBusy && this.isCoarse && !this.toSettle) this.setCoarse(false)
+  /** Time passes in a picture that stands still: what lies over it stays as it is. */
+  private get isOnlyPlaying(): boolean {
+    return player.isRunning && !this.toSettle && !this.rig.isMoving && !this.isDragging && !this.rising.isRunning
   }
 
-  private setCoarse(isCoarse: boolean): void {
-    this.isCoarse = isCoarse
-    this.ground.setSharpness(isCoarse ? coarse : 1)
-    this.ground.needFrame()
+  /** What waits to be laid out is laid out before pixels come back. */
+  private keepPace(): void {
+    const isBusy = this.rig.isMoving || this.isDragging || this.rising.isRunning || player.isRunning
+    if (isBusy || !this.toSettle) this.pace.tick(isBusy, performance.now())
   }
 
   /** The drawing context came back: the same picture is made again. */
@@ -218,6 +192,7 @@ export class Director {
   }
 
   dispose(): void {
+    player.setPump(null)
     this.unsubscribe()
     this.rig.dispose()
     this.stage.dispose()
@@ -229,6 +204,7 @@ export class Director {
     const { view } = state
     const isNewPier = before === null || shownResult(before) !== shownResult(state)
     const hasWay = this.hearPull(state, isNewPier)
+    const hasOtherParts = this.hearTime(state)
     const isNewPicture =
       isNewPier ||
       hasWay ||
@@ -250,9 +226,20 @@ export class Director {
     if (before === null) this.standsAt = view.viewpoint.name
     else if (before.view.viewpoint.at !== view.viewpoint.at) this.lookFrom(view.viewpoint.name)
     else if (isNewPier && state.draft === null) this.look(false)
-    // A pull that only grows moves its arrow; all words stay where they are.
+    // A pull that only grows moves its arrow, and a day or a year that passes its tones; all words stay where they are.
+    const passes = before !== null && (before.view.time !== view.time || before.view.playing !== view.playing) && !hasOtherParts
+    if (passes && !isNewPicture) return this.ground.needFrame()
     if (isNewPicture || before?.view.pull === view.pull || (before?.view.pull === null) !== (view.pull === null)) this.toSettle = true
     this.ground.needFrame()
+  }
+
+  /** True when other parts of the pier stand than before: a step of building it. */
+  private hearTime(state: AppState): boolean {
+    const hidden = hiddenZones(state)
+    if (hidden === this.hidden) return false
+    this.hidden = hidden
+    this.stage.setHidden(hidden)
+    return true
   }
 
   /** True when what lets go is another than before. */

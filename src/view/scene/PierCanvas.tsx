@@ -2,7 +2,7 @@ import { Canvas, useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useRef } from 'react'
 import { NeutralToneMapping, type PerspectiveCamera, type WebGLRenderer } from 'three'
 import type { ViewSettings } from '../../state/appState.ts'
-import { offerPull, offerRenderer, type RendererInfo } from '../app/probe.ts'
+import { offerParts, offerPull, offerRenderer, type RendererInfo } from '../app/probe.ts'
 import { pierStore } from '../../state/store.ts'
 import { fieldOfView } from './camera/lens.ts'
 import { Director, prefersStill } from './Director.ts'
@@ -63,12 +63,14 @@ function Direction({ isFull, onDirector, onLost }: Pick<Props, 'onDirector' | 'o
     made.setMotion(isFull && !prefersStill())
     director.current = made
     offerPull(() => made.readPull())
+    offerParts(() => made.stage.targets().map(({ id }) => id))
     onDirector(made)
     const onVisible = () => ground.needFrame()
     document.addEventListener('visibilitychange', onVisible)
     return () => {
       document.removeEventListener('visibilitychange', onVisible)
       offerPull(null)
+      offerParts(null)
       onDirector(null)
       director.current = null
       made.dispose()

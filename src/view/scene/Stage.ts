@@ -2,7 +2,8 @@ import { Color, type Data3DTexture, Fog, type PerspectiveCamera, type Scene, typ
 import type { LettingGo } from '../../core/derive/lettingGo.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role } from '../../core/model/solid.ts'
-import type { ViewSettings } from '../../state/appState.ts'
+import { lastDay } from '../../state/actions/time.ts'
+import type { Stretch, ViewSettings } from '../../state/appState.ts'
 import { type PierExtent, pierExtent } from './camera/pierExtent.ts'
 import { Daylight } from './light/Daylight.ts'
 import { makeEnvironment } from './light/environment.ts'
@@ -71,6 +72,19 @@ export class Stage {
     if (this.lent) this.scene.environment = isFull ? this.lent.environment : null
     else if (isFull && !this.environment) this.makeEnvironment()
     this.scene.environmentIntensity = environmentShare
+  }
+
+  /** Leaves out the zones that are not there yet. */
+  setHidden(hidden: ReadonlySet<string>): void {
+    this.model.setHidden(hidden)
+    this.daylight.askForShadows()
+  }
+
+  /** A moment, between whole steps, days and years too; null for none. Called with each frame that is played: it makes nothing. */
+  setMoment(stretch: Stretch | null, place: number): void {
+    const fresh = freshness(stretch, place)
+    this.shared.uFresh.value = fresh
+    this.model.setFresh(fresh)
   }
 
   /** What a pull does. How the pier lets go takes effect with the next `show`. */
@@ -147,6 +161,12 @@ export class Stage {
     this.environment = makeEnvironment(this.renderer)
     this.scene.environment = this.environment.texture
   }
+}
+
+/** Just placed while it is built; over its first month it grows light, fast at first. For the eye, no measure. */
+function freshness(stretch: Stretch | null, place: number): number {
+  if (stretch === 'build') return 1
+  return stretch === 'month' ? Math.max(0, 1 - place / lastDay) ** 1.6 : 0
 }
 
 const isSoil = (role: Role | null): boolean => role !== null && isNative(role)

@@ -1,6 +1,7 @@
 import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { formatText } from '../../core/units/format.ts'
 import { pointAt } from '../../state/actions/view.ts'
+import { hiddenZones } from '../../state/hiddenZones.ts'
 import { pierStore } from '../../state/store.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
@@ -24,6 +25,7 @@ export function SectionView() {
   const layers = usePier((state) => state.view.layers)
   const units = usePier((state) => state.view.units)
   const theme = usePier((state) => state.view.theme)
+  const hidden = usePier(hiddenZones)
   const pointedAt = usePier((state) => state.view.pointedAt)
 
   useLayoutEffect(() => {
@@ -57,8 +59,8 @@ export function SectionView() {
       length: (value: number) => formatText(value, 'length', units),
       slope: (value: number) => formatText(value, 'slope', units),
     }
-    return drawSection({ result, facing, cutPost, layers, say, type, size })
-  }, [result, facing, cutPost, layers, units, type, size, letters])
+    return drawSection({ result, facing, cutPost, layers, say, type, size, hidden })
+  }, [result, facing, cutPost, layers, units, type, size, letters, hidden])
 
   return (
     <div className='section' ref={frame}>

@@ -4,6 +4,7 @@ import { plane } from '../../core/geometry/surface.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role, SectionPolygon } from '../../core/model/solid.ts'
 import type { Layer } from '../../state/appState.ts'
+import { withoutZones } from '../../state/hiddenZones.ts'
 import { annotate, type Say, type Sight } from './annotate.ts'
 import { type Hatch, hatchOfGround, hatchOfRole } from './hatch.ts'
 import type { Box, Ink, Pixel } from './ink.ts'
@@ -22,6 +23,8 @@ export type SectionInput = Readonly<{
   say: Say
   type: TypeSize
   size: Size
+  /** Zones that are not there yet: the drawing keeps its scale and leaves them out. */
+  hidden?: ReadonlySet<string>
   /** Pixels to a metre that a drawing may have, as on paper: the largest that fits is taken. Left out: whatever fills the room. */
   scales?: readonly number[]
 }>
@@ -46,20 +49,32 @@ export type SectionFrame = Readonly<{
 }>
 
 const narrow = 560
+const none: ReadonlySet<string> = new Set()
 const isNative = (role: Role): boolean => role === 'topsoil' || role === 'soil' || role === 'soil-lower'
 
 /** The section as path data, in pixels of a drawing of the given size. */
-export function drawSection({ result, facing, cutPost, layers, say, type, size, scales = [] }: SectionInput): SectionDrawing {
+export function drawSection({
+  result,
+  facing,
+  cutPost,
+  layers,
+  say,
+  type,
+  size,
+  scales = [],
+  hidden = none,
+}: SectionInput): SectionDrawing {
   const rightAngle = facing - Math.PI / 2
   const isNarrow = size.width < narrow
   const all = sectionPolygons(result.zones, rightAngle, { cutPost })
-  const polygons = all.filter(({ role }) => layers.soil || !isNative(role))
+  const polygons = all.filter(({ zone, role }) => (layers.soil || !isNative(role)) && !hidden.has(zone))
+  const shown = withoutZones(result, hidden)
   const ground = extentOf(all.filter(({ role }) => isNative(role)))
   const pier = extentOf(all.filter(({ role }) => !isNative(role) && role !== 'wood'))
   const depth = result.spec.hole.depth
   const top = Math.min(result.spec.post.heightAboveGrade, Math.max(ground.top, pier.top) + 0.3 * depth)
   const named = namedZones(
-    result.zones.filter(({ role }) => layers.soil || !isNative(role)),
+    shown.zones.filter(({ role }) => layers.soil || !isNative(role)),
     isNarrow ? 6 : 9,
   )
   const column = layers.labels ? widestName(named, type.name) + 30 : 16
@@ -120,7 +135,7 @@ export function drawSection({ result, facing, cutPost, layers, say, type, size, 
     taken: { left: [], right: [] },
   }
   const { ink } = annotate({
-    result,
+    result: shown,
     sight,
     layers,
     say,

@@ -1,6 +1,7 @@
 import { heightAlong } from '../../core/geometry/corner.ts'
 import { plane } from '../../core/geometry/surface.ts'
 import type { PierResult } from '../../core/model/result.ts'
+import type { Role } from '../../core/model/solid.ts'
 import type { Zone } from '../../core/model/zone.ts'
 
 /** A place in the section: `u` metres from the axis, to the reader's right when positive, and height `y` [m]. */
@@ -128,7 +129,9 @@ export function pierDimensions(result: PierResult, rightAngle: number, leftAngle
     first: 1,
   })
   const half = postHalf(zones, rightAngle)
-  if (support.kind === 'embedded') {
+  // While it is built a part may not be there yet, and has no length.
+  const has = (role: Role): boolean => zones.some((zone) => zone.role === role)
+  if (support.kind === 'embedded' && has('wood')) {
     const foot = bottom + support.foot
     const axis = result.exposure.lines.find((line) => line.side === 'axis')
     if (axis && axis.belowGrade > clear)
@@ -141,7 +144,7 @@ export function pierDimensions(result: PierResult, rightAngle: number, leftAngle
         value: axis.belowGrade,
         first: 1,
       })
-    if (spec.bars) {
+    if (spec.bars && has('bar')) {
       const reach = Math.max(half, (Math.abs(Math.cos(rightAngle)) * spec.bars.length) / 2)
       list.push({
         id: 'bar',

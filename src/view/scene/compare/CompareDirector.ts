@@ -11,7 +11,7 @@ import { narrowWidth, prefersStill } from '../Director.ts'
 import { PaperScale } from '../materials/paperScale.ts'
 import { Lender } from './Lender.ts'
 import { Stage, type Tones } from '../Stage.ts'
-import { Pace } from './Pace.ts'
+import { Pace } from '../Pace.ts'
 
 /** Room [px] left free round the pier in its column. */
 const margin = 10

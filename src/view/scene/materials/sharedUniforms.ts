@@ -13,6 +13,8 @@ export type SharedUniforms = Readonly<{
   uGround: { value: Vector4 }
   /** Height of the water table [m]; far below when there is none. */
   uWater: { value: number }
+  /** What sets in the ground: 0 hard and dry … 1 just placed. */
+  uFresh: { value: number }
 }>
 
 export const noWater = -1e4
@@ -38,4 +40,5 @@ export const createSharedUniforms = (noise: Data3DTexture = noiseTexture()): Sha
   uAccent: { value: new Color('#7a1f5c') },
   uGround: { value: new Vector4(0, 0, 0, 0) },
   uWater: { value: noWater },
+  uFresh: { value: 0 },
 })

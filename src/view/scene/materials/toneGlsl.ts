@@ -3,6 +3,7 @@ uniform vec3 uBase; uniform vec3 uMottle; uniform vec3 uStoneA; uniform vec3 uSt
 uniform vec4 uScale; uniform vec4 uMix; uniform float uPacked;
 uniform float uBump; uniform float uRough;
 uniform float uGrass; uniform float uBare;
+uniform float uSets; uniform float uFresh;
 float mineralHeight = 0.0;
 float mineralRough = 1.0;
 float mineralBump = 1.0;
@@ -48,6 +49,9 @@ vec3 mineralTone(){
   c *= 1.0 - 0.16 * smoothstep(0.0, 1.4, below);
   c = moistened(c, wet * step(0.0, below + 0.5));
   mineralRough -= 0.3 * wet;
+  float fresh = uSets * uFresh;
+  c *= mix(vec3(1.0), vec3(0.5, 0.51, 0.54), fresh);
+  mineralRough -= 0.34 * fresh;
   if (uGrass > 0.5 && uSection < 0.5 && vFace.y > 0.5) {
     float r = length(p.xz);
     float ragged = texture(uNoise, vec3(p.x * 1.6, 0.5, p.z * 1.6)).r;

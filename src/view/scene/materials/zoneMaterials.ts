@@ -11,6 +11,8 @@ export type ZoneMaterials = Readonly<{
   pair: readonly [Material, Material]
   /** 0 plain … 1 pointed at. */
   setLit(amount: number): void
+  /** 0 hard and dry … 1 just placed; only what sets changes. Materials of the full picture read it from the shared values. */
+  setFresh(amount: number): void
   dispose(): void
 }>
 
@@ -52,6 +54,9 @@ const coatingTone: Readonly<Record<BarCoating, readonly [string, string, number]
   stainless: ['#9a9fa3', '#858a8e', 0],
 }
 
+/** Share of its light that concrete just placed keeps back. For the eye, no measure. */
+const freshDark = 0.48
+
 /** About two thirds of the thickness of a common bar apart. Common practice, no source. */
 const ribsPerMetre = 95
 
@@ -69,7 +74,11 @@ const mineralOwn = (look: MineralLook, role: Role): OwnUniforms => ({
   uBump: uniform(look.bump),
   uRough: uniform(look.roughness),
   uGrass: uniform(role === 'topsoil' || role === 'soil' ? 1 : 0),
+  uSets: uniform(sets(role) ? 1 : 0),
 })
+
+/** Placed wet, it grows lighter as it hardens and dries. */
+const sets = (role: Role): boolean => role === 'concrete' || role === 'flowable-fill'
 
 const woodOwn = (spec: PierSpec, bounds: PostBounds | null): OwnUniforms => {
   const make = postMake[spec.post.section]
@@ -137,10 +146,16 @@ export function zoneMaterials(
   const { family, own, ink, inkShare, hatch, plain } = recipe(role, spec, bounds)
   if (quality === 'light') {
     const pair = [plainMaterial(plain, 1), plainMaterial(plain, 1.08)] as const
+    const dry = new Color(plain)
     return {
       pair,
       setLit: (amount) => {
         for (const material of pair) material.emissive.copy(shared.uAccent.value).multiplyScalar(0.5 * amount)
+      },
+      setFresh: (amount) => {
+        if (!sets(role)) return
+        pair[0].color.copy(dry).multiplyScalar(1 - freshDark * amount)
+        pair[1].color.copy(dry).multiplyScalar(1.08 * (1 - freshDark * amount))
       },
       dispose: () => disposeAll(pair),
     }
@@ -162,6 +177,7 @@ export function zoneMaterials(
     setLit: (amount) => {
       lit.value = amount
     },
+    setFresh: () => undefined,
     dispose: () => disposeAll(pair),
   }
 }

@@ -50,6 +50,11 @@ export class PierModel {
   private going: ReadonlySet<string> = new Set()
   /** Pieces that leave a zone of which the rest stays, by that zone's id. */
   readonly riders = new Map<string, ZoneObject>()
+  /** Zones that are not there yet. */
+  private hidden: ReadonlySet<string> = new Set()
+  private hasSoil = true
+  private fresh = 0
+  private all: readonly ZoneObject[] = []
   private cutAt: Cut = { open: radians(0), facing: radians(0) }
   result: PierResult | null = null
 
@@ -69,6 +74,7 @@ export class PierModel {
     const { zones, spec } = result
     this.result = result
     this.cutAt = view.cut
+    this.hasSoil = view.soil
     const meshes = cutMeshes(zones, view.cut, { segments, cutPost: view.cutPost })
     const special = specialAngles(zones)
     const angles = planAngles(special, view.cut, segments)
@@ -94,7 +100,8 @@ export class PierModel {
         object.show(slices, drawn.edges, share)
       } else object.show(pieces?.stays.mesh ?? mesh, pieces?.stays.edges ?? drawn.edges)
       object.setShadows(view.quality === 'full')
-      object.group.visible = view.soil || !isNative(zone.role)
+      object.setFresh(this.fresh)
+      object.group.visible = this.isShown(zone)
       if (!pieces) continue
       parted.add(zone.id)
       const rider = this.riders.get(zone.id) ?? this.addRider(zone)
@@ -113,10 +120,29 @@ export class PierModel {
         object.dispose()
         this.zones.delete(id)
       }
+    this.all = [...this.zones.values()]
     this.showSheets(result, view, special)
     this.showGround(result, view)
     this.offsets = liftedOffsets(zones, spec.hole.depth)
     this.setLift(this.lift)
+  }
+
+  /** Leaves out the zones that are not there yet; bodies stay made. */
+  setHidden(hidden: ReadonlySet<string>): void {
+    if (hidden === this.hidden) return
+    this.hidden = hidden
+    for (const zone of this.result?.zones ?? []) this.zones.get(zone.id)?.setVisible(this.isShown(zone))
+  }
+
+  /** How fresh what sets in the ground is: 0 hard and dry … 1 just placed. */
+  setFresh(amount: number): void {
+    if (amount === this.fresh) return
+    this.fresh = amount
+    for (let i = 0; i < this.all.length; i++) this.all[i]?.setFresh(amount)
+  }
+
+  private isShown({ id, role }: Zone): boolean {
+    return (this.hasSoil || !isNative(role)) && !this.hidden.has(id)
   }
 
   /** How the pier lets go, null while it holds. Takes effect with the next `show`. */

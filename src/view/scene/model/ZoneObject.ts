@@ -88,6 +88,15 @@ export class ZoneObject {
     this.lit.visible = amount > 0
   }
 
+  setVisible(isVisible: boolean): void {
+    this.group.visible = isVisible
+  }
+
+  /** 0 hard and dry … 1 just placed. */
+  setFresh(amount: number): void {
+    this.materials?.setFresh(amount)
+  }
+
   setShadows(cast: boolean): void {
     this.body.castShadow = cast
   }

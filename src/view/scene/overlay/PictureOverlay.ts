@@ -3,6 +3,7 @@ import { formatText } from '../../../core/units/format.ts'
 import type { Zone } from '../../../core/model/zone.ts'
 import type { AppState, Viewpoint } from '../../../state/appState.ts'
 import { shownResult } from '../../../state/derived.ts'
+import { hiddenZones, withoutZones } from '../../../state/hiddenZones.ts'
 import { annotate, type Annotated, type Say, type Sight } from '../../section/annotate.ts'
 import type { Box, Pixel } from '../../section/ink.ts'
 import type { LabelWish, Side } from '../../section/labelColumns.ts'
@@ -11,7 +12,7 @@ import type { FacePlace } from '../../section/sectionAnchors.ts'
 import { typeSize, type TypeSize } from '../../section/typeSize.ts'
 import type { SafeArea } from '../camera/framing.ts'
 import { focalPixels, type Pose, project, type Viewport } from '../camera/lens.ts'
-import type { Overlay } from '../Director.ts'
+import type { Overlay } from '../playground.ts'
 import { isNative, postBounds } from '../model/PierModel.ts'
 import type { Stage } from '../Stage.ts'
 import { type Anchor, visibleAnchors } from './anchors.ts'
@@ -86,7 +87,7 @@ export class PictureOverlay implements Overlay {
   private zonesToName(state: AppState, isNarrow: boolean): Zone[] {
     const { layers } = state.view
     return namedZones(
-      shownResult(state).zones.filter(({ role }) => layers.soil || !isNative(role)),
+      withoutZones(shownResult(state), hiddenZones(state)).zones.filter(({ role }) => layers.soil || !isNative(role)),
       isNarrow ? 6 : 9,
     )
   }
@@ -126,7 +127,7 @@ export class PictureOverlay implements Overlay {
       slope: (value) => formatText(value, 'slope', view.units),
     }
     this.annotated = annotate({
-      result: shownResult(state),
+      result: withoutZones(shownResult(state), hiddenZones(state)),
       sight,
       layers: isApart ? { ...layers, dimensions: false, water: false, frost: false } : layers,
       say,

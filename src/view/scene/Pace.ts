@@ -6,7 +6,7 @@ const coarse = 0.6
 export class Pace {
   private lastFrame = 0
   private slow = 0
-  private isCoarse = false
+  isCoarse = false
 
   constructor(
     private readonly setSharpness: (share: number) => void,
