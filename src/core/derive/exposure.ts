@@ -18,10 +18,10 @@ const contactOf: Readonly<Partial<Record<Role, Contact>>> = {
   'flowable-fill': 'flowable-fill',
 }
 
-type Band = Readonly<{ contact: Contact; from: number; to: number }>
+export type Band = Readonly<{ contact: Contact; from: number; to: number }>
 
 /** What touches the wood at radius r in the direction (cos, sin), from its foot up to grade, and on into concrete above grade. Metres, signed. */
-function bandsAt(frame: PierFrame, r: number, cos: number, sin: number): readonly Band[] {
+export function bandsAt(frame: PierFrame, r: number, cos: number, sin: number): readonly Band[] {
   const grade = heightAlong(frame.grade, r, cos, sin)
   const bands: Band[] = []
   let from = frame.profile.bottom
@@ -97,14 +97,14 @@ export function exposureArea(frame: PierFrame): Readonly<{ area: Partial<Record<
 }
 
 /** Length of outline passed per radian of plan angle [m/rad]. */
-function perimeterRate(outline: Radial, r: number, cos: number, sin: number): number {
+export function perimeterRate(outline: Radial, r: number, cos: number, sin: number): number {
   if (outline.kind !== 'rectangle') return r
   const onX = Math.abs(cos) * outline.hz > Math.abs(sin) * outline.hx
   return (r * r) / (onX ? outline.hx : outline.hz)
 }
 
 /** What the post's end grain stands on; null when the foot is above grade. */
-function footContact(frame: PierFrame): Readonly<{ contact: Contact; area: number }> | null {
+export function footContact(frame: PierFrame): Readonly<{ contact: Contact; area: number }> | null {
   if (!frame.standing) return null
   const { postOutline: outline, foot, fillBottom } = frame
   const area = outline.kind === 'rectangle' ? 4 * outline.hx * outline.hz : Math.PI * radiusAlong(outline, 1, 0) ** 2

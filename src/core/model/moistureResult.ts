@@ -50,7 +50,10 @@ export type TopResult = Readonly<{
   /** Null where the pier has no finished top: then soil lies against the wood. */
   slope: Worked | null
   path: WaterPath
-  /** Points (r, y) [m] of the way that rain runs in the section on the uphill side, highest first; the last one is where it ends: on the ground downhill, in the swale, or at the post. */
+  /**
+   * Points (r, y) [m] of the way that rain runs in the upright plane through the axis and straight downhill: r is negative uphill,
+   * positive downhill. In order of flow; the last one is where it ends: on the ground downhill, in the swale, or at the post's face.
+   */
   line: readonly (readonly [r: number, y: number])[]
   /** Held by a dished top when full; zero for any other. */
   ponded: Worked | null

@@ -6,8 +6,14 @@ type Inputs = Readonly<{
   rimAboveDownhill: Metres
   heaped: Metres
 }>
-/** Why water reaches the post, each a key into the text table. */
-export type WaterReason = 'top-slopes-in' | 'top-is-level' | 'post-fills-hole' | 'rim-below-uphill-grade' | 'heaped-over'
+/** Why water reaches the post, each a key into the text table. 'soil-against-post': no finished top, and the ground does not fall away. */
+export type WaterReason =
+  | 'top-slopes-in'
+  | 'top-is-level'
+  | 'post-fills-hole'
+  | 'rim-below-uphill-grade'
+  | 'heaped-over'
+  | 'soil-against-post'
 export type WaterPath = Readonly<{
   /** Where rain on and above the top ends. */
   end: 'ground' | 'post'

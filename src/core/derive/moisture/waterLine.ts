@@ -1,0 +1,40 @@
+import type { WaterPath } from '../../engineering/moisture/waterPath.ts'
+import { radiusAlong } from '../../geometry/radial.ts'
+import { heightAt } from '../../geometry/surface.ts'
+import type { PierFrame } from '../pierFrame.ts'
+
+/** How far beyond the hole the way of water is drawn, and where a swale lies and how deep it is [m]: for the picture alone. Source: assumption. */
+export const drawnWater = { beyond: 0.6, swaleAt: 0.9, swaleDepth: 0.15 } as const
+
+type Point = readonly [r: number, y: number]
+
+/**
+ * The way that rain runs in the plane straight downhill, in order of flow; r negative uphill [m].
+ * @param frame of the pier @param path where it ends
+ */
+export function waterLine(frame: PierFrame, path: WaterPath): Point[] {
+  const { spec, end } = frame
+  const { downhill, slope } = spec.site
+  const rim = frame.profile.shaftRadius
+  const post = Math.min(radiusAlong(frame.postOutline, Math.cos(downhill), Math.sin(downhill)), rim)
+  const inner = frame.bracketSite ? Math.min(frame.innerRadius, rim) : post
+  const fall = spec.water.fall
+  const ground = (r: number): number =>
+    -slope * r - (fall === null ? 0 : (fall - (r < 0 ? -slope : slope)) * Math.max(0, Math.abs(r) - rim))
+  const far = rim + drawnWater.beyond
+  const at = (r: number): Point => [r, ground(r)]
+
+  if (end.kind !== 'top') return path.end === 'post' ? [at(-far), at(-rim), at(-post)] : [at(post), at(rim), at(far)]
+  const top = (r: number): number => heightAt(end.surface, r, 0)
+  const onTop = (r: number): Point => [r, top(Math.abs(r))]
+  if (path.end === 'ground') {
+    if (spec.water.swale === 'yes') {
+      const swale = -(rim + drawnWater.swaleAt)
+      return [at(swale - drawnWater.beyond), [swale, ground(swale) - drawnWater.swaleDepth]]
+    }
+    return [onTop(inner), onTop(rim), at(rim), at(far)]
+  }
+  if (spec.top.heaped > 0) return [[-inner, top(inner) + spec.top.heaped], onTop(-inner)]
+  if (!path.fromUphill) return [onTop(-rim), onTop(-inner)]
+  return top(inner) < top(rim) ? [at(-far), at(-rim), onTop(-rim), onTop(-inner)] : [at(-far), at(-rim), onTop(-inner)]
+}
