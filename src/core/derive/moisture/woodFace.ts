@@ -74,7 +74,8 @@ export function woodFace(site: FaceSite, r: number, cos: number, sin: number): W
   const splashTop = Math.min(Math.max(crest, grade) + site.splash, Math.max(spec.post.heightAboveGrade, crest, grade))
   const end = splashTop > foot ? splashTop : Math.max(spec.post.heightAboveGrade, foot)
 
-  const wt = spec.site.waterTable
+  const { waterTable } = spec.site
+  const water = waterTable === null ? null : 0 - waterTable
   const { rises } = site
   const rise = [rises.upper.low, rises.upper.high, rises.lower?.low, rises.lower?.high]
   const levels = [
@@ -85,13 +86,13 @@ export function woodFace(site: FaceSite, r: number, cos: number, sin: number): W
     top - jointReach,
     top - site.groundlineReach,
     ...(rises.from === null ? [] : [grade - rises.from]),
-    ...(wt === null ? [] : [-wt, ...rise.flatMap((one) => (one ? [one.value - wt] : []))]),
+    ...(water === null ? [] : [water, ...rise.flatMap((one) => (one ? [one.value + water] : []))]),
   ]
   const cuts = [foot, ...levels.filter((y) => y > foot && y < end).sort((p, q) => p - q), end]
   const contactAt = (y: number): Contact => solids.find((band) => y > band.from && y < band.to)?.contact ?? (y < crest ? 'backfill' : 'air')
 
   const touchAt = (y: number, contact: Contact): WoodTouch => {
-    if (wt !== null && y < -wt) return 'below-water'
+    if (water !== null && y < water) return 'below-water'
     if (y > top && y < crest) return 'groundline'
     if (contact === 'air') return y < splashTop ? 'splash-band' : 'air'
     if (isHard(contact) && y > top - jointReach) return 'joint'
@@ -110,7 +111,7 @@ export function woodFace(site: FaceSite, r: number, cos: number, sin: number): W
     const ground = soilWetnessAt({
       depth: metres(-y),
       ground: spec.water.ground,
-      waterTable: wt,
+      waterTable,
       rise: { low: low && metres(low.value), high: high && metres(high.value) },
     })
     const contact = contactAt(y)
