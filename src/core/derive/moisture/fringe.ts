@@ -4,6 +4,7 @@ import type { MoistureResult } from '../../model/moistureResult.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import { metres } from '../../units/quantity.ts'
+import { renamed } from './renamed.ts'
 import { riseAtDepth, risesOf } from './soilRise.ts'
 
 /**
@@ -21,7 +22,13 @@ export function fringeOf(spec: PierSpec): MoistureResult['fringe'] {
     const border = rises.from !== null && waterTable > rises.from ? rises.from : null
     const topOf = (rise: Cited) => fringeTop({ waterTable, rise: metres(rise.value) })
     const show = (rise: number, from: Cited) =>
-      workedFringeTop({ waterTable, rise: metres(rise) }, { id: `fringe-top-${end}`, standings: [from.standing], sources: [from.source] })
+      renamed(
+        workedFringeTop(
+          { waterTable, rise: metres(rise) },
+          { id: `fringe-top-${end}`, standings: [from.standing], sources: [from.source] },
+        ),
+        { rise: 'waterRise' },
+      )
     if (border === null) return own && show(own.value, own)
     if (upper !== null && topOf(upper) < border) return show(upper.value, upper)
     if (own === null) return null

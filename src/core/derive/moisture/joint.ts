@@ -12,6 +12,7 @@ import type { JointResult, PostSide } from '../../model/moistureResult.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import { type Metres, metres, metresPerSecond } from '../../units/quantity.ts'
+import { renamed } from './renamed.ts'
 
 /**
  * Gaps at one face, across the width and across the depth of the post: most along the growth rings, least across them, over the
@@ -68,8 +69,13 @@ function volumeOf({ post }: PierSpec, gaps: readonly Worked[], reach: Metres): W
   const use = { standings: ['assumed here'], sources: ['assumption'] } as const
   const opened = (side: string) => metres(2 * widestOf(gaps.filter((gap) => gap.id.startsWith(`joint-gap-${side}`))))
   return shape === 'round'
-    ? workedRoundJointVolume({ diameter: width, gap: opened('diameter'), reach, shape: 'wedge' }, use)
-    : workedJointVolume({ width, depth, gapWidth: opened('width'), gapDepth: opened('depth'), reach, shape: 'wedge' }, use)
+    ? renamed(workedRoundJointVolume({ diameter: width, gap: opened('diameter'), reach, shape: 'wedge' }, use), {
+        gap: 'bothGaps',
+        reach: 'jointDepth',
+      })
+    : renamed(workedJointVolume({ width, depth, gapWidth: opened('width'), gapDepth: opened('depth'), reach, shape: 'wedge' }, use), {
+        reach: 'jointDepth',
+      })
 }
 
 /** Times better than the worst sound concrete, and than the fastest and slowest soil of the site. */

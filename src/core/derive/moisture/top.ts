@@ -15,6 +15,7 @@ import type { Worked } from '../../model/worked.ts'
 import { cubicMetres, metres, slope, squareMetres } from '../../units/quantity.ts'
 import { given, lengthTerm } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
+import { renamed } from './renamed.ts'
 import { waterLine } from './waterLine.ts'
 
 /** Two heights closer than this are the same height [m]. */
@@ -65,7 +66,7 @@ export function topResult(frame: PierFrame, path: WaterPath, splashFrom: number)
   const ponded = hasTop ? pondedOf(frame, path) : null
   const rim = rimAbove(frame)
   return {
-    slope: hasTop ? workedTopSlope({ rise: signedRise(spec.top), rimRadius: rimOf(frame), innerRadius: metres(frame.innerRadius) }) : null,
+    slope: hasTop ? slopeOf(frame) : null,
     path,
     line: waterLine(frame, path),
     ponded,
@@ -90,6 +91,12 @@ export function topResult(frame: PierFrame, path: WaterPath, splashFrom: number)
     splash: splashBand({ around: spec.water.around, groundAtPost: metres(splashFrom) }),
     heaped: hasTop ? spec.top.heaped : metres(0),
   }
+}
+
+function slopeOf(frame: PierFrame): Worked | null {
+  const inputs = { rise: signedRise(frame.spec.top), rimRadius: rimOf(frame), innerRadius: metres(frame.innerRadius) }
+  const worked: Worked | null = workedTopSlope(inputs)
+  return worked && renamed(worked, { rise: 'topRise' })
 }
 
 function pondedOf(frame: PierFrame, { overRim }: WaterPath): Worked | null {
@@ -117,7 +124,9 @@ function runoffOf({ spec, profile }: PierFrame): Worked | null {
   const { fall, swale, rain } = spec.water
   if (!(spec.site.slope > 0) || swale === 'yes' || (fall !== null && fall > 0)) return null
   const area = squareMetres(2 * profile.shaftRadius * lotDrainage.within.value)
-  return workedRunoff({ share: 1, rain, area }, { standings: ['assumed here'], sources: ['assumption', 'irc-r401-3'] })
+  return renamed(workedRunoff({ share: 1, rain, area }, { standings: ['assumed here'], sources: ['assumption', 'irc-r401-3'] }), {
+    share: 'runoffShare',
+  })
 }
 
 /** Time until water stands on the ground in the rain entered; null without a texture, or where the ground takes all of it. */

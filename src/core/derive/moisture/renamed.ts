@@ -1,0 +1,7 @@
+import type { Worked } from '../../model/worked.ts'
+
+/** The same number with inputs under names that say what they are here. */
+export const renamed = (worked: Worked, names: Readonly<Record<string, string>>): Worked => ({
+  ...worked,
+  inputs: worked.inputs.map((term) => ({ ...term, name: names[term.name] ?? term.name })),
+})
