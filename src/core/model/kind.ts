@@ -62,6 +62,8 @@ export type FillKind<F extends Fill = Fill> = Readonly<{
   lifts(fill: F, site: FillSite): readonly Lift[]
   /** Role of a lift to how it is ordered. */
   supply: Readonly<Partial<Record<Role, Supply>>>
+  /** How mix that is placed dry gets its water: poured on by the crew, or left to the ground. Only of such kinds. */
+  wetting?: 'from-the-top' | 'by-the-ground'
   /** Does the finished top (crown, rim) belong to this kind, or does it end at grade? */
   hasTop: boolean
   counting: FillCounting

@@ -18,6 +18,7 @@ export const dryBagAtFoot: FillKind<FillOf<'dry-bag-at-foot'>> = {
     ]
   },
   supply: { 'dry-mix': 'bags', backfill: 'none' },
+  wetting: 'by-the-ground',
   hasTop: false,
   counting: {
     weight: counting.dryMixWeight,

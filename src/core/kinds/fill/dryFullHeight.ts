@@ -9,6 +9,7 @@ export const dryFullHeight: FillKind<FillOf<'dry-full-height'>> = {
   defaults: { kind: 'dry-full-height' },
   lifts: (_fill, site) => [{ id: 'dry-mix', role: 'dry-mix', label: 'dry-mix', to: site.end }],
   supply: { 'dry-mix': 'bags' },
+  wetting: 'from-the-top',
   hasTop: true,
   counting: {
     weight: counting.dryMixWeight,
