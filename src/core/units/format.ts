@@ -22,9 +22,11 @@ const three: Digits = (amount, system) => significant(amount, 3, system)
 const fourFromThousand: Digits = (amount, system) => significant(amount, Math.abs(amount) >= 1000 ? 4 : 3, system)
 const whole: Digits = (amount, system) => decimals(amount, 0, system)
 /** Conductivities lie twelve powers of ten apart: no more digits than one, and the power. */
-const power: Digits = (amount) => {
+export const power = (amount: number): string => {
   const [digit = '0', exponent = '0'] = (amount + 0).toExponential(0).split('e')
-  return digit === '0' ? '0' : `${digit} × 10${[...String(Number(exponent))].map((sign) => raised[sign] ?? '').join('')}`
+  return digit === '0' || Number(exponent) === 0
+    ? digit
+    : `${digit} × 10${[...String(Number(exponent))].map((sign) => raised[sign] ?? '').join('')}`
 }
 const raised: Readonly<Record<string, string>> = {
   '-': '⁻',

@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { type FormatOptions, formatQuantity, formatText } from '../../core/units/format.ts'
+import { type FormatOptions, formatQuantity, formatText, power } from '../../core/units/format.ts'
 import type { QuantityKind, UnitSystem } from '../../core/units/quantity.ts'
 import { usePier } from './usePier.ts'
 
@@ -20,7 +20,10 @@ const unitsFor = (system: UnitSystem): Units => {
     system,
     say,
     bare: (value, quantity, options) => formatQuantity(value, quantity, system, options).text,
-    figure: (value, quantity, options) => (quantity === 'ratio' ? String(Number(value.toPrecision(3))) : say(value, quantity, options)),
+    figure: (value, quantity, options) => {
+      if (quantity !== 'ratio') return say(value, quantity, options)
+      return Math.abs(value) < 1e6 ? String(Number(value.toPrecision(3))) : power(value)
+    },
   }
 }
 

@@ -16,7 +16,7 @@ import { renamed } from './renamed.ts'
 
 /**
  * Gaps at one face, across the width and across the depth of the post: most along the growth rings, least across them, over the
- * species of the group. A pole has one size, so two.
+ * species of the group. A pole and a square post have one size, so two.
  */
 export function jointGaps({ post, water }: PierSpec): Worked[] {
   const { shape, width, depth } = postSections[post.section]
@@ -35,7 +35,8 @@ export function jointGaps({ post, water }: PierSpec): Worked[] {
     gap(`joint-gap-${side}-along-rings`, size, along),
     gap(`joint-gap-${side}-across-rings`, size, across),
   ]
-  return shape === 'round' ? both('diameter', width) : [...both('width', width), ...both('depth', depth)]
+  if (shape === 'round') return both('diameter', width)
+  return width === depth ? both('width', width) : [...both('width', width), ...both('depth', depth)]
 }
 
 export const widestOf = (gaps: readonly Worked[]): Metres => metres(Math.max(0, ...gaps.map((gap) => gap.value)))
@@ -73,9 +74,15 @@ function volumeOf({ post }: PierSpec, gaps: readonly Worked[], reach: Metres): W
         gap: 'bothGaps',
         reach: 'jointDepth',
       })
-    : renamed(workedJointVolume({ width, depth, gapWidth: opened('width'), gapDepth: opened('depth'), reach, shape: 'wedge' }, use), {
-        reach: 'jointDepth',
-      })
+    : renamed(
+        workedJointVolume(
+          { width, depth, gapWidth: opened('width'), gapDepth: opened(width === depth ? 'width' : 'depth'), reach, shape: 'wedge' },
+          use,
+        ),
+        {
+          reach: 'jointDepth',
+        },
+      )
 }
 
 /** Times better than the worst sound concrete, and than the fastest and slowest soil of the site. */

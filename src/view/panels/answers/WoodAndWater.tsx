@@ -1,9 +1,13 @@
+import { lazy, Suspense } from 'react'
 import type { Contact } from '../../../core/model/kind.ts'
 import type { ExposureLine } from '../../../core/model/result.ts'
 import { text } from '../../../text/index.ts'
+import { late } from '../../../text/late.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { CheckRow } from './CheckRow.tsx'
+
+const WaterPanel = lazy(() => import('../water/WaterPanel.tsx').then((module) => ({ default: module.WaterPanel })))
 
 /** From the top down, as they mostly lie; the bar says how much, not where. */
 const order: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granular', 'flowable-fill', 'concrete', 'dry-mix', 'gravel']
@@ -67,6 +71,9 @@ export const WoodAndWater = () => {
           </dl>
         </>
       )}
+      <Suspense fallback={<p className='quiet'>{late.moisture.loading}</p>}>
+        <WaterPanel />
+      </Suspense>
     </>
   )
 }
