@@ -34,6 +34,27 @@ describe('calc', () => {
     expect(examples.length).toBeGreaterThanOrEqual(7)
   })
 
+  it.each(examples)('%s: water, mix and years, each with source and standing', (_, text) => {
+    const { time, sources: known } = resultOf(text) as { time: Record<'moisture' | 'mix' | 'life', Tree>; sources: Tree }
+    expect(Object.keys(time)).toEqual(['moisture', 'mix', 'life', 'cost'])
+    for (const part of [time.moisture, time.mix, time.life])
+      for (const id of part.sources as string[]) expect(Object.keys(known)).toContain(id)
+    const profile = list(time.moisture.profile)
+    expect(profile.length).toBeGreaterThan(2)
+    for (const one of profile) {
+      expect(one).toMatchObject({
+        standing: 'assumed here',
+        text: expect.stringMatching(/: .+, .+ air$/),
+        why: expect.stringMatching(/\.$/),
+      })
+      expect((one.sources as string[]).length).toBeGreaterThan(0)
+    }
+    const top = time.moisture.top as Tree
+    expect(list(top.line).at(-1)).toMatchObject({ r_m: expect.any(Number), y_m: expect.any(Number) })
+    expect(top.path).toMatchObject({ end: expect.stringMatching(/^(?:post|ground)$/) })
+    numbers(time, (value) => expect(Number.isFinite(value)).toBe(true))
+  })
+
   it.each(examples)('%s: a whole result', (_, text) => {
     const result = resultOf(text)
     expect(Object.keys(result)).toEqual([
@@ -53,6 +74,7 @@ describe('calc', () => {
       'uplift',
       'exposure',
       'callout',
+      'time',
       'sources',
     ])
     expect(list(result.zones).length).toBeGreaterThan(3)

@@ -1,3 +1,4 @@
+import { deriveTime } from '../../core/derive/deriveTime.ts'
 import { type SourceId, sources as sourceTable } from '../../core/engineering/sources.ts'
 import type { Issue } from '../../core/model/issue.ts'
 import type { Exposure, Order, PierResult, QuantityLine } from '../../core/model/result.ts'
@@ -10,6 +11,7 @@ import { calloutJson } from './calloutJson.ts'
 import { demandJson } from './demandJson.ts'
 import { issueMessage } from './issueLine.ts'
 import { inWords, named, withUnits } from './named.ts'
+import { timeJson, timeSources } from './timeJson.ts'
 import { answerLabel, workedJson } from './workedJson.ts'
 
 const said = (table: Readonly<Record<string, unknown>>, key: string): unknown => (Object.hasOwn(table, key) ? table[key] : key)
@@ -94,6 +96,7 @@ const sourceRecords = (ids: readonly SourceId[]) => Object.fromEntries([...new S
 export function resultJson(document: PierDocument, result: PierResult, warnings: readonly Issue[]): unknown {
   const issues = [...warnings, ...result.issues]
   const { hole, depths, uplift } = result
+  const time = deriveTime(result.spec)
   return {
     name: document.name,
     note: document.note,
@@ -129,8 +132,10 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
     },
     exposure: exposure(result.exposure),
     callout: calloutJson(result.callout),
+    time: timeJson(time),
     sources: sourceRecords([
       ...result.sources,
+      ...timeSources(time),
       ...(result.callout?.items ?? []).flatMap((one) => one.sources),
       ...issues.flatMap((one) => one.sources ?? []),
     ]),

@@ -1,8 +1,9 @@
-import { claims } from '../../../core/engineering/tables/claims.ts'
+import { type Finding, weighedClaims } from '../../../core/derive/evidence.ts'
 import type { WoodTouch } from '../../../core/engineering/tables/contactWetness.ts'
 import { compare } from '../../../text/en/compare.ts'
 import { late } from '../../../text/late.ts'
 import { rowOf } from '../answers/answerWords.ts'
+import { StandingMark } from '../answers/StandingMark.tsx'
 
 /** A claim, the touches it speaks of, and the sentence that puts it right. */
 const about: readonly Readonly<{ id: string; touches: readonly WoodTouch[]; trap: keyof typeof late.moisture.traps }>[] = [
@@ -11,20 +12,28 @@ const about: readonly Readonly<{ id: string; touches: readonly WoodTouch[]; trap
   { id: 'gravel-drains-the-hole', touches: ['gravel', 'granular'], trap: 'trap-gravel-drains-the-hole' },
 ]
 
-const Rows = ({ title, rows, empty }: { title: string; rows: readonly string[]; empty: string }) => (
+type Row = Readonly<{ id: string; says: string; standing?: Finding['standing'] }>
+
+const Rows = ({ title, rows }: { title: string; rows: readonly Row[] }) => (
   <>
     <h6>{title}</h6>
     {rows.length === 0 ? (
-      <p>{empty}</p>
+      <p>{late.moisture.said.nothing}</p>
     ) : (
       <ul>
-        {rows.map((row) => (
-          <li key={row}>{row}</li>
+        {rows.map(({ id, says, standing }) => (
+          <li key={id}>
+            {says} {standing && <StandingMark standing={standing} />}
+          </li>
         ))}
       </ul>
     )}
   </>
 )
+
+const found = (list: readonly Finding[]): Row[] =>
+  list.map(({ id, standing }) => ({ id, says: rowOf<string>(compare.findings, id) ?? id, standing }))
+const missed = (list: readonly string[]): Row[] => list.map((id) => ({ id, says: rowOf<string>(compare.missing, id) ?? id }))
 
 /** What the trade says of what touches this post, beside what was found and what was not. */
 export const SaidAndFound = ({ touches }: { touches: readonly WoodTouch[] }) => {
@@ -35,9 +44,8 @@ export const SaidAndFound = ({ touches }: { touches: readonly WoodTouch[] }) => 
     <>
       <h4>{words.title}</h4>
       {shown.map(({ id, trap }) => {
-        const claim = claims.find((one) => one.id === id)
-        const found = (ids: readonly string[] = []) => ids.map((one) => rowOf<string>(compare.findings, one) ?? one)
-        const missing = (claim?.missing ?? []).map((one) => rowOf<string>(compare.missing, one) ?? one)
+        const claim = weighedClaims.find((one) => one.id === id)
+        if (!claim) return null
         return (
           <details key={id} className='worked'>
             <summary>
@@ -47,9 +55,9 @@ export const SaidAndFound = ({ touches }: { touches: readonly WoodTouch[] }) => 
             </summary>
             <div className='worked-body said'>
               <p>{late.moisture.traps[trap]}</p>
-              <Rows title={words.forIt} rows={found(claim?.inFavour)} empty={words.nothing} />
-              <Rows title={words.against} rows={found(claim?.against)} empty={words.nothing} />
-              <Rows title={words.missing} rows={missing} empty={words.nothing} />
+              <Rows title={words.forIt} rows={found(claim.inFavour)} />
+              <Rows title={words.against} rows={found(claim.against)} />
+              <Rows title={words.missing} rows={missed(claim.missing)} />
             </div>
           </details>
         )

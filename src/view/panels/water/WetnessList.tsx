@@ -1,4 +1,3 @@
-import { woodWetnesses } from '../../../core/engineering/tables/contactWetness.ts'
 import type { PostSide, WetStretch } from '../../../core/model/moistureResult.ts'
 import { late } from '../../../text/late.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
@@ -20,10 +19,16 @@ export function kindsOf(profile: readonly WetStretch[]): Kind[] {
   return [...kinds.values()].sort((a, b) => b.first.to - a.first.to)
 }
 
+const drops: Readonly<Record<WetStretch['wetness'], readonly number[]>> = {
+  'dries-out': [1],
+  'wet-at-times': [1, 2],
+  'stays-wet': [1, 2, 3],
+}
+
 /** One, two or three drops: a class that is told apart without colour. */
 export const Drops = ({ wetness }: { wetness: WetStretch['wetness'] }) => (
   <span className={`wet-drops wet-drops-${wetness}`} aria-hidden='true'>
-    {woodWetnesses.slice(0, woodWetnesses.indexOf(wetness) + 1).map((one) => (
+    {drops[wetness].map((one) => (
       <span key={one} className='wet-drop' />
     ))}
   </span>
