@@ -2,7 +2,7 @@ import type { Cited } from '../../engineering/cited.ts'
 import { workedCapillaryHold, workedConductivityRatio, workedJointConductivity } from '../../engineering/moisture/jointConductivity.ts'
 import { workedJointAtFace } from '../../engineering/moisture/jointGap.ts'
 import { workedJointVolume, workedRoundJointVolume } from '../../engineering/moisture/jointVolume.ts'
-import { woodShrinkage } from '../../engineering/moisture/woodShrinkage.ts'
+import { fibreSaturation, woodShrinkage, workedWoodShrinkage } from '../../engineering/moisture/woodShrinkage.ts'
 import { concreteConductivity } from '../../engineering/tables/conductivity.ts'
 import { saturatedOverModel, textures, texturesOfClass } from '../../engineering/tables/infiltration.ts'
 import { waterUnitWeight } from '../../engineering/tables/materials.ts'
@@ -22,15 +22,25 @@ export function jointGaps({ post, water }: PierSpec): Worked[] {
   const { shape, width, depth } = postSections[post.section]
   const along = groupShrinkage(post.species, 'tangential').high
   const across = groupShrinkage(post.species, 'radial').low
-  const gap = (id: string, size: Metres, whole: Cited) =>
-    workedJointAtFace(
+  const moistures = [
+    { symbol: 'M_{before}', name: 'moistureAtSetting', value: water.atSetting, quantity: 'ratio' },
+    { symbol: 'M_{now}', name: 'moistureInService', value: water.inService, quantity: 'ratio' },
+  ] as const
+  const gap = (id: string, size: Metres, whole: Cited): Worked => {
+    const worked = workedJointAtFace(
       {
         size,
         before: woodShrinkage({ whole: whole.value, moisture: water.atSetting }),
         now: woodShrinkage({ whole: whole.value, moisture: water.inService }),
       },
-      { id, standings: [whole.standing], sources: [whole.source] },
+      { id, standings: [whole.standing, fibreSaturation.standing], sources: [whole.source] },
     )
+    return {
+      ...worked,
+      formula: `${worked.formula},\\quad ${workedWoodShrinkage.recipe.formula}`,
+      inputs: [...worked.inputs, { symbol: 'S_0', name: 'wholeShrinkage', value: whole.value, quantity: 'ratio' }, ...moistures],
+    }
+  }
   const both = (side: string, size: Metres) => [
     gap(`joint-gap-${side}-along-rings`, size, along),
     gap(`joint-gap-${side}-across-rings`, size, across),
