@@ -1,10 +1,24 @@
 import type { PierResult } from '../core/model/result.ts'
 import type { AppState } from './appState.ts'
+import { buildScenes } from './buildScenes.ts'
+import { shownResult } from './derived.ts'
 
 const none: ReadonlySet<string> = new Set()
+let last: Readonly<{ result: PierResult; step: number; hidden: ReadonlySet<string> }> | null = null
 
-/** Zones that are not there yet at the moment looked at; the same set for the same step of the same pier. */
-export const hiddenZones = (_state: Pick<AppState, 'document' | 'draft' | 'view'>): ReadonlySet<string> => none
+/** Zones that are not there yet at the step of building that is looked at; the same set for the same step of the same pier. */
+export const hiddenZones = (state: Pick<AppState, 'document' | 'draft' | 'view'>): ReadonlySet<string> => {
+  const { time } = state.view
+  if (time?.stretch !== 'build') return none
+  const result = shownResult(state)
+  if (last?.result !== result || last.step !== time.step) {
+    const scenes = buildScenes(result)
+    const scene = scenes[Math.min(time.step, scenes.length - 1)]
+    const hidden = result.zones.flatMap(({ id }) => (scene?.zones.has(id) === false ? [id] : []))
+    last = { result, step: time.step, hidden: hidden.length > 0 ? new Set(hidden) : none }
+  }
+  return last.hidden
+}
 
 let present: Readonly<{ result: PierResult; hidden: ReadonlySet<string>; shown: PierResult }> | null = null
 

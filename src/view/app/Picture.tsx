@@ -4,6 +4,7 @@ import { openLink } from '../../state/actions/view.ts'
 import { shownResult } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
+import { usePier } from '../hooks/usePier.ts'
 import { Comparing } from '../compare/Comparing.tsx'
 import { useIsComparing } from '../compare/useIsComparing.ts'
 import { linkOfPart } from '../panels/loadPath/linkOfPart.ts'
@@ -12,6 +13,8 @@ import { markReady } from './readiness.ts'
 
 /** Small, and there long before the 3D picture. */
 const SectionView = lazy(() => import('../section/SectionView.tsx').then((module) => ({ default: module.SectionView })))
+/** Nothing until a moment is looked at. */
+const TimeBar = lazy(() => import('../time/TimeBar.tsx').then((module) => ({ default: module.TimeBar })))
 const CutawayView = lazy(() => import('../scene/CutawayView.tsx').then((module) => ({ default: module.CutawayView })))
 
 /** Asked once: a context is dear. */
@@ -72,7 +75,7 @@ const usePicking = () => {
       // A click of the keyboard has no place, and only the list of parts is meant by it.
       const isKeyed = detail === 0 && target instanceof Element && target.closest('.part-list') !== null
       const isTap = from !== null && Math.hypot(clientX - from[0], clientY - from[1]) <= tapSlack
-      if (!isKeyed && !(isTap && target instanceof Element && target.closest('button, input, label') === null)) return
+      if (!isKeyed && !(isTap && target instanceof Element && target.closest('button, input, label, .time') === null)) return
       const state = pierStore.getState()
       const { pointedAt } = state.view
       const link = pointedAt === null ? null : linkOfPart(shownResult(state), pointedAt)
@@ -86,7 +89,12 @@ export const Picture = () => (useIsComparing() ? <Comparing drawsIn3D={drawsIn3D
 
 /** The cutaway, or the section until it is there and wherever it can't be. */
 const OnePicture = () => (
-  <main className='picture' aria-label={text.app.panels.picture} {...usePicking()}>
+  <main
+    className='picture'
+    aria-label={text.app.panels.picture}
+    data-time={usePier((state) => state.view.time !== null) || undefined}
+    {...usePicking()}
+  >
     <div className='picture-fill'>
       {drawsIn3D ? (
         <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>
@@ -98,5 +106,8 @@ const OnePicture = () => (
         <InPlace why='no-webgl' />
       )}
     </div>
+    <Suspense>
+      <TimeBar withButton={!drawsIn3D} />
+    </Suspense>
   </main>
 )

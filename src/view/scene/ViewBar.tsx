@@ -5,6 +5,7 @@ import { setCut, setCutPost, setExplode, setLayer } from '../../state/actions/vi
 import { pierStore } from '../../state/store.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { usePier } from '../hooks/usePier.ts'
+import { TimeButton } from '../time/TimeButton.tsx'
 import { takeView } from './camera/takeView.ts'
 import { Legend } from './Legend.tsx'
 
@@ -73,6 +74,7 @@ export function ViewBar() {
           </button>
         ))}
       </fieldset>
+      <TimeButton className='view-time' />
       <ShowPanel />
     </div>
   )

@@ -11,7 +11,7 @@ const standing = 1600
 /** A frame that took longer counts as this long [s]: a tab that was away does not leap. */
 const longest = 0.5
 
-const isStill = (): boolean => typeof matchMedia === 'function' && matchMedia('(prefers-reduced-motion: reduce)').matches
+const wantsStill = (): boolean => typeof matchMedia === 'function' && matchMedia('(prefers-reduced-motion: reduce)').matches
 
 /**
  * Lets the moment on show move on. Between two frames it only adds to a number and tells its hearers; the store hears of whole
@@ -23,6 +23,8 @@ export class Player {
   stretch: Stretch | null = null
   private lastStep = 0
   isRunning = false
+  /** Less motion is wished for: it goes on in leaps, and frames that others ask for move nothing. */
+  private isStill = false
   private before = -1
   private asked = 0
   private waiting: ReturnType<typeof setTimeout> | undefined
@@ -61,7 +63,7 @@ export class Player {
   /** One frame, at `now` [ms]. */
   readonly tick = (now: number): void => {
     this.asked = 0
-    if (!this.isRunning || this.stretch === null) return
+    if (!this.isRunning || this.isStill || this.stretch === null) return
     const passed = this.before < 0 ? 0 : Math.min(longest, (now - this.before) / 1000)
     this.before = now
     const whole = Math.floor(this.place)
@@ -84,7 +86,8 @@ export class Player {
     this.isRunning = true
     this.before = -1
     if (this.stretch !== null && this.place >= this.end) showMoment(this.store, momentAt(this.stretch, 0))
-    if (isStill()) this.waiting = setTimeout(this.leap, standing)
+    this.isStill = wantsStill()
+    if (this.isStill) this.waiting = setTimeout(this.leap, standing)
     else this.ask()
   }
 
@@ -103,7 +106,7 @@ export class Player {
   }
 
   private ask(): void {
-    if (isStill()) return
+    if (this.isStill) return
     if (this.pump) this.pump()
     else if (this.asked === 0) this.asked = requestAnimationFrame(this.tick)
   }

@@ -102,6 +102,7 @@ describe('a moment that moves on by itself', () => {
     const seen: number[] = []
     store.subscribe(({ view: { time } }) => time?.stretch === 'years' && seen.push(time.year))
     vi.advanceTimersByTime(1600 * 3 + 10)
+    for (const now of [1000, 1400, 1800]) player.tick(now)
     expect(seen).toEqual([5, 10, 15])
     expect(frames).toBe(0)
     setPlaying(store, false)

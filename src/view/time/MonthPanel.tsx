@@ -1,0 +1,100 @@
+import type { DryMix, MixedConcrete } from '../../core/model/timeResult.ts'
+import { mixOf } from '../../state/timeDerived.ts'
+import { life as lifeWords } from '../../text/en/life.ts'
+import { time } from '../../text/en/time.ts'
+import { useResult } from '../hooks/usePier.ts'
+import { useUnits } from '../hooks/useUnits.ts'
+import { BandChart } from './BandChart.tsx'
+import { daysOf, percents } from './timeFigures.ts'
+import { WeatherFlags } from './WeatherFlags.tsx'
+
+const words = time.month
+
+/** The first month: strength as a band for concrete that was mixed; ranges down the height, and no curve, for mix placed dry. */
+export const MonthPanel = ({ day }: Readonly<{ day: number }>) => {
+  const mix = mixOf(useResult().spec)
+  return (
+    <>
+      {mix.concrete === null ? (
+        <p>{words.none}</p>
+      ) : mix.concrete.as === 'mixed' ? (
+        <Mixed mix={mix.concrete} day={day} />
+      ) : (
+        <Dry mix={mix.concrete} />
+      )}
+      <WeatherFlags flags={mix.weather} />
+    </>
+  )
+}
+
+const Mixed = ({ mix, day }: Readonly<{ mix: MixedConcrete; day: number }>) => {
+  const points = mix.gain.map(({ age, share }) => ({ at: daysOf(age), ...share }))
+  const { loadDay } = mix
+  const [low, high] = loadDay ? [Math.ceil(daysOf(loadDay.low)), Math.ceil(daysOf(loadDay.high))] : [0, 0]
+  const share = `${Math.round(mix.share * 100)}%`
+  const reached = low === high ? String(low) : `${low} to ${high}`
+  return (
+    <div className='time-two'>
+      <figure>
+        <figcaption>{words.axis}</figcaption>
+        <BandChart
+          name={words.curve}
+          points={points}
+          last={28}
+          every={7}
+          unit={words.days}
+          at={day}
+          mark={{ share: mix.share, from: loadDay && daysOf(loadDay.low), to: loadDay && daysOf(loadDay.high) }}
+        />
+      </figure>
+      <div className='time-say'>
+        <p className='time-lead'>{loadDay ? words.reached(share, reached) : words.notReached(share)}</p>
+        <p>
+          <strong>{words.call}</strong>
+        </p>
+        <p className='time-small'>{words.band}</p>
+        <p className='time-small'>{words.more}</p>
+      </div>
+    </div>
+  )
+}
+
+const Dry = ({ mix }: Readonly<{ mix: DryMix }>) => {
+  const { say } = useUnits()
+  const depth = (y: number): string => say(mix.to - y, 'length')
+  return (
+    <div className='time-two'>
+      <div className='time-say'>
+        <p className='time-lead'>{words.dry.title}</p>
+        <p>{words.dry.why}</p>
+        {mix.wetting && <p>{words.dry.wetting(say(mix.wetting.shortest.value, 'length'), say(mix.wetting.longest.value, 'length'))}</p>}
+        <p>
+          <strong>{words.dry.picture}</strong>
+        </p>
+        <h4>{words.dry.trial}</h4>
+        <p className='time-small'>{words.dry.trialText}</p>
+        <p className='time-small'>{lifeWords.traps['trap-more-water-fixes-dry-mix']}</p>
+      </div>
+      <table className='time-table'>
+        <thead>
+          <tr>
+            <th scope='col'>{words.dry.depth}</th>
+            <th scope='col'>{words.dry.ratio}</th>
+            <th scope='col'>{words.dry.strength}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {mix.layers.map((layer) => (
+            <tr key={layer.from}>
+              <th scope='row'>
+                {depth(Math.max(layer.from, layer.to))} – {depth(Math.min(layer.from, layer.to))}
+              </th>
+              <td>{layer.strength === null ? '–' : `${layer.ratio.low.toFixed(1)}–${layer.ratio.high.toFixed(1)}`}</td>
+              <td>{layer.strength === null ? words.dry.noWater : percents(layer.strength)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}

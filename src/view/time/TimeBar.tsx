@@ -1,0 +1,144 @@
+import { type KeyboardEvent, lazy, Suspense, useEffect, useId, useRef } from 'react'
+import { momentAt, openStretch, placeOf, setPlaying, showMoment } from '../../state/actions/time.ts'
+import type { Moment, Stretch } from '../../state/appState.ts'
+import { pierStore } from '../../state/store.ts'
+import { time as words } from '../../text/en/time.ts'
+import { usePier } from '../hooks/usePier.ts'
+import { player } from './player.ts'
+import { focusTimeButton, TimeButton } from './TimeButton.tsx'
+import { TimeRule } from './TimeRule.tsx'
+import { useSpokenMoment } from './useSpokenMoment.ts'
+import './time.css'
+
+const BuildPanel = lazy(() => import('./BuildPanel.tsx').then((module) => ({ default: module.BuildPanel })))
+const MonthPanel = lazy(() => import('./MonthPanel.tsx').then((module) => ({ default: module.MonthPanel })))
+const YearsPanel = lazy(() => import('./YearsPanel.tsx').then((module) => ({ default: module.YearsPanel })))
+
+const stretches = Object.keys(words.stretches) as Stretch[]
+/** How far a page key goes. */
+const strides: Readonly<Record<Stretch, number>> = { build: 1, month: 7, years: 10 }
+
+const goBy = (by: number): void => {
+  const { stretch, place, end } = player
+  if (stretch === null) return
+  setPlaying(pierStore, false)
+  showMoment(pierStore, momentAt(stretch, Math.min(end, Math.max(0, Math.floor(place) + by))))
+}
+
+const leave = (): void => {
+  showMoment(pierStore, null)
+  focusTimeButton()
+}
+
+/** What a key does; false when it is none of ours. A clicker sends page keys, arrows or Space. */
+function press({ key, target }: KeyboardEvent): boolean {
+  const { stretch } = player
+  if (stretch === null) return false
+  const isSlider = target instanceof HTMLInputElement && target.type === 'range'
+  const isButton = target instanceof Element && target.closest('button, summary, a, input:not([type=range])') !== null
+  if (key === 'Escape') leave()
+  else if (key === 'PageDown' || (key === ' ' && !isButton)) goBy(strides[stretch])
+  else if (key === 'PageUp') goBy(-strides[stretch])
+  else if (isSlider && (key === 'ArrowRight' || key === 'ArrowUp')) goBy(1)
+  else if (isSlider && (key === 'ArrowLeft' || key === 'ArrowDown')) goBy(-1)
+  else if (isSlider && key === 'Home') goBy(-Number.MAX_SAFE_INTEGER)
+  else if (isSlider && key === 'End') goBy(Number.MAX_SAFE_INTEGER)
+  else return false
+  return true
+}
+
+/** The strip under the picture while a moment is looked at. `withButton`: the way into it stands here, where no bar of views has it. */
+export const TimeBar = ({ withButton }: Readonly<{ withButton: boolean }>) => {
+  const time = usePier((state) => state.view.time)
+  if (time) return <OpenBar time={time} />
+  return withButton ? <TimeButton className='time-open' /> : null
+}
+
+const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
+  const playing = usePier((state) => state.view.playing)
+  const slider = useRef<HTMLInputElement>(null)
+  const body = useRef<HTMLElement>(null)
+  const keys = useId()
+  const { stretch } = time
+  const { last, line, spoken } = useSpokenMoment(time)
+  player.setLastStep(last)
+  useEffect(() => slider.current?.focus({ preventScroll: true }), [])
+  // Whoever takes the picture away stops what plays in it.
+  useEffect(() => () => setPlaying(pierStore, false), [])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another stretch, or another step, is read from its top
+  useEffect(() => {
+    body.current?.scrollTo(0, 0)
+  }, [stretch, stretch === 'build' && placeOf(time)])
+  const at = Math.min(placeOf(time), player.end)
+  return (
+    <section
+      className='time'
+      aria-label={words.title}
+      aria-describedby={keys}
+      onKeyDown={(event) => {
+        if (event.ctrlKey || event.metaKey || event.altKey || !press(event)) return
+        event.preventDefault()
+        event.stopPropagation()
+      }}
+    >
+      <p id={keys} className='spoken'>
+        {words.keys}
+      </p>
+      <div className='time-head'>
+        <fieldset className='time-stretches' aria-label={words.which}>
+          {stretches.map((one) => (
+            <button key={one} type='button' aria-pressed={one === stretch} onClick={() => one !== stretch && openStretch(pierStore, one)}>
+              {words.stretches[one]}
+            </button>
+          ))}
+        </fieldset>
+        <button type='button' className='time-close' aria-label={words.close} title={words.close} onClick={leave}>
+          <svg viewBox='0 0 20 20' aria-hidden='true'>
+            <path d='M5 5L15 15M15 5L5 15' />
+          </svg>
+        </button>
+      </div>
+      <div className='time-run'>
+        <button
+          type='button'
+          className='time-play'
+          aria-label={playing ? words.pause : words.play}
+          onClick={() => setPlaying(pierStore, !playing)}
+        >
+          <svg viewBox='0 0 20 20' aria-hidden='true'>
+            <path className='time-solid' d={playing ? 'M5 4H8.5V16H5ZM11.5 4H15V16H11.5Z' : 'M6 3.5L16.5 10L6 16.5Z'} />
+          </svg>
+        </button>
+        <button type='button' className='time-step' aria-label={words.back[stretch]} disabled={at === 0} onClick={() => goBy(-1)}>
+          <svg viewBox='0 0 20 20' aria-hidden='true'>
+            <path d='M12.5 4.5L7 10L12.5 15.5' />
+          </svg>
+        </button>
+        <TimeRule ref={slider} stretch={stretch} at={at} last={player.end} playing={playing} line={line} />
+        <button type='button' className='time-step' aria-label={words.next[stretch]} disabled={at === player.end} onClick={() => goBy(1)}>
+          <svg viewBox='0 0 20 20' aria-hidden='true'>
+            <path d='M7.5 4.5L13 10L7.5 15.5' />
+          </svg>
+        </button>
+        <p className='time-place' aria-hidden='true'>
+          {line}
+        </p>
+      </div>
+      <p className='spoken' role='status'>
+        {spoken}
+      </p>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and the keyboard scrolls it */}
+      <section className='time-body' ref={body} tabIndex={0} aria-label={words.about}>
+        <Suspense fallback={<p className='time-small'>{words.stretches[stretch]}</p>}>
+          {time.stretch === 'build' ? (
+            <BuildPanel step={at} />
+          ) : time.stretch === 'month' ? (
+            <MonthPanel day={at} />
+          ) : (
+            <YearsPanel year={at} />
+          )}
+        </Suspense>
+      </section>
+    </section>
+  )
+}

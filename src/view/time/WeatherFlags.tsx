@@ -1,0 +1,21 @@
+import type { WeatherFlag } from '../../core/engineering/mix/weatherFlags.ts'
+import { time } from '../../text/en/time.ts'
+import { useUnits } from '../hooks/useUnits.ts'
+
+const words = time.month.flags
+
+/** What the weather asks attention for, each with what was entered and the limit that it passes. */
+export const WeatherFlags = ({ flags }: Readonly<{ flags: readonly WeatherFlag[] }>) => {
+  const { say } = useUnits()
+  if (flags.length === 0) return null
+  return (
+    <ul className='time-danger'>
+      {flags.map(({ id, got, limit }) => (
+        <li key={id}>
+          {words[id]}
+          {got !== null && limit !== null && ` ${time.month.against(say(got, 'temperature'), say(limit, 'temperature'))}`}
+        </li>
+      ))}
+    </ul>
+  )
+}

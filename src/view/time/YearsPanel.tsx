@@ -1,0 +1,89 @@
+import type { LifeResult } from '../../core/model/timeResult.ts'
+import { lifeOf } from '../../state/timeDerived.ts'
+import { life as lifeWords } from '../../text/en/life.ts'
+import { time } from '../../text/en/time.ts'
+import { useResult } from '../hooks/usePier.ts'
+import { BandChart } from './BandChart.tsx'
+import { LifeBar } from './LifeBar.tsx'
+import { evidenceText, inspectionText, lackText } from './lifeTexts.ts'
+import { yearsText } from './timeFigures.ts'
+
+const words = time.years
+
+/** Years to come: a range of life, the share still sound as a band, the rows it rests on and those that disagree, what can be looked at. */
+export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
+  const life = lifeOf(useResult().spec)
+  return (
+    <div className='time-two'>
+      <div className='time-say'>
+        <p className='time-lead'>
+          {words.life}: {rangeText(life)}
+        </p>
+        <LifeBar life={life} at={year} />
+        {life.sound && (
+          <figure>
+            <figcaption>{words.curve}</figcaption>
+            <BandChart
+              name={words.curve}
+              points={life.sound.map(({ year: at, share }) => ({ at, ...share }))}
+              last={60}
+              every={10}
+              unit={words.unit}
+              at={year}
+            />
+          </figure>
+        )}
+        <p className='time-small'>{words.illustration}</p>
+        <p className='time-small'>{words.classes}</p>
+      </div>
+      <div className='time-say'>
+        <Inspection life={life} />
+        <h4>{words.thumb}</h4>
+        <p>
+          {words.thumbText(yearsText(life.ruleOfThumb.life))} {life.ruleOfThumb.applies ? words.against : words.thumbNot}
+        </p>
+        {life.rows.length > 0 && <p className='time-small'>{lifeWords.traps['trap-treated-posts-last-sixty-years']}</p>}
+        <List
+          title={words.rests}
+          lines={life.rows.length > 0 ? life.rows.map(evidenceText) : [life.reference ? words.own : words.noRange]}
+        />
+        <List title={words.beside} lines={life.beside.map(evidenceText)} />
+        <List title={words.lacks} lines={life.lacks.map(lackText)} />
+      </div>
+    </div>
+  )
+}
+
+/** Never one year: a range, or why there is none. */
+const rangeText = ({ estimated }: LifeResult): string => {
+  if (estimated === null) return words.noRange
+  return Number.isFinite(estimated.high)
+    ? words.range(yearsText(estimated.low), yearsText(estimated.high))
+    : words.rangeOpen(yearsText(estimated.low))
+}
+
+const Inspection = ({ life: { inspection } }: Readonly<{ life: LifeResult }>) => (
+  <>
+    <h4>{words.look}</h4>
+    {inspection.first && (
+      <p>
+        {words.first(yearsText(inspection.first.low), yearsText(inspection.first.high))}
+        {inspection.every !== null && ` ${words.every(yearsText(inspection.every))}`}
+      </p>
+    )}
+    <List title={words.see} lines={inspection.visible.map(inspectionText)} />
+    <List title={words.cannot} lines={inspection.hidden.map(inspectionText)} />
+  </>
+)
+
+const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string[] }>) =>
+  lines.length > 0 && (
+    <>
+      <h4>{title}</h4>
+      <ul>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </>
+  )

@@ -1,0 +1,163 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Locator } from '@playwright/test'
+import type { Stretch } from '../../src/state/appState.ts'
+import { fills } from '../../src/text/en/kinds.ts'
+import { time as words } from '../../src/text/en/time.ts'
+import { timeEntry } from '../../src/text/en/timeEntry.ts'
+import { type App, expect, test } from './app.ts'
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+type Finding = Readonly<{ id: string; impact: string | null; nodes: readonly { html: string }[] }>
+
+const strip = (app: App): Locator => app.page.getByRole('region', { name: words.title, exact: true })
+const rule = (app: App, stretch: Stretch): Locator => app.page.getByRole('slider', { name: words.stretches[stretch], exact: true })
+/** What is read out of the moment. */
+const told = (app: App): Locator => strip(app).getByRole('status')
+const about = (app: App): Locator => strip(app).getByRole('region', { name: words.about, exact: true })
+const opener = (app: App): Locator => app.page.getByRole('button', { name: timeEntry.open, exact: true })
+
+const choose = async (app: App, stretch: Stretch): Promise<void> => {
+  await strip(app).getByRole('button', { name: words.stretches[stretch], exact: true }).click()
+  await rule(app, stretch).focus()
+}
+const openTime = async (app: App, stretch: Stretch): Promise<void> => {
+  await opener(app).click()
+  await choose(app, stretch)
+}
+const moment = async (app: App) => (await app.read('timeState'))?.time
+const press = async (app: App, ...keys: string[]): Promise<void> => {
+  for (const key of keys) await app.page.keyboard.press(key)
+}
+
+const seriousFindings = async (app: App): Promise<string[]> => {
+  await app.page.evaluate(axeSource)
+  const found = (await app.page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run(): Promise<{ violations: unknown[] }> } }
+    return (await axe.run()).violations
+  })) as Finding[]
+  return found
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)
+}
+
+test.use({ viewport: { width: 900, height: 600 } })
+
+test('building is stepped by the keyboard, told in words, and what is not there yet is not drawn', async ({ app }) => {
+  await app.open()
+  const spec = await app.spec()
+  const whole = await app.read('shownParts')
+  expect(whole).toContain('concrete')
+  await openTime(app, 'build')
+  await expect(told(app)).toHaveText(/^Step 1 of \d+: \S/)
+  await expect(about(app).getByText(words.build.danger, { exact: true })).toBeVisible()
+  await expect.poll(() => app.read('shownParts')).toEqual(['topsoil', 'soil'])
+  const empty = await app.picture()
+  // A clicker sends page keys or Space; whatever it sends, each is one step.
+  await press(app, 'PageDown', ' ', 'ArrowRight', 'PageUp', 'PageDown')
+  expect(await moment(app)).toEqual({ stretch: 'build', step: 3 })
+  await expect.poll(() => app.read('shownParts')).toContain('post')
+  expect(await app.read('shownParts')).not.toContain('concrete')
+  await press(app, 'End')
+  await expect.poll(() => app.read('shownParts')).toEqual(whole)
+  expect(await app.isSamePicture(await app.picture(), empty)).toBe(false)
+  // Looking at a moment changes no pier; Escape leaves it, and the keyboard is where it was.
+  await press(app, 'Escape')
+  await expect(strip(app)).toBeHidden()
+  await expect(opener(app)).toBeFocused()
+  expect(await app.spec()).toEqual(spec)
+})
+
+test('the first month says a range and whose call it is; a dry pour has no curve', async ({ app }) => {
+  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.open()
+  await openTime(app, 'month')
+  await press(app, 'PageDown')
+  expect(await moment(app)).toEqual({ stretch: 'month', day: 7 })
+  await expect(told(app)).toHaveText(/^Day 7: \d+(–\d+)?% of the 28-day strength$/)
+  await expect(about(app).getByRole('img', { name: words.month.curve, exact: true })).toBeVisible()
+  await expect(about(app)).toContainText(words.month.call)
+  await expect(about(app)).toContainText(words.month.band)
+  await app.page.getByRole('radio', { name: fills['dry-full-height'].label }).check({ force: true })
+  await expect(about(app)).toContainText(words.month.dry.picture)
+  await expect(about(app)).toContainText(/2003/)
+  await expect(about(app).getByRole('img')).toHaveCount(0)
+  await expect(told(app)).not.toHaveText(/%/)
+})
+
+test('the years are told as a range and never as one year, beside the rows that disagree', async ({ app }) => {
+  await app.open()
+  await openTime(app, 'years')
+  await press(app, 'ArrowRight', 'PageDown', ' ', 'PageUp')
+  expect(await moment(app)).toEqual({ stretch: 'years', year: 11 })
+  await press(app, 'End')
+  expect(await moment(app)).toEqual({ stretch: 'years', year: 60 })
+  await press(app, 'Home', 'PageDown')
+  await expect(told(app)).toHaveText(/^Year 10: \d+–\d+% of such posts still sound$/)
+  await expect(about(app).getByText(/^Life of the post: \d+ to \d+ years$/)).toBeVisible()
+  await expect(about(app)).toContainText(words.years.illustration)
+  await expect(about(app)).toContainText('Common practice, no source.')
+  await expect(about(app)).toContainText('0 of 125 failed in 50 years')
+  await expect(about(app)).toContainText(words.years.cannot)
+})
+
+test('playing the years moves the moment and leaves geometry where it was; the hand stops it', async ({ app }) => {
+  await app.page.setViewportSize({ width: 480, height: 420 })
+  await app.open()
+  await openTime(app, 'years')
+  await app.stillness()
+  const before = (await app.renderer()).geometries
+  await strip(app).getByRole('button', { name: words.play, exact: true }).click()
+  await expect.poll(async () => (await app.read('timeState'))?.place ?? 0, { timeout: 15_000 }).toBeGreaterThan(6)
+  expect((await app.renderer()).geometries).toBe(before)
+  await rule(app, 'years').focus()
+  await press(app, 'ArrowRight')
+  expect((await app.read('timeState'))?.playing).toBe(false)
+  await app.stillness()
+  // A moment that stands still asks for no frame.
+  const { frames } = await app.renderer()
+  await app.page.waitForTimeout(600)
+  expect((await app.renderer()).frames).toBe(frames)
+})
+
+test('with less motion wished for, playing goes in steps', async ({ app }) => {
+  await app.page.emulateMedia({ reducedMotion: 'reduce' })
+  await app.open()
+  await openTime(app, 'years')
+  await strip(app).getByRole('button', { name: words.play, exact: true }).click()
+  const seen = new Set<number>()
+  await expect
+    .poll(
+      async () => {
+        seen.add((await app.read('timeState'))?.place ?? -1)
+        return seen.size
+      },
+      { intervals: [100], timeout: 10_000 },
+    )
+    .toBeGreaterThanOrEqual(3)
+  expect([...seen].slice(0, 3)).toEqual([0, 5, 10])
+})
+
+for (const size of [
+  { width: 390, height: 844 },
+  { width: 1280, height: 800 },
+]) {
+  test(`[H1] axe finds nothing serious in the time strip at ${size.width} x ${size.height}`, async ({ app }) => {
+    await app.page.setViewportSize(size)
+    await app.open()
+    await opener(app).click()
+    for (const stretch of ['build', 'month', 'years'] as const) {
+      await choose(app, stretch)
+      await expect(about(app)).not.toBeEmpty()
+      expect(await seriousFindings(app), stretch).toEqual([])
+      const small = await strip(app).evaluate((section) =>
+        [...section.querySelectorAll('button, input[type=range]')]
+          .map((node) => node.getBoundingClientRect())
+          .filter(({ width, height }) => width < 44 || height < 44)
+          .map(({ width, height }) => `${width} x ${height}`),
+      )
+      expect(small).toEqual([])
+    }
+    expect(await app.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(size.width)
+  })
+}
