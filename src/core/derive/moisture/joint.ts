@@ -35,9 +35,10 @@ export function jointGaps({ post, water }: PierSpec): Worked[] {
       },
       { id, standings: [whole.standing, fibreSaturation.standing], sources: [whole.source] },
     )
+    const shrinkage = workedWoodShrinkage.recipe.formula
     return {
       ...worked,
-      formula: `${worked.formula},\\quad ${workedWoodShrinkage.recipe.formula}`,
+      formula: String.raw`\begin{gathered}${worked.formula}\\ ${shrinkage}\end{gathered}`,
       inputs: [...worked.inputs, { symbol: 'S_0', name: 'wholeShrinkage', value: whole.value, quantity: 'ratio' }, ...moistures],
     }
   }
