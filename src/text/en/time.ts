@@ -21,12 +21,12 @@ export const time = {
 
   build: {
     danger: 'Danger first',
-    arrives: 'New in the hole',
+    arrives: (what: string): string => `New in the hole: ${what}.`,
     check: 'Check',
     wrong: 'What goes wrong',
     hidden: 'Out of sight after this',
-    visible: 'You can see now',
-    inspection: 'Have it looked at before you go on.',
+    practice: 'Common practice, no source. Sizes and limits are those of the permit drawing.',
+    inspection: 'Inspection point: have it looked at before you go on.',
     makeIt: 'Make this mistake and watch the picture and the numbers.',
     isMade: 'A mistake is built in.',
     allRight: 'Build it right again',

@@ -3,7 +3,7 @@ import { standingCautions } from '../../text/en/cautions.ts'
 import { time } from '../../text/en/time.ts'
 import { zoneName } from '../section/nameWishes.ts'
 import { useResult } from '../hooks/usePier.ts'
-import { stepText } from './buildTexts.ts'
+import { cardOf, stepText } from './buildTexts.ts'
 
 const words = time.build
 /** General cautions that a step calls for, before anything else is said of it. */
@@ -23,7 +23,7 @@ const dangers: Readonly<Record<string, readonly string[]>> = {
   'drill-and-clean-anchor-holes': ['silica-dust'],
 }
 
-/** One step of building: danger first, then what is done, and what nobody sees any more once it is done. */
+/** One step of building: danger first, then what is done, what to check, what goes wrong, and what nobody sees any more once it is done. */
 export const BuildPanel = ({ step }: Readonly<{ step: number }>) => {
   const result = useResult()
   const scenes = buildScenes(result)
@@ -31,6 +31,8 @@ export const BuildPanel = ({ step }: Readonly<{ step: number }>) => {
   if (!scene) return null
   const before = scenes[step - 1]?.zones
   const fresh = result.zones.filter(({ id }) => before && scene.zones.has(id) && !before.has(id))
+  const arrived = [...new Set(fresh.map(({ label }) => zoneName(label)))]
+  const card = cardOf(scene.id)
   const cautions = standingCautions.filter(({ id }) => dangers[scene.id]?.includes(id))
   return (
     <div className='time-two'>
@@ -46,19 +48,24 @@ export const BuildPanel = ({ step }: Readonly<{ step: number }>) => {
           </div>
         )}
         <p className='time-lead'>{stepText(scene.id)}</p>
+        {arrived.length > 0 && <p className='time-small'>{words.arrives(arrived.join(', '))}</p>}
+        {card?.inspect && <p className='time-inspect'>{words.inspection}</p>}
       </div>
-      <div className='time-say'>
-        {fresh.length > 0 && (
-          <>
-            <h4>{words.arrives}</h4>
-            <ul>
-              {[...new Set(fresh.map(({ label }) => zoneName(label)))].map((name) => (
-                <li key={name}>{name}</li>
-              ))}
-            </ul>
-          </>
-        )}
-      </div>
+      {card && (
+        <div className='time-say'>
+          <h4>{words.check}</h4>
+          <p>{card.check}</p>
+          <h4>{words.wrong}</h4>
+          <p>{card.wrong}</p>
+          {card.hidden !== undefined && (
+            <>
+              <h4>{words.hidden}</h4>
+              <p>{card.hidden}</p>
+            </>
+          )}
+          <p className='time-small'>{words.practice}</p>
+        </div>
+      )}
     </div>
   )
 }
