@@ -6,6 +6,7 @@ import { crossings } from '../geometry/volumeBelow.ts'
 import type { Contact } from '../model/kind.ts'
 import type { ExposureLine } from '../model/result.ts'
 import type { Role } from '../model/solid.ts'
+import type { BaseMaterial } from '../model/spec.ts'
 import { metres, type SquareMetres, squareMetres } from '../units/quantity.ts'
 import type { PierFrame } from './pierFrame.ts'
 
@@ -17,6 +18,8 @@ const contactOf: Readonly<Partial<Record<Role, Contact>>> = {
   granular: 'granular',
   'flowable-fill': 'flowable-fill',
 }
+
+const contactOfBase: Readonly<Record<BaseMaterial, Contact>> = { gravel: 'gravel', concrete: 'concrete', 'loose-soil': 'backfill' }
 
 export type Band = Readonly<{ contact: Contact; from: number; to: number }>
 
@@ -30,7 +33,7 @@ export function bandsAt(frame: PierFrame, r: number, cos: number, sin: number): 
     if (to > low) bands.push({ contact, from: low, to })
     from = Math.max(from, to)
   }
-  if (frame.spec.hole.base) add(frame.spec.hole.base.material, frame.fillBottom)
+  if (frame.spec.hole.base) add(contactOfBase[frame.spec.hole.base.material], frame.fillBottom)
   for (const lift of frame.lifts) add(contactOf[lift.role] ?? 'backfill', heightAlong(surfaceOf(frame.profile, lift.to), r, cos, sin))
   add('air', grade)
   return bands
@@ -110,7 +113,7 @@ export function footContact(frame: PierFrame): Readonly<{ contact: Contact; area
   const area = outline.kind === 'rectangle' ? 4 * outline.hx * outline.hz : Math.PI * radiusAlong(outline, 1, 0) ** 2
   const clear = 1e-9
   if (foot <= frame.profile.bottom + clear) return { contact: 'native-soil', area }
-  if (frame.spec.hole.base && foot <= fillBottom + clear) return { contact: frame.spec.hole.base.material, area }
+  if (frame.spec.hole.base && foot <= fillBottom + clear) return { contact: contactOfBase[frame.spec.hole.base.material], area }
   const under = frame.lifts.find((lift) => lift.to.kind !== 'level' || foot <= lift.to.y + clear)
   return under ? { contact: contactOf[under.role] ?? 'backfill', area } : null
 }

@@ -8,6 +8,7 @@ import { nativeBodies, type NativeLayer } from '../geometry/nativeGround.ts'
 import { sheetCorners, soilBlock } from '../geometry/soilBlock.ts'
 import { heightAt, level, raised, type Surface } from '../geometry/surface.ts'
 import type { Role } from '../model/solid.ts'
+import type { BaseMaterial } from '../model/spec.ts'
 import type { Sheet, SweptZone, Zone } from '../model/zone.ts'
 import { cubicMetres } from '../units/quantity.ts'
 import type { PierFrame } from './pierFrame.ts'
@@ -65,15 +66,19 @@ function nativeGround(frame: PierFrame): SweptZone[] {
   }))
 }
 
+const bases: Readonly<Record<BaseMaterial, Pick<Body, 'role' | 'label'>>> = {
+  gravel: { role: 'gravel', label: 'gravel-base' },
+  concrete: { role: 'concrete', label: 'concrete-base' },
+  'loose-soil': { role: 'backfill', label: 'loose-base' },
+}
+
 function base({ spec, profile, fillBottom, standing }: PierFrame): SweptZone[] {
   if (!spec.hole.base) return []
-  const isGravel = spec.hole.base.material === 'gravel'
   const corners = liftCorners(profile, profile.bottom, { kind: 'level', y: fillBottom }, standing)
   return [
     swept({
       id: 'base',
-      role: isGravel ? 'gravel' : 'concrete',
-      label: isGravel ? 'gravel-base' : 'concrete-base',
+      ...bases[spec.hole.base.material],
       corners,
       inHole: 'all',
     }),

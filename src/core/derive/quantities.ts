@@ -9,8 +9,10 @@ import { sweptVolume } from '../geometry/measure.ts'
 import { level } from '../geometry/surface.ts'
 import { placedVolumeBelow, volumeBelow } from '../geometry/volumeBelow.ts'
 import { fillKind } from '../kinds/index.ts'
+import type { Supply } from '../model/kind.ts'
 import type { Order, PierResult, QuantityLine } from '../model/result.ts'
 import type { PierSpec } from '../model/spec.ts'
+import type { Role } from '../model/solid.ts'
 import type { Zone } from '../model/zone.ts'
 import { cubicMetres, newtons, type UnitWeight } from '../units/quantity.ts'
 import type { PierFrame } from './pierFrame.ts'
@@ -53,16 +55,12 @@ function wetVolume(zone: Zone, { site }: PierSpec): number {
 
 type Ordered = Readonly<{ list: readonly Order[]; sources: readonly SourceId[] }>
 
+const baseSupply: Readonly<Partial<Record<Role, Supply>>> = { gravel: 'loose', concrete: 'ready-mix' }
+
 /** How a zone is bought: the kind says so for its lifts; a base of gravel is bought loose, one of concrete as ready-mix. */
 function orders(zone: Zone, volume: number, { spec, lifts }: PierFrame): Ordered {
   const isLift = lifts.some((lift) => lift.id === zone.id)
-  const supply = isLift
-    ? fillKind(spec.fill.kind).supply[zone.role]
-    : zone.id === 'base'
-      ? zone.role === 'gravel'
-        ? 'loose'
-        : 'ready-mix'
-      : 'none'
+  const supply = isLift ? fillKind(spec.fill.kind).supply[zone.role] : zone.id === 'base' ? (baseSupply[zone.role] ?? 'none') : 'none'
   const each = cubicMetres(volume * (1 + spec.concrete.waste))
   const job = cubicMetres(each * spec.piers)
   if (supply === 'loose') return { list: [{ as: 'loose', each, job }], sources: [] }

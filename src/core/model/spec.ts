@@ -74,6 +74,8 @@ export type Site = Readonly<{
   weathering: Weathering
 }>
 
+/** Loose soil is nothing to build: it is what was left in the hole. */
+export type BaseMaterial = 'gravel' | 'concrete' | 'loose-soil'
 export type Hole = Readonly<{
   diameter: Metres
   depth: Metres
@@ -81,7 +83,7 @@ export type Hole = Readonly<{
   bell: Readonly<{ diameter: Metres; height: Metres }> | null
   /** Mouth wider than the shaft: `diameter` at grade on the axis, narrowing to the shaft over `depth`. */
   flare: Readonly<{ diameter: Metres; depth: Metres }> | null
-  base: Readonly<{ material: 'gravel' | 'concrete'; thickness: Metres }> | null
+  base: Readonly<{ material: BaseMaterial; thickness: Metres }> | null
 }>
 
 export type PostSectionId =

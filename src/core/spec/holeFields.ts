@@ -16,6 +16,6 @@ export const holeFields: readonly Field[] = [
   inches('hole.flare.diameter', 'hole', 9, 72, 1, { shown: (spec) => spec.hole.flare !== null }),
   inches('hole.flare.depth', 'hole', 2, 96, 1, { shown: (spec) => spec.hole.flare !== null }),
   partField('hole.base', 'hole', { material: 'gravel', thickness: inch(4) }),
-  choiceField('hole.base.material', 'hole', ['gravel', 'concrete'], { shown: (spec) => spec.hole.base !== null }),
+  choiceField('hole.base.material', 'hole', ['gravel', 'concrete', 'loose-soil'], { shown: (spec) => spec.hole.base !== null }),
   inches('hole.base.thickness', 'hole', 1, 36, 1, { shown: (spec) => spec.hole.base !== null }),
 ]

@@ -233,7 +233,7 @@ export const choices: Readonly<Record<string, Readonly<Record<string, string>>>>
   'site.soil.class': soilClass,
   'site.lower.soil.kind': soilKind,
   'site.lower.soil.class': soilClass,
-  'hole.base.material': { gravel: 'Washed stone', concrete: 'Concrete pad' },
+  'hole.base.material': { gravel: 'Washed stone', concrete: 'Concrete pad', 'loose-soil': 'Loose soil left in' },
   'post.section': postSection,
   'post.species': {
     'southern-pine': 'Southern pine',

@@ -64,6 +64,8 @@ export const reasons = {
   'bears-on-whole-bottom': 'The concrete spreads the load over the whole bottom. The value is for ground that was not dug.',
   'post-stands-on-its-end':
     'The post reaches down to the ground or the stone, so its end alone bears. Nothing that counts spreads the load.',
+  'bears-on-loose-soil':
+    "It bears on soil that was left loose in the hole. No code lists a value for that, so what it carries can't be verified.",
   'bears-in-topsoil': "It bears in topsoil, which carries no load in any code. What it holds there can't be verified.",
   'net-is-a-reading':
     'The code does not say if the weight of the pier counts. Taking the old soil off is a reading that an engineer has to back.',

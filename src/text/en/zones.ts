@@ -5,6 +5,7 @@ export const zones = {
   'soil-lower': 'Lower soil layer',
   'gravel-base': 'Gravel bed',
   'concrete-base': 'Concrete pad',
+  'loose-base': 'Loose soil',
   base: 'Bottom layer',
   concrete: 'Mixed concrete',
   collar: 'Concrete collar',

@@ -25,6 +25,7 @@ const rounding = 1e-9
 
 const onItsEnd: Counting = { counted: 'counted', why: 'post-stands-on-its-end', sources: ['ibc-1807-3-2-3'] }
 const spread: Counting = { counted: 'counted', why: 'bears-on-whole-bottom', sources: ['ibc-1807-3-2-3'] }
+const onLooseSoil: Counting = { counted: 'not counted', why: 'bears-on-loose-soil', sources: ['ibc-1807-3-3'] }
 const inTopsoil: Counting = { counted: 'not counted', why: 'bears-in-topsoil', sources: [] }
 
 /**
@@ -44,7 +45,8 @@ export function bearingSite(frame: PierFrame, lines: readonly QuantityLine[], zo
   )
   const { strength } = countingOf(spec)
   // A pad of concrete under it all spreads the load, whatever stands on it.
-  const counting = isOnEnd ? onItsEnd : strength.counted === 'counted' || hasPad ? spread : strength
+  const isOnLoose = spec.hole.base?.material === 'loose-soil'
+  const counting = isOnLoose ? onLooseSoil : isOnEnd ? onItsEnd : strength.counted === 'counted' || hasPad ? spread : strength
   return {
     area: isOnEnd ? endOfPost(frame) : wholeBottom(frame),
     counting: depths.bearingAtDownhillEdge > spec.site.topsoil ? counting : inTopsoil,

@@ -46,8 +46,8 @@ const baseRules = ({ hole }: PierSpec, d: Dimensions) => {
 
 /** Bearing surface, the underside of concrete or pad, below grade at its own downhill edge against the frost depth. Source: ibc-1809-5. */
 const frostRule = ({ hole, site }: PierSpec, d: Dimensions) => {
-  const gravel = hole.base?.material === 'gravel' ? hole.base.thickness : 0
-  const bearing = hole.depth - gravel + d.gradeAt(d.wallAt(d.bottom + gravel))
+  const under = hole.base && hole.base.material !== 'concrete' ? hole.base.thickness : 0
+  const bearing = hole.depth - under + d.gradeAt(d.wallAt(d.bottom + under))
   return when(fallsShort(bearing, site.frostDepth), () =>
     warning('frost-below-bearing', 'hole.depth', lengths(bearing, site.frostDepth, ['ibc-1809-5'])),
   )
