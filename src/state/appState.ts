@@ -1,10 +1,11 @@
+import type { MistakeId } from '../core/model/buildStep.ts'
 import type { Cut } from '../core/model/solid.ts'
 import type { Issue } from '../core/model/issue.ts'
 import type { PierDocument } from '../core/model/spec.ts'
 import type { UnitSystem } from '../core/units/quantity.ts'
 
 export type Viewpoint = 'section' | 'three-quarter' | 'uphill' | 'downhill' | 'plan' | 'close-up'
-export type Layer = 'soil' | 'labels' | 'dimensions' | 'water' | 'frost'
+export type Layer = 'soil' | 'labels' | 'dimensions' | 'water' | 'frost' | 'wetness'
 export type Theme = 'paper' | 'dark'
 
 /** A moment that is looked at: a step of building it (from 0), a day of its first month, or a year. */
@@ -36,6 +37,8 @@ export type ViewSettings = Readonly<{
   time: Moment | null
   /** Does the moment move on by itself? */
   playing: boolean
+  /** What is shown as done wrong. The document holds the pier as it is meant. */
+  mistakes: readonly MistakeId[]
   /** Which of the two panels stands beside or under the picture where there is no room for both. */
   panel: 'inputs' | 'answers'
   /** `light`: plain materials, no shadows, no multisampling; for tests and weak machines. */

@@ -10,7 +10,7 @@ export const defaultView: ViewSettings = {
   theme: 'paper',
   cut: { open: radians((110 * Math.PI) / 180), facing: radians((135 * Math.PI) / 180) },
   viewpoint: { name: 'three-quarter', at: 0 },
-  layers: { soil: true, labels: true, dimensions: true, water: true, frost: true },
+  layers: { soil: true, labels: true, dimensions: true, water: true, frost: true, wetness: false },
   cutPost: false,
   explode: 0,
   pointedAt: null,
@@ -18,6 +18,7 @@ export const defaultView: ViewSettings = {
   pull: null,
   time: null,
   playing: false,
+  mistakes: [],
   panel: 'inputs',
   quality: 'full',
 }

@@ -119,7 +119,7 @@ describe('[E9] the drawing to print', () => {
   })
 
   it('leaves out what the screen leaves out', () => {
-    const bare = { ...defaultView, layers: { soil: true, labels: false, dimensions: false, water: false, frost: false } }
+    const bare = { ...defaultView, layers: { soil: true, labels: false, dimensions: false, water: false, frost: false, wetness: false } }
     const page = parsed(sheetSvg(planOf(jobNamed('mixed'), 'us', bare), null))
     expect(page.querySelectorAll('[data-part="section"] text')).toHaveLength(0)
   })

@@ -24,7 +24,14 @@ export const scene = {
     plan: 'Straight down',
     'close-up': 'At the top of the pier',
   } satisfies Record<Viewpoint, string>,
-  layers: { soil: 'Soil', labels: 'Names', dimensions: 'Dimensions', water: 'Water', frost: 'Frost' } satisfies Record<Layer, string>,
+  layers: {
+    soil: 'Soil',
+    labels: 'Names',
+    dimensions: 'Dimensions',
+    water: 'Water',
+    frost: 'Frost',
+    wetness: 'Wet wood, and where rain goes',
+  } satisfies Record<Layer, string>,
   bar: {
     look: 'View',
     show: 'Show',
@@ -66,6 +73,9 @@ export const scene = {
     frost: (depth: string): string => `Frost depth ${depth}`,
     downhill: (slope: string): string => `${slope} downhill`,
     grade: 'Finished grade',
+    groundline: { grade: 'Watch here: top of the soil', 'top-of-concrete': 'Watch here: top of the concrete' },
+    scatter: 'One way it might turn out, no forecast',
+    rain: { ground: 'Rain runs off', post: 'Rain runs to the post' },
   },
   /** Over the picture while the post is pulled at. */
   pull: {

@@ -40,6 +40,16 @@ const inkLayer: Readonly<Record<LineStyle, string>> = {
   arrow: otherLayers.dimensions,
   water: otherLayers.water,
   frost: otherLayers.frost,
+  damp: otherLayers.water,
+  wet: otherLayers.water,
+  joint: otherLayers.water,
+  zone: otherLayers.names,
+  rain: otherLayers.water,
+  drop: otherLayers.water,
+  pond: otherLayers.water,
+  weak: otherLayers.water,
+  crumbly: otherLayers.water,
+  powder: otherLayers.water,
 }
 
 const isNative = (role: Role): boolean => role === 'topsoil' || role === 'soil' || role === 'soil-lower'

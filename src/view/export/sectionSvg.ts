@@ -78,6 +78,16 @@ const inkStrokes: Readonly<Record<LineStyle, Readonly<Record<string, string | nu
   dot: { fill: ink },
   arrow: { fill: ink },
   water: { fill: water },
+  damp: { fill: water, 'fill-opacity': 0.35 },
+  wet: { fill: water, 'fill-opacity': 0.75 },
+  joint: { fill: water },
+  zone: { stroke: ink, 'stroke-width': wide('tick'), fill: 'none' },
+  rain: { stroke: water, 'stroke-width': wide('tick'), fill: 'none' },
+  drop: { fill: water },
+  pond: { fill: water, 'fill-opacity': 0.6 },
+  weak: { fill: '#ffffff', 'fill-opacity': 0.25 },
+  crumbly: { fill: '#ffffff', 'fill-opacity': 0.5 },
+  powder: { fill: '#ffffff', 'fill-opacity': 0.75 },
 }
 
 /** A plate hides what lies under its words. */

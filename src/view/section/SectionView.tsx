@@ -1,3 +1,4 @@
+import { shownLayers } from '../../state/shownLayers.ts'
 import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { formatText } from '../../core/units/format.ts'
 import { pointAt } from '../../state/actions/view.ts'
@@ -22,7 +23,7 @@ export function SectionView() {
   // Drawn along the fall line, downhill on the right, however the picture is turned.
   const facing = result.spec.site.downhill + Math.PI / 2
   const cutPost = usePier((state) => state.view.cutPost)
-  const layers = usePier((state) => state.view.layers)
+  const layers = usePier((state) => shownLayers(state.view))
   const units = usePier((state) => state.view.units)
   const theme = usePier((state) => state.view.theme)
   const hidden = usePier(hiddenZones)

@@ -1,5 +1,24 @@
 /** What lies over a picture of the pier, in pixels from its upper left: lines by style, and words on plates. Plain data, drawn by whoever shows it. */
-export type LineStyle = 'leader' | 'dimension' | 'arc' | 'tick' | 'dot' | 'arrow' | 'water' | 'frost'
+export type LineStyle =
+  | 'leader'
+  | 'dimension'
+  | 'arc'
+  | 'tick'
+  | 'dot'
+  | 'arrow'
+  | 'water'
+  | 'frost'
+  /** What wets the wood: classes down the post, joint, groundline zone, rain and where it ends, a pond; and a dry pour. */
+  | 'damp'
+  | 'wet'
+  | 'joint'
+  | 'zone'
+  | 'rain'
+  | 'drop'
+  | 'pond'
+  | 'weak'
+  | 'crumbly'
+  | 'powder'
 
 export type Plate = Readonly<{
   id: string
@@ -22,7 +41,26 @@ const round = (value: number): number => Math.round(value * 10) / 10
 
 /** Gathers path data by style. */
 export class InkPot {
-  readonly paths: Record<LineStyle, string> = { leader: '', dimension: '', arc: '', tick: '', dot: '', arrow: '', water: '', frost: '' }
+  readonly paths: Record<LineStyle, string> = {
+    leader: '',
+    dimension: '',
+    arc: '',
+    tick: '',
+    dot: '',
+    arrow: '',
+    water: '',
+    frost: '',
+    damp: '',
+    wet: '',
+    joint: '',
+    zone: '',
+    rain: '',
+    drop: '',
+    pond: '',
+    weak: '',
+    crumbly: '',
+    powder: '',
+  }
   readonly plates: Plate[] = []
 
   line(style: LineStyle, ...points: readonly Pixel[]): void {

@@ -9,7 +9,7 @@ import type { Side } from './labelColumns.ts'
 import { plateSize } from './typeSize.ts'
 
 /** With what words had better not cover. */
-type Marked = AnnotationInput & Readonly<{ soft: readonly Box[] }>
+export type Marked = AnnotationInput & Readonly<{ soft: readonly Box[] }>
 
 /** Water level, frost line and slope: the marks of the drafting notes 3.5 and 3.6, with their figures. */
 export function drawMarks(pot: InkPot, input: Marked, taken: Box[], seats: Map<string, number>): void {
@@ -19,7 +19,7 @@ export function drawMarks(pot: InkPot, input: Marked, taken: Box[], seats: Map<s
 }
 
 /** Puts words at the first free place [px, middle of the plate]; false when none is free. */
-function putWords(
+export function putWords(
   pot: InkPot,
   id: string,
   line: string,
@@ -41,7 +41,13 @@ function putWords(
 }
 
 /** Places along a level line on a face, over it and under it, from the middle outward. */
-function placesOn(input: AnnotationInput, theta: number, shares: readonly number[], height: (r: number) => number, over: number): Pixel[] {
+export function placesOn(
+  input: AnnotationInput,
+  theta: number,
+  shares: readonly number[],
+  height: (r: number) => number,
+  over: number,
+): Pixel[] {
   const hole = input.result.spec.hole.diameter / 2
   return [-over, over].flatMap((rise) =>
     shares.map((share): Pixel => {

@@ -2,7 +2,26 @@ import type { LineStyle, Plate } from './ink.ts'
 import { captionSize, platePadding, type TypeSize } from './typeSize.ts'
 
 /** Lines in the order in which they are drawn. */
-export const inkStyles = ['leader', 'arc', 'dimension', 'tick', 'frost', 'water', 'arrow', 'dot'] as const satisfies readonly LineStyle[]
+export const inkStyles = [
+  'weak',
+  'crumbly',
+  'powder',
+  'damp',
+  'wet',
+  'joint',
+  'pond',
+  'leader',
+  'arc',
+  'dimension',
+  'tick',
+  'frost',
+  'zone',
+  'rain',
+  'water',
+  'arrow',
+  'drop',
+  'dot',
+] as const satisfies readonly LineStyle[]
 
 /** Where a line of a plate stands, and how large: names all alike, the caption under a figure smaller. */
 export function lineAt(

@@ -12,7 +12,7 @@ import { typeSize } from '../../../src/view/section/typeSize.ts'
 import { anyPier } from '../../anyPier.ts'
 import { close } from '../../close.ts'
 
-const layers = { soil: true, labels: true, dimensions: true, water: true, frost: true }
+const layers = { soil: true, labels: true, dimensions: true, water: true, frost: true, wetness: false }
 const say = { length: (value: number) => formatText(value, 'length', 'us'), slope: (value: number) => formatText(value, 'slope', 'us') }
 const draw = (spec: PierSpec, size = { width: 800, height: 760 }, facing = Math.PI / 2) =>
   drawSection({ result: derivePier(spec), facing, cutPost: false, layers, say, type: typeSize('paper', size.width < 560), size })
@@ -64,7 +64,7 @@ describe('[V12] the drawn section', () => {
       result: derivePier(defaultSpec),
       facing: Math.PI / 2,
       cutPost: false,
-      layers: { soil: false, labels: false, dimensions: false, water: false, frost: false },
+      layers: { soil: false, labels: false, dimensions: false, water: false, frost: false, wetness: false },
       say,
       type: typeSize('paper', false),
       size: { width: 800, height: 760 },

@@ -1,9 +1,8 @@
-import { lineAt } from '../../section/plateLines.ts'
-import type { Ink, LineStyle, Plate } from '../../section/ink.ts'
+import { inkStyles as styles, lineAt } from '../../section/plateLines.ts'
+import type { Ink, Plate } from '../../section/ink.ts'
 import type { TypeSize } from '../../section/typeSize.ts'
 
 const namespace = 'http://www.w3.org/2000/svg'
-const styles = ['leader', 'arc', 'dimension', 'tick', 'frost', 'water', 'arrow', 'dot'] as const satisfies readonly LineStyle[]
 
 const element = <K extends keyof SVGElementTagNameMap>(name: K, className: string): SVGElementTagNameMap[K] => {
   const made = document.createElementNS(namespace, name)

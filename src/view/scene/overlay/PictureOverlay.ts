@@ -3,6 +3,7 @@ import { formatText } from '../../../core/units/format.ts'
 import type { Zone } from '../../../core/model/zone.ts'
 import type { AppState, Viewpoint } from '../../../state/appState.ts'
 import { shownResult } from '../../../state/derived.ts'
+import { shownLayers } from '../../../state/shownLayers.ts'
 import { hiddenZones, withoutZones } from '../../../state/hiddenZones.ts'
 import { annotate, type Annotated, type Say, type Sight } from '../../section/annotate.ts'
 import type { Box, Pixel } from '../../section/ink.ts'
@@ -112,7 +113,8 @@ export class PictureOverlay implements Overlay {
     const handles = handleBoxes(view.cut, extent, frame)
     const pull = this.pullInk(state, frame, bounds, handles, size)
     // Lengths belong to the pier as it stands.
-    const layers = stage.pulled.kind === 'letting-go' ? { ...view.layers, dimensions: false } : view.layers
+    const shown = shownLayers(view)
+    const layers = stage.pulled.kind === 'letting-go' ? { ...shown, dimensions: false, wetness: false } : shown
     const sight: Sight = {
       point: (theta, r, y) => groundPixel(theta, r, y, frame),
       isShown: (theta, r, y) => this.sightLines.isShown(theta, r, y, frame),
@@ -129,7 +131,7 @@ export class PictureOverlay implements Overlay {
     this.annotated = annotate({
       result: withoutZones(shownResult(state), hiddenZones(state)),
       sight,
-      layers: isApart ? { ...layers, dimensions: false, water: false, frost: false } : layers,
+      layers: isApart ? { ...layers, dimensions: false, water: false, frost: false, wetness: false } : layers,
       say,
       size,
       isNarrow,
