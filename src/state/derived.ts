@@ -1,4 +1,6 @@
+import { withMistakes } from '../core/derive/build/mistakes.ts'
 import { derivePier } from '../core/derive/derivePier.ts'
+import type { MistakeId } from '../core/model/buildStep.ts'
 import type { PierResult } from '../core/model/result.ts'
 import type { PierDocument, PierSpec } from '../core/model/spec.ts'
 import { validateSpec } from '../core/spec/validate.ts'
@@ -20,7 +22,24 @@ export const derived = (spec: PierSpec): PierResult => {
   return result
 }
 
-/** What the picture and the numbers show: the draft while a drag goes on, else the document. */
+/** The pier as it is meant: the draft while a drag goes on, else the document. */
 export const shownDocument = (state: Pick<AppState, 'document' | 'draft'>): PierDocument => state.draft ?? state.document
-export const shownSpec = (state: Pick<AppState, 'document' | 'draft'>): PierSpec => shownDocument(state).spec
-export const shownResult = (state: Pick<AppState, 'document' | 'draft'>): PierResult => derived(shownSpec(state))
+export const meantSpec = (state: Pick<AppState, 'document' | 'draft'>): PierSpec => shownDocument(state).spec
+export const meantResult = (state: Pick<AppState, 'document' | 'draft'>): PierResult => derived(meantSpec(state))
+
+type Shown = Pick<AppState, 'document' | 'draft'> & Readonly<{ view: Pick<AppState['view'], 'mistakes'> }>
+const gone = new WeakMap<PierSpec, Map<string, PierSpec>>()
+
+/** A pier with mistakes: the same object for the same pier and the same mistakes, in whatever order they were made. */
+function goneWrong(spec: PierSpec, mistakes: readonly MistakeId[]): PierSpec {
+  const key = [...mistakes].sort().join(' ')
+  const known = gone.get(spec) ?? new Map<string, PierSpec>()
+  const wrong = known.get(key) ?? withMistakes(spec, mistakes)
+  gone.set(spec, known.set(key, wrong))
+  return wrong
+}
+
+/** What the picture and the numbers show: the pier as it is meant, with the mistakes that are made on it. */
+export const shownSpec = (state: Shown): PierSpec =>
+  state.view.mistakes.length === 0 ? meantSpec(state) : goneWrong(meantSpec(state), state.view.mistakes)
+export const shownResult = (state: Shown): PierResult => derived(shownSpec(state))

@@ -4,6 +4,7 @@ import type { Kept } from '../appState.ts'
 import { newLineage } from '../lineage.ts'
 import type { PierStore } from '../store.ts'
 import { dropDraft } from './drag.ts'
+import { putRight } from './view.ts'
 
 /**
  * Another pier takes the place of this one, as one undo step, so that nothing is lost by it.
@@ -11,6 +12,7 @@ import { dropDraft } from './drag.ts'
  */
 export const openDocument = (store: PierStore, document: PierDocument, kept: Kept = { document, place: null }): void => {
   dropDraft(store)
+  putRight(store)
   const lineage = newLineage()
   store.setState((state) => ({ document, lineage, kept: { ...state.kept, [lineage]: kept }, draft: null, refused: [], entries: {} }))
 }

@@ -1,3 +1,4 @@
+import type { MistakeId } from '../../core/model/buildStep.ts'
 import type { Cut } from '../../core/model/solid.ts'
 import { radians, type UnitSystem } from '../../core/units/quantity.ts'
 import type { Layer, Theme, Viewpoint, ViewSettings } from '../appState.ts'
@@ -50,6 +51,17 @@ export const setPull = (store: PierStore, pull: number | null): void => {
   if (pull !== null && !Number.isFinite(pull)) return
   const next = pull === null ? null : Math.max(0, pull)
   if (store.getState().view.pull !== next) changeView(store, { pull: next })
+}
+
+/** Shows the pier with this mistake made, or without it. The document stays as it is. */
+export const setMistake = (store: PierStore, id: MistakeId, isMade: boolean): void => {
+  const { mistakes } = store.getState().view
+  if (mistakes.includes(id) !== isMade) changeView(store, { mistakes: isMade ? [...mistakes, id] : mistakes.filter((one) => one !== id) })
+}
+
+/** Shows the pier as it is meant again. */
+export const putRight = (store: PierStore): void => {
+  if (store.getState().view.mistakes.length > 0) changeView(store, { mistakes: [] })
 }
 
 export const showPanel = (store: PierStore, panel: ViewSettings['panel']): void => changeView(store, { panel })

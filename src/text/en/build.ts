@@ -90,4 +90,12 @@ const mistakes: Readonly<Record<MistakeId, MistakeWords>> = {
 }
 
 /** Words of the steps of building: read when its stretch of time is opened. */
-export const build = { checks, mistakes }
+export const build = {
+  checks,
+  mistakes,
+  notice: {
+    title: 'Built with mistakes:',
+    why: 'Picture and numbers show them. Your inputs, files and links hold the pier as you set it.',
+    putRight: 'Build it right',
+  },
+}

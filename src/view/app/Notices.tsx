@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react'
 import type { Notice } from '../../state/appState.ts'
 import { dismiss } from '../../state/actions/notices.ts'
 import { goBackToLast } from '../../state/start.ts'
@@ -7,6 +8,7 @@ import { usePier } from '../hooks/usePier.ts'
 import { issueText } from '../panels/issueText.ts'
 import { saveTextFile } from './jobFiles.ts'
 
+const MistakesNotice = lazy(() => import('./MistakesNotice.tsx').then((module) => ({ default: module.MistakesNotice })))
 const mostIssues = 40
 const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 
@@ -52,11 +54,17 @@ const OneNotice = ({ notice }: { notice: Notice }) => {
   )
 }
 
-/** What the shell has to say, over the foot of the picture, until it is dismissed. */
+/** What the shell has to say, and what is shown as done wrong where the strip of building does not say so, over the foot of the picture, until it is dismissed. */
 export const Notices = () => {
   const notices = usePier((state) => state.notices)
+  const isWrong = usePier(({ view }) => view.mistakes.length > 0 && view.time?.stretch !== 'build')
   return (
     <div className='notices' role='status' aria-live='polite'>
+      {isWrong && (
+        <Suspense>
+          <MistakesNotice />
+        </Suspense>
+      )}
       {notices.map((notice) => (
         <OneNotice key={notice.code} notice={notice} />
       ))}

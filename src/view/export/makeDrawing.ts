@@ -1,6 +1,6 @@
 import letterAddress from '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2?url'
 import { fileName } from '../../export/fileName.ts'
-import { shownDocument, shownResult } from '../../state/derived.ts'
+import { meantResult, shownDocument } from '../../state/derived.ts'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
 import type { FileWish, MadeFile } from './fileWish.ts'
 import { inBase64 } from './inBase64.ts'
@@ -22,7 +22,7 @@ export const pageLetter = async (): Promise<string | null> => {
 export const plannedSection = async ({ state, date, version }: FileWish): Promise<SectionPlan> => {
   await lettersReady()
   forgetWidths()
-  return sectionPlan({ document: shownDocument(state), result: shownResult(state), view: state.view, date, version })
+  return sectionPlan({ document: shownDocument(state), result: meantResult(state), view: state.view, date, version })
 }
 
 export const makeSvg = async (wish: FileWish): Promise<MadeFile> => {
@@ -33,7 +33,7 @@ export const makeSvg = async (wish: FileWish): Promise<MadeFile> => {
 export const makeDxf = async (wish: FileWish): Promise<MadeFile> => {
   const { dxfFile } = await import('../../export/drawing/dxf.ts')
   const { view } = wish.state
-  const flat = sectionFlat(await plannedSection(wish), shownResult(wish.state), { cutPost: view.cutPost, soil: view.layers.soil })
+  const flat = sectionFlat(await plannedSection(wish), meantResult(wish.state), { cutPost: view.cutPost, soil: view.layers.soil })
   const text = dxfFile(flat, view.units)
   return { name: fileName(shownDocument(wish.state).name, 'section', 'dxf'), blob: new Blob([text], { type: 'image/vnd.dxf' }) }
 }

@@ -1,7 +1,7 @@
 import { fileName } from '../../export/fileName.ts'
 import type { SolidAnswer, SolidAsk } from '../../export/solid/solidAsk.ts'
 import { solidParts } from '../../export/solid/solidParts.ts'
-import { shownDocument, shownResult } from '../../state/derived.ts'
+import { meantResult, shownDocument } from '../../state/derived.ts'
 import { exporting } from '../../text/en/export.ts'
 import { text } from '../../text/index.ts'
 import type { Role } from '../../core/model/solid.ts'
@@ -18,7 +18,7 @@ export const makeGlb = async (wish: FileWish): Promise<MadeFile> => {
   const zoneNames: Readonly<Record<string, string>> = text.zones
   const native = new Set(['topsoil', 'soil', 'soil-lower'])
   const bytes = await glbFile({
-    zones: shownResult(state).zones.filter(({ role }) => view.layers.soil || !native.has(role)),
+    zones: meantResult(state).zones.filter(({ role }) => view.layers.soil || !native.has(role)),
     cut: view.cut,
     cutPost: view.cutPost,
     nameOf: ({ label }) => zoneNames[label] ?? label,
@@ -55,7 +55,7 @@ const makeSolid = async (wish: FileWish, format: SolidAsk['format'], type: strin
   const title = titleOf(wish)
   const bytes = await askWorker({
     format,
-    parts: solidParts(shownResult(state).zones),
+    parts: solidParts(meantResult(state).zones),
     withPost: choices.withPost,
     scale: choices.scale,
     names,

@@ -2,12 +2,12 @@ import { fileName } from '../../export/fileName.ts'
 import { resultCsv } from '../../export/numbers/resultCsv.ts'
 import { resultJson } from '../../export/numbers/resultJson.ts'
 import type { AppState } from '../../state/appState.ts'
-import { shownDocument, shownResult } from '../../state/derived.ts'
+import { meantResult, shownDocument } from '../../state/derived.ts'
 import type { FileWish, MadeFile } from './fileWish.ts'
 
 /** What `calc` prints of the same pier. */
 const plainResult = (state: AppState): unknown => {
-  const result = shownResult(state)
+  const result = meantResult(state)
   return resultJson(shownDocument(state), { ...result, issues: [] }, result.issues)
 }
 

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { compareStore } from '../../state/compare.ts'
 import { comparedPiers, type ComparedPier } from '../../state/compareSet.ts'
-import { shownDocument, shownResult } from '../../state/derived.ts'
+import { meantResult, shownDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
 import { text } from '../../text/index.ts'
@@ -107,7 +107,7 @@ export const useSheet = (): SheetContent | null => {
       forgetWidths()
       const ask: SectionAsk = {
         document: shownDocument(state),
-        result: shownResult(state),
+        result: meantResult(state),
         view: state.view,
         date: today(new Date()),
         version,
@@ -116,7 +116,8 @@ export const useSheet = (): SheetContent | null => {
         if (!isGone) setContent(ofSeveral(comparedPiers(compared, state.document), ask))
         return
       }
-      address = await pictureAddress()
+      // The picture of a pier built wrong stands beside no numbers of the one that is meant.
+      address = state.view.mistakes.length > 0 ? null : await pictureAddress()
       if (isGone) {
         if (address) URL.revokeObjectURL(address)
       } else setContent(ofOne(ask, address))

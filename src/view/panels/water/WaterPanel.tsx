@@ -2,7 +2,7 @@ import { useDeferredValue, useMemo } from 'react'
 import { deriveMoisture } from '../../../core/derive/moisture/deriveMoisture.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { late } from '../../../text/late.ts'
-import { useSpec } from '../../hooks/usePier.ts'
+import { useShownSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { WorkedDetails } from '../answers/WorkedDetails.tsx'
 import { JointAnswers } from './JointAnswers.tsx'
@@ -40,4 +40,4 @@ const Answers = ({ spec }: { spec: PierSpec }) => {
 }
 
 /** The answers of the pier on show; a drag does not wait for them. */
-export const WaterPanel = () => <Answers spec={useDeferredValue(useSpec())} />
+export const WaterPanel = () => <Answers spec={useDeferredValue(useShownSpec())} />

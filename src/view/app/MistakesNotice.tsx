@@ -1,0 +1,21 @@
+import { putRight } from '../../state/actions/view.ts'
+import { pierStore } from '../../state/store.ts'
+import { build } from '../../text/en/build.ts'
+import { usePier } from '../hooks/usePier.ts'
+
+/** What is shown as done wrong, and the way back. */
+export const MistakesNotice = () => {
+  const mistakes = usePier((state) => state.view.mistakes)
+  return (
+    <div className='notice'>
+      <p>
+        <strong>{build.notice.title}</strong> {mistakes.map((id) => build.mistakes[id].name).join(', ')}. {build.notice.why}
+      </p>
+      <div className='notice-actions'>
+        <button type='button' className='button' onClick={() => putRight(pierStore)}>
+          {build.notice.putRight}
+        </button>
+      </div>
+    </div>
+  )
+}
