@@ -1,6 +1,7 @@
 import type { AppState, ViewSettings } from '../../state/appState.ts'
 import { shownResult } from '../../state/derived.ts'
 import { hiddenZones } from '../../state/hiddenZones.ts'
+import { shownLayers } from '../../state/shownLayers.ts'
 import type { PierStore } from '../../state/store.ts'
 import { CameraRig } from './camera/CameraRig.ts'
 import { framed } from './camera/framing.ts'
@@ -210,7 +211,7 @@ export class Director {
       hasWay ||
       before.view.cut !== view.cut ||
       before.view.cutPost !== view.cutPost ||
-      before.view.layers !== view.layers ||
+      shownLayers(before.view) !== shownLayers(view) ||
       before.view.quality !== view.quality
     if (isNewPicture) {
       this.stage.show(shownResult(state), view)

@@ -2,8 +2,9 @@ import { Color, type Data3DTexture, Fog, type PerspectiveCamera, type Scene, typ
 import type { LettingGo } from '../../core/derive/lettingGo.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role } from '../../core/model/solid.ts'
-import { lastDay } from '../../state/actions/time.ts'
+import { lastDay, lastYear } from '../../state/actions/time.ts'
 import type { Stretch, ViewSettings } from '../../state/appState.ts'
+import { shownLayers } from '../../state/shownLayers.ts'
 import { type PierExtent, pierExtent } from './camera/pierExtent.ts'
 import { Daylight } from './light/Daylight.ts'
 import { makeEnvironment } from './light/environment.ts'
@@ -55,7 +56,8 @@ export class Stage {
 
   show(result: PierResult, view: ViewSettings): void {
     const { cut, cutPost, quality, layers } = view
-    this.model.show(result, { cut, cutPost, quality, water: layers.water, frost: layers.frost, soil: layers.soil })
+    const { water, frost, soil, wetness } = shownLayers(view)
+    this.model.show(result, { cut, cutPost, quality, water, frost, soil, wetness })
     this.extent = pierExtent(result, (id) => this.model.zones.get(id)?.mesh ?? null)
     const { half, bottom, groundTop, pierTop, postTop, holeRadius } = this.extent
     const top = Math.min(postTop, Math.max(groundTop, pierTop) + half)
@@ -85,6 +87,7 @@ export class Stage {
     const fresh = freshness(stretch, place)
     this.shared.uFresh.value = fresh
     this.model.setFresh(fresh)
+    this.shared.uYears.value = stretch === 'years' ? place / lastYear : 0
   }
 
   /** What a pull does. How the pier lets go takes effect with the next `show`. */
@@ -154,6 +157,7 @@ export class Stage {
     this.floor.dispose()
     this.grass.dispose()
     this.lines.dispose()
+    this.shared.uScatter.value.dispose()
     if (!this.lent) this.shared.uNoise.value.dispose()
   }
 

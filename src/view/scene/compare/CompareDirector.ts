@@ -1,6 +1,7 @@
 import { Color, type PerspectiveCamera, Scene, type WebGLRenderer } from 'three'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { AppState, ViewSettings } from '../../../state/appState.ts'
+import { shownLayers } from '../../../state/shownLayers.ts'
 import type { PierStore } from '../../../state/store.ts'
 import { CameraRig } from '../camera/CameraRig.ts'
 import { framed } from '../camera/framing.ts'
@@ -162,7 +163,10 @@ export class CompareDirector {
     const before = this.view
     this.view = view
     const isNewPicture =
-      before.cut !== view.cut || before.cutPost !== view.cutPost || before.layers !== view.layers || before.explode !== view.explode
+      before.cut !== view.cut ||
+      before.cutPost !== view.cutPost ||
+      shownLayers(before) !== shownLayers(view) ||
+      before.explode !== view.explode
     if (isNewPicture) this.showAll(true)
     if (before.viewpoint.at !== view.viewpoint.at) this.standsAt = view.viewpoint.name
     const isNewAim = before.viewpoint.at !== view.viewpoint.at || before.explode !== view.explode

@@ -1,5 +1,6 @@
 import { Color, Data3DTexture, LinearFilter, LinearMipmapLinearFilter, RepeatWrapping, RGBAFormat, Vector2, Vector3, Vector4 } from 'three'
 import { noiseSize, solidNoise } from './solidNoise.ts'
+import { createWetUniforms, type WetUniforms } from './wetUniforms.ts'
 
 /** Values that every solid material reads; changed in place, never replaced. */
 export type SharedUniforms = Readonly<{
@@ -15,7 +16,8 @@ export type SharedUniforms = Readonly<{
   uWater: { value: number }
   /** What sets in the ground: 0 hard and dry … 1 just placed. */
   uFresh: { value: number }
-}>
+}> &
+  WetUniforms
 
 export const noWater = -1e4
 
@@ -41,4 +43,5 @@ export const createSharedUniforms = (noise: Data3DTexture = noiseTexture()): Sha
   uGround: { value: new Vector4(0, 0, 0, 0) },
   uWater: { value: noWater },
   uFresh: { value: 0 },
+  ...createWetUniforms(),
 })

@@ -1,4 +1,6 @@
-export const mineralPars = `
+import { scatterPars, wetPars } from './wetGlsl.ts'
+
+export const mineralPars = `${scatterPars}
 uniform vec3 uBase; uniform vec3 uMottle; uniform vec3 uStoneA; uniform vec3 uStoneB;
 uniform vec4 uScale; uniform vec4 uMix; uniform float uPacked;
 uniform float uBump; uniform float uRough;
@@ -47,6 +49,7 @@ vec3 mineralTone(){
   float below = depthBelowGround();
   float wet = wetness(cloud * 1.4 - 0.2);
   c *= 1.0 - 0.16 * smoothstep(0.0, 1.4, below);
+  c = scattered(c);
   c = moistened(c, wet * step(0.0, below + 0.5));
   mineralRough -= 0.3 * wet;
   float fresh = uSets * uFresh;
@@ -62,7 +65,7 @@ vec3 mineralTone(){
   return c;
 }
 `
-export const woodPars = `
+export const woodPars = `${wetPars}
 uniform vec3 uEarly; uniform vec3 uLate; uniform vec4 uPost; uniform float uRound;
 float woodHeight = 0.0;
 vec3 woodTone(){
@@ -99,7 +102,7 @@ vec3 woodTone(){
   }
   c *= mix(1.0, 0.84, abs(vFace.y));
   woodHeight = 0.0016 * fibre + 0.0009 * late - 0.004 * check;
-  return moistened(c, 0.55 * wetness(fibre));
+  return wetWood(moistened(c, 0.55 * wetness(fibre)));
 }
 `
 export const metalPars = `

@@ -5,6 +5,7 @@ import { type Hatch, hatches, hatchOfGround, hatchOfRole } from '../../section/h
 import { groundLook, type MineralLook, mineralLooks } from './mineralLooks.ts'
 import type { SharedUniforms } from './sharedUniforms.ts'
 import { type Family, type OwnUniforms, solidMaterial } from './solidMaterial.ts'
+import { wetPlain } from './wetPlain.ts'
 
 /** Materials of one zone: its outside faces and the faces that the cut made. */
 export type ZoneMaterials = Readonly<{
@@ -75,6 +76,7 @@ const mineralOwn = (look: MineralLook, role: Role): OwnUniforms => ({
   uRough: uniform(look.roughness),
   uGrass: uniform(role === 'topsoil' || role === 'soil' ? 1 : 0),
   uSets: uniform(sets(role) ? 1 : 0),
+  uScattered: uniform(role === 'dry-mix' ? 1 : 0),
 })
 
 /** Placed wet, it grows lighter as it hardens and dries. */
@@ -145,7 +147,7 @@ export function zoneMaterials(
 ): ZoneMaterials {
   const { family, own, ink, inkShare, hatch, plain } = recipe(role, spec, bounds)
   if (quality === 'light') {
-    const pair = [plainMaterial(plain, 1), plainMaterial(plain, 1.08)] as const
+    const pair = [plainMaterial(plain, 1, role, shared), plainMaterial(plain, 1.08, role, shared)] as const
     const dry = new Color(plain)
     return {
       pair,
@@ -186,10 +188,13 @@ const disposeAll = (materials: readonly Material[]): void => {
   for (const material of materials) material.dispose()
 }
 
-const plainMaterial = (hex: string, gain: number): MeshLambertMaterial =>
-  new MeshLambertMaterial({
+const plainMaterial = (hex: string, gain: number, role: Role, shared: SharedUniforms): MeshLambertMaterial => {
+  const material = new MeshLambertMaterial({
     color: new Color(hex).multiplyScalar(gain),
     polygonOffset: true,
     polygonOffsetFactor: 1,
     polygonOffsetUnits: 1,
   })
+  if (role === 'wood' || role === 'dry-mix') wetPlain(material, role, shared)
+  return material
+}

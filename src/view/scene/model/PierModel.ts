@@ -22,9 +22,10 @@ import { hardEdges } from './hardEdges.ts'
 import { liftedOffsets, type Offset } from './lifted.ts'
 import type { LineSet } from './lineSet.ts'
 import { SheetObject } from './SheetObject.ts'
+import { showWet } from './showWet.ts'
 import { ZoneObject } from './ZoneObject.ts'
 
-export type ModelView = Readonly<{ cut: Cut; cutPost: boolean; quality: 'full' | 'light'; water: boolean; frost: boolean; soil: boolean }>
+export type ModelView = Readonly<{ cut: Cut; cutPost: boolean; quality: 'full' | 'light'; water: boolean; frost: boolean; soil: boolean; wetness?: boolean }>
 
 const nativeRoles: ReadonlySet<Role> = new Set(['topsoil', 'soil', 'soil-lower'])
 export const isNative = (role: Role): boolean => nativeRoles.has(role)
@@ -82,6 +83,7 @@ export class PierModel {
     this.setShared(result, view)
     const post = postBounds(zones)
     const postHalf = (post?.width ?? 0) / 2
+    showWet(this.shared, spec, post, view.wetness === true)
     const bent = this.way ? bentZone(this.way.how) : null
     const parted = new Set<string>()
     for (const zone of zones) {
