@@ -1,6 +1,6 @@
 import type { PierResult } from '../core/model/result.ts'
 import type { AppState } from './appState.ts'
-import { buildScenes } from './buildScenes.ts'
+import { shownSteps } from './shownSteps.ts'
 import { shownResult } from './derived.ts'
 
 const none: ReadonlySet<string> = new Set()
@@ -12,9 +12,9 @@ export const hiddenZones = (state: Pick<AppState, 'document' | 'draft' | 'view'>
   if (time?.stretch !== 'build') return none
   const result = shownResult(state)
   if (last?.result !== result || last.step !== time.step) {
-    const scenes = buildScenes(result)
-    const scene = scenes[Math.min(time.step, scenes.length - 1)]
-    const hidden = result.zones.flatMap(({ id }) => (scene?.zones.has(id) === false ? [id] : []))
+    const steps = shownSteps(state)
+    const there = steps[Math.min(time.step, steps.length - 1)]?.zones
+    const hidden = result.zones.flatMap(({ id }) => (there?.includes(id) === false ? [id] : []))
     last = { result, step: time.step, hidden: hidden.length > 0 ? new Set(hidden) : none }
   }
   return last.hidden

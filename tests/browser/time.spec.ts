@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import type { Locator } from '@playwright/test'
 import type { Stretch } from '../../src/state/appState.ts'
+import { build } from '../../src/text/en/build.ts'
+import { firstAnswers } from '../../src/text/en/firstAnswers.ts'
 import { fills } from '../../src/text/en/kinds.ts'
 import { time as words } from '../../src/text/en/time.ts'
 import { timeEntry } from '../../src/text/en/timeEntry.ts'
@@ -66,6 +68,28 @@ test('building is stepped by the keyboard, told in words, and what is not there 
   await expect(strip(app)).toBeHidden()
   await expect(opener(app)).toBeFocused()
   expect(await app.spec()).toEqual(spec)
+})
+
+test('a mistake changes picture and numbers, and is put right', async ({ app }) => {
+  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.open()
+  const right = { spec: await app.spec(), hole: await app.holeVolume() }
+  await openTime(app, 'build')
+  const narrow = about(app).getByRole('checkbox', { name: build.mistakes['undersized-hole'].name, exact: true })
+  await narrow.check()
+  await expect.poll(() => app.holeVolume()).toBeLessThan(right.hole * 0.9)
+  // Each number that it changes stands beside what it would be.
+  await expect(about(app).getByRole('row').filter({ hasText: firstAnswers['hole-volume'].label })).toBeVisible()
+  expect(await app.spec()).toEqual(right.spec)
+  await press(app, 'PageDown')
+  await about(app).getByRole('button', { name: words.build.allRight, exact: true }).click()
+  await expect.poll(() => app.holeVolume()).toBe(right.hole)
+  await choose(app, 'build')
+  await press(app, 'PageDown', 'PageDown', 'PageDown', 'PageDown')
+  await about(app).getByRole('checkbox', { name: build.mistakes['bar-missed'].name, exact: true }).check()
+  await press(app, 'End')
+  await expect.poll(() => app.read('shownParts')).not.toContain('bars')
+  await press(app, 'Home', 'Escape')
 })
 
 test('the first month says a range and whose call it is; a dry pour has no curve', async ({ app }) => {

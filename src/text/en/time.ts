@@ -21,14 +21,14 @@ export const time = {
 
   build: {
     danger: 'Danger first',
-    arrives: (what: string): string => `New in the hole: ${what}.`,
+    arrives: 'New in the hole:',
     check: 'Check',
     wrong: 'What goes wrong',
-    hidden: 'Out of sight after this',
+    hidden: 'Out of sight after this:',
     practice: 'Common practice, no source. Sizes and limits are those of the permit drawing.',
     inspection: 'Inspection point: have it looked at before you go on.',
-    makeIt: 'Make this mistake and watch the picture and the numbers.',
-    isMade: 'A mistake is built in.',
+    makeIt: 'Make a mistake here, and watch the picture and the numbers.',
+    isMade: 'Built wrong:',
     allRight: 'Build it right again',
     numbers: 'What it changes',
     right: 'Right',

@@ -1,39 +1,26 @@
-import { buildScenes } from '../../state/buildScenes.ts'
+import { shownSteps } from '../../state/shownSteps.ts'
 import { standingCautions } from '../../text/en/cautions.ts'
 import { time } from '../../text/en/time.ts'
+import { usePier, useResult } from '../hooks/usePier.ts'
 import { zoneName } from '../section/nameWishes.ts'
-import { useResult } from '../hooks/usePier.ts'
-import { cardOf, stepText } from './buildTexts.ts'
+import { checkText, stepText, wrongText } from './buildTexts.ts'
+import { Mistakes } from './Mistakes.tsx'
 
 const words = time.build
-/** General cautions that a step calls for, before anything else is said of it. */
-const dangers: Readonly<Record<string, readonly string[]>> = {
-  drill: ['call-before-you-dig', 'open-holes'],
-  'clean-out': ['open-holes'],
-  'set-and-brace': ['open-holes'],
-  'empty-bags': ['silica-dust', 'cement-burns'],
-  'pour-dry': ['silica-dust', 'cement-burns'],
-  'wet-from-top': ['cement-burns'],
-  'place-pad': ['cement-burns'],
-  'place-mixed': ['cement-burns'],
-  consolidate: ['cement-burns'],
-  'finish-top': ['cement-burns'],
-  'pour-flowable': ['cement-burns'],
-  'set-bracket-in-wet-concrete': ['cement-burns'],
-  'drill-and-clean-anchor-holes': ['silica-dust'],
-}
 
 /** One step of building: danger first, then what is done, what to check, what goes wrong, and what nobody sees any more once it is done. */
-export const BuildPanel = ({ step }: Readonly<{ step: number }>) => {
-  const result = useResult()
-  const scenes = buildScenes(result)
-  const scene = scenes[step]
-  if (!scene) return null
-  const before = scenes[step - 1]?.zones
-  const fresh = result.zones.filter(({ id }) => before && scene.zones.has(id) && !before.has(id))
-  const arrived = [...new Set(fresh.map(({ label }) => zoneName(label)))]
-  const card = cardOf(scene.id)
-  const cautions = standingCautions.filter(({ id }) => dangers[scene.id]?.includes(id))
+export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
+  const steps = usePier(shownSteps)
+  const { zones } = useResult()
+  const step = steps[at]
+  if (!step) return null
+  const before = steps[at - 1]
+  const named = (isMeant: (id: string) => boolean): readonly string[] => [
+    ...new Set(zones.filter(({ id }) => isMeant(id)).map(({ label }) => zoneName(label))),
+  ]
+  const arrived = named((id) => before !== undefined && step.zones.includes(id) && !before.zones.includes(id))
+  const gone = named((id) => step.hiddenAfter.includes(id) && before?.hiddenAfter.includes(id) !== true)
+  const cautions = standingCautions.filter(({ id }) => step.dangers.includes(id))
   return (
     <div className='time-two'>
       <div className='time-say'>
@@ -47,25 +34,31 @@ export const BuildPanel = ({ step }: Readonly<{ step: number }>) => {
             ))}
           </div>
         )}
-        <p className='time-lead'>{stepText(scene.id)}</p>
-        {arrived.length > 0 && <p className='time-small'>{words.arrives(arrived.join(', '))}</p>}
-        {card?.inspect && <p className='time-inspect'>{words.inspection}</p>}
+        <p className='time-lead'>{stepText(step.id)}</p>
+        {step.inspection && <p className='time-inspect'>{words.inspection}</p>}
+        {arrived.length > 0 && (
+          <p>
+            {words.arrives} {arrived.join(', ')}.
+          </p>
+        )}
+        {gone.length > 0 && (
+          <p>
+            <strong>{words.hidden}</strong> {gone.join(', ')}.
+          </p>
+        )}
       </div>
-      {card && (
-        <div className='time-say'>
-          <h4>{words.check}</h4>
-          <p>{card.check}</p>
-          <h4>{words.wrong}</h4>
-          <p>{card.wrong}</p>
-          {card.hidden !== undefined && (
-            <>
-              <h4>{words.hidden}</h4>
-              <p>{card.hidden}</p>
-            </>
-          )}
-          <p className='time-small'>{words.practice}</p>
-        </div>
-      )}
+      <div className='time-say'>
+        <h4>{words.check}</h4>
+        <ul>
+          {step.checks.map((check) => (
+            <li key={check}>{checkText(check)}</li>
+          ))}
+        </ul>
+        <h4>{words.wrong}</h4>
+        <p>{wrongText(step.id)}</p>
+        <Mistakes ids={step.wrong} />
+        <p className='time-small'>{words.practice}</p>
+      </div>
     </div>
   )
 }

@@ -1,8 +1,12 @@
-import { type BuildCard, buildCards } from '../../text/en/buildCards.ts'
+import { build } from '../../text/en/build.ts'
+import { goesWrong } from '../../text/en/goesWrong.ts'
 import { steps } from '../../text/en/practice.ts'
 
-/** What is done in a step of building. */
-export const stepText = (id: string): string => (steps as Readonly<Record<string, string>>)[id] ?? id
+const own = (table: Readonly<Record<string, string>>, id: string): string => table[id] ?? id
 
-/** What there is to say of a step. */
-export const cardOf = (id: string): BuildCard | undefined => (buildCards as Readonly<Record<string, BuildCard>>)[id]
+/** What is done in a step of building. */
+export const stepText = (id: string): string => own(steps, id)
+/** What is checked at it. */
+export const checkText = (id: string): string => own(build.checks, id)
+/** What goes wrong at it. */
+export const wrongText = (id: string): string => own(goesWrong, id)

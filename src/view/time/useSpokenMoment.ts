@@ -5,7 +5,7 @@ import { time as words } from '../../text/en/time.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { stepText } from './buildTexts.ts'
 import { gainOn, percents } from './timeFigures.ts'
-import { buildScenes } from '../../state/buildScenes.ts'
+import { shownSteps } from '../../state/shownSteps.ts'
 import { lifeOf, mixOf } from '../../state/timeDerived.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
 
@@ -14,10 +14,9 @@ const spokenEvery = { build: 1, month: 7, years: 10 } as const
 
 /** The moment in words: a short line beside the rule, and the state as a sentence for who hears it. */
 export function useSpokenMoment(moment: Moment): Readonly<{ last: number; line: string; spoken: string }> {
-  const result = useResult()
-  const { spec } = result
+  const { spec } = useResult()
   const playing = usePier((state) => state.view.playing)
-  const steps = buildScenes(result)
+  const steps = usePier(shownSteps)
   const before = useRef('')
   const last = moment.stretch === 'build' ? steps.length - 1 : moment.stretch === 'month' ? lastDay : lastYear
   const at = Math.min(placeOf(moment), last)

@@ -1,0 +1,108 @@
+import { useId } from 'react'
+import type { MistakeId } from '../../core/model/buildStep.ts'
+import type { PierResult } from '../../core/model/result.ts'
+import { putRight, setMistake } from '../../state/actions/view.ts'
+import { meantResult } from '../../state/derived.ts'
+import { pierStore } from '../../state/store.ts'
+import { build } from '../../text/en/build.ts'
+import { time } from '../../text/en/time.ts'
+import { text } from '../../text/index.ts'
+import { usePier, useResult } from '../hooks/usePier.ts'
+import { type Say, useUnits } from '../hooks/useUnits.ts'
+
+const words = time.build
+
+type Change = Readonly<{ label: string; right: string; wrong: string }>
+
+/** The main numbers that are other than they would be, as they are read. */
+function changesOf(meant: PierResult, built: PierResult, say: Say): readonly Change[] {
+  const read = (value: number | null | undefined, quantity: Parameters<Say>[1]): string =>
+    value == null ? words.none : say(value, quantity)
+  const rows = [
+    {
+      label: text.app.answers.uplift,
+      right: read(meant.uplift.allowable, 'force'),
+      wrong: read(built.uplift.allowable, 'force'),
+    },
+    ...meant.headlines.map(({ id, value, quantity }) => ({
+      label: (text.answers as Readonly<Record<string, { label: string }>>)[id]?.label ?? id,
+      right: read(value, quantity),
+      wrong: read(built.headlines.find((one) => one.id === id)?.value, quantity),
+    })),
+  ]
+  return rows.filter(({ right, wrong }) => right !== wrong)
+}
+
+/** Mistakes of a step as switches; picture and numbers follow. What is built in at any step is told at each, with the way back. */
+export const Mistakes = ({ ids }: Readonly<{ ids: readonly MistakeId[] }>) => {
+  const made = usePier((state) => state.view.mistakes)
+  const id = useId()
+  return (
+    <>
+      {ids.length > 0 && (
+        <>
+          <p id={id}>{words.makeIt}</p>
+          <ul className='time-switches' aria-labelledby={id}>
+            {ids.map((one) => (
+              <li key={one}>
+                <label>
+                  <input
+                    type='checkbox'
+                    checked={made.includes(one)}
+                    onChange={(event) => setMistake(pierStore, one, event.currentTarget.checked)}
+                  />
+                  <strong>{build.mistakes[one].name}</strong>
+                </label>
+                {made.includes(one) && (
+                  <p>
+                    {build.mistakes[one].what} {build.mistakes[one].later}
+                  </p>
+                )}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      {made.length > 0 && <Made made={made} />}
+    </>
+  )
+}
+
+const Made = ({ made }: Readonly<{ made: readonly MistakeId[] }>) => {
+  const meant = usePier(meantResult)
+  const built = useResult()
+  const { say } = useUnits()
+  const changes = changesOf(meant, built, say)
+  return (
+    <div className='time-danger'>
+      <p className='time-made'>
+        <strong>
+          {words.isMade} {made.map((one) => build.mistakes[one].name).join(', ')}.
+        </strong>
+        <button type='button' className='button' onClick={() => putRight(pierStore)}>
+          {words.allRight}
+        </button>
+      </p>
+      {changes.length > 0 && (
+        <table className='time-table'>
+          <thead>
+            <tr>
+              <th scope='col'>{words.numbers}</th>
+              <th scope='col'>{words.right}</th>
+              <th scope='col'>{words.asBuilt}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {changes.map(({ label, right, wrong }) => (
+              <tr key={label}>
+                <th scope='row'>{label}</th>
+                <td>{right}</td>
+                <td>{wrong}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </div>
+  )
+}
