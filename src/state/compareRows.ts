@@ -1,8 +1,12 @@
 import { claimsAbout } from '../core/derive/evidence.ts'
+import { deriveCost } from '../core/derive/life/deriveCost.ts'
 import type { Contact } from '../core/model/kind.ts'
+import type { CostResult } from '../core/model/timeResult.ts'
 import type { PierResult, QuantityLine } from '../core/model/result.ts'
 import type { Check } from '../core/model/worked.ts'
 import type { QuantityKind } from '../core/units/quantity.ts'
+import { moistureOf } from './moistureDerived.ts'
+import { lifeOf } from './timeDerived.ts'
 
 export const compareRowIds = [
   'holds-down',
@@ -14,8 +18,11 @@ export const compareRowIds = [
   'weight',
   'wood',
   'touching',
+  'wet',
+  'life',
   'inspect',
   'replace',
+  'cost',
   'sides',
   'evidence',
   'ask',
@@ -53,6 +60,9 @@ export const uncountedMass = ({ quantities, checks, uplift }: PierResult): reado
   if (soil?.counted !== 'not counted') return []
   return quantities.filter(({ role }) => role === 'dry-mix' || role === 'flowable-fill' || role === 'granular' || role === 'backfill')
 }
+
+/** What a pier costs over the years by the prices entered; null while none are. */
+export const costOf = ({ spec }: PierResult): CostResult | null => deriveCost(spec, lifeOf(spec))
 
 const always = (): boolean => true
 /** Numbers that read alike are alike. */
@@ -106,8 +116,21 @@ const rows: Readonly<Record<CompareRowId, CompareRow>> = {
       .map(([contact, area]) => `${contact} ${rounded(area)}`)
       .join(),
   ),
+  wet: said('wet', ({ spec }) =>
+    moistureOf(spec)
+      .shares.map(({ wetness, share }) => `${wetness} ${rounded(share)}`)
+      .join(),
+  ),
+  life: said('life', ({ spec }) => {
+    const { estimated } = lifeOf(spec)
+    return estimated ? `${rounded(estimated.low)} ${rounded(estimated.high)}` : '-'
+  }),
   inspect: said('inspect', method),
   replace: said('replace', method),
+  cost: said('cost', (result) => {
+    const cost = costOf(result)
+    return cost?.present ? `${rounded(cost.present.low)} ${rounded(cost.present.high)}` : (cost?.lacks.join() ?? 'costs')
+  }),
   sides: said('sides', method),
   evidence: said('evidence', (result) =>
     claimsAbout(result)

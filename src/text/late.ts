@@ -9,13 +9,14 @@ import { cautions, steps } from './en/practice.ts'
 import { reasons } from './en/reasons.ts'
 import { terms } from './en/terms.ts'
 import { verifiable } from './en/verifiable.ts'
+import { yearsAnswers, yearsTerms } from './en/yearsAnswers.ts'
 
 /**
  * Words that nobody reads before the answers are there: apart from the others, so that the first script goes without them. A second
  * language is a second object of this type too.
  */
 export const enLate = {
-  answers: { ...answers, ...moistureAnswers },
+  answers: { ...answers, ...moistureAnswers, ...yearsAnswers },
   cautions,
   changes,
   glossary,
@@ -24,7 +25,7 @@ export const enLate = {
   loads,
   reasons,
   steps,
-  terms: { ...terms, ...moistureTerms },
+  terms: { ...terms, ...moistureTerms, ...yearsTerms },
   verifiable,
   moisture,
 }

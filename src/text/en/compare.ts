@@ -22,7 +22,8 @@ export const compare = {
   /** What the piers share. */
   same: 'Same site, hole, post and drawing.',
   mixed: 'Not all at one site: see what is set differently.',
-  leftOut: 'Left out here: prices, labour, and who does the work. Whoever sits at this screen chose what is compared.',
+  leftOut:
+    'Prices count only where you entered them. Left out here: who does the work. Whoever sits at this screen chose what is compared.',
   choose: {
     title: 'What to compare',
     methods: 'Methods at this site',
@@ -81,6 +82,14 @@ export const compare = {
     noWood: 'No wood below grade',
     links: { counted: 'counted', judged: "engineer's judgement", uncounted: "can't be verified" },
     noDrawing: 'No drawing is entered',
+    noTime: 'How long it takes: not found.',
+    noLife: 'No range: no row of evidence speaks of this wood in this place.',
+    years: (low: string, high: string): string => `${low} to ${high} years`,
+    spread: (low: string, high: string): string => (low === high ? low : `${low} to ${high}`),
+    noPrice: 'No price entered',
+    noLifeCost: 'Not counted: no range of life',
+    today: 'in money of today',
+    aYear: (range: string): string => `${range} a year`,
   },
   rows: {
     'holds-down': { label: 'Holds down', why: 'Wind under a roof pulls posts up. This much pull may be set against it.' },
@@ -95,8 +104,11 @@ export const compare = {
     },
     wood: { label: 'Wood below grade', why: 'Wood rots where there is both air and water. That is mostly near the ground line.' },
     touching: { label: 'What touches that wood', why: 'Soil, stone and concrete each keep wood wet or dry in their own way.' },
+    wet: { label: 'How wet that wood stays', why: 'Three classes, reasoned from what touches the wood. Nobody has measured it.' },
+    life: { label: 'Years of the post', why: 'A range from rows of evidence, never one year. It says little of one post.' },
     inspect: { label: 'What can be looked at', why: 'What is covered up can be checked only once. Photos help.' },
     replace: { label: 'Work to change the post', why: 'A post may need a change one day, from rot or from a truck.' },
+    cost: { label: 'Cost over the years', why: 'From the prices that were entered. The range is that of the life.' },
     sides: { label: 'For it and against it', why: 'Every method has both. Be wary where somebody names only one.' },
     evidence: {
       label: 'What the evidence says',

@@ -117,6 +117,7 @@ export const Inspect = ({ result }: Cell) => {
 export const Replace = ({ result }: Cell) => (
   <>
     <p>{words.replace[result.spec.fill.kind]}</p>
+    {result.spec.support.kind !== 'bracket' && <p className='cmp-small'>{words.table.noTime}</p>}
     <Practice />
   </>
 )

@@ -2,6 +2,7 @@ import type { ComponentType } from 'react'
 import type { PierResult } from '../../core/model/result.ts'
 import type { CompareRowId } from '../../state/compareRows.ts'
 import { HoldsDown, Hole, LoadUsed, Mix, Weight, Wood } from './NumberCells.tsx'
+import { Cost, Life, Wet } from './YearCells.tsx'
 import { Ask, Drawing, Evidence, Inspect, Links, Replace, Sides, Touching } from './WordCells.tsx'
 
 /** What stands in each row for one pier. */
@@ -15,8 +16,11 @@ export const cells: Readonly<Record<CompareRowId, ComponentType<Readonly<{ resul
   weight: Weight,
   wood: Wood,
   touching: Touching,
+  wet: Wet,
+  life: Life,
   inspect: Inspect,
   replace: Replace,
+  cost: Cost,
   sides: Sides,
   evidence: Evidence,
   ask: Ask,

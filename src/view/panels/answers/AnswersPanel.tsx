@@ -6,6 +6,7 @@ import { issueText } from '../issueText.ts'
 import { LoadPath } from '../loadPath/LoadPath.tsx'
 import { Mark } from '../Mark.tsx'
 import { SureSection } from '../sure/SureSection.tsx'
+import { YearsSections } from '../years/YearsSections.tsx'
 import { DepthTable } from './DepthTable.tsx'
 import { MarkLegend } from './MarkLegend.tsx'
 import { Glossary } from './Glossary.tsx'
@@ -70,6 +71,7 @@ export const AnswersPanel = () => {
       <Section {...sections.wood}>
         <WoodAndWater />
       </Section>
+      <YearsSections />
       <Section {...sections.depths}>
         <DepthTable />
       </Section>

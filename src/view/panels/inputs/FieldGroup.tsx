@@ -123,6 +123,9 @@ const nested = (fields: readonly Field[]): ReactNode[] =>
       )
     })
 
+/** Some inputs where they are needed, outside their step. */
+export const Fields = ({ of }: { of: readonly Field[] }) => <>{nested(of)}</>
+
 /** What stands over the inputs of a step. */
 const notes: Partial<Readonly<Record<GroupId, () => ReactNode>>> = { loads: LoadsNote }
 

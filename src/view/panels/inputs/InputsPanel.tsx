@@ -7,12 +7,15 @@ import { PageSwitches } from '../../app/PageSwitches.tsx'
 import { FieldGroup } from './FieldGroup.tsx'
 
 /** The order in which a pier is built. */
-const order: readonly GroupId[] = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'loads', 'drawing']
+const order: readonly GroupId[] = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'water', 'loads', 'drawing', 'years']
 const openAtFirst: readonly GroupId[] = ['hole', 'fill']
+
+/** Prices of every method are entered in one table, among the answers. */
+const prices = 'costs.prices.'
 
 /** Every input of this pier, from the ground up. Groups without an input for this pier are left out. */
 export const InputsPanel = () => {
-  const fields = visibleFields(useSpec())
+  const fields = visibleFields(useSpec()).filter(({ path }) => !path.startsWith(prices))
   const [open, setOpen] = useState<readonly GroupId[]>(openAtFirst)
   const shown = order.filter((group) => fields.some((field) => field.group === group))
   return (

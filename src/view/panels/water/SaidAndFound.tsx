@@ -35,33 +35,38 @@ const found = (list: readonly Finding[]): Row[] =>
   list.map(({ id, standing }) => ({ id, says: rowOf<string>(compare.findings, id) ?? id, standing }))
 const missed = (list: readonly string[]): Row[] => list.map((id) => ({ id, says: rowOf<string>(compare.missing, id) ?? id }))
 
+/** One claim of the trade, folded: the sentence that puts it right, what speaks for it, what against, and what nobody found. */
+export const SaidOf = ({ id, right }: { id: string; right: string }) => {
+  const words = late.moisture.said
+  const claim = weighedClaims.find((one) => one.id === id)
+  if (!claim) return null
+  return (
+    <details className='worked'>
+      <summary>
+        <span className='worked-name'>
+          {words.trade}: “{rowOf<string>(compare.claims, id) ?? id}”
+        </span>
+      </summary>
+      <div className='worked-body said'>
+        <p>{right}</p>
+        <Rows title={words.forIt} rows={found(claim.inFavour)} />
+        <Rows title={words.against} rows={found(claim.against)} />
+        <Rows title={words.missing} rows={missed(claim.missing)} />
+      </div>
+    </details>
+  )
+}
+
 /** What the trade says of what touches this post, beside what was found and what was not. */
 export const SaidAndFound = ({ touches }: { touches: readonly WoodTouch[] }) => {
-  const words = late.moisture.said
   const shown = about.filter((one) => one.touches.some((touch) => touches.includes(touch)))
   if (shown.length === 0) return null
   return (
     <>
-      <h4>{words.title}</h4>
-      {shown.map(({ id, trap }) => {
-        const claim = weighedClaims.find((one) => one.id === id)
-        if (!claim) return null
-        return (
-          <details key={id} className='worked'>
-            <summary>
-              <span className='worked-name'>
-                {words.trade}: “{rowOf<string>(compare.claims, id) ?? id}”
-              </span>
-            </summary>
-            <div className='worked-body said'>
-              <p>{late.moisture.traps[trap]}</p>
-              <Rows title={words.forIt} rows={found(claim.inFavour)} />
-              <Rows title={words.against} rows={found(claim.against)} />
-              <Rows title={words.missing} rows={missed(claim.missing)} />
-            </div>
-          </details>
-        )
-      })}
+      <h4>{late.moisture.said.title}</h4>
+      {shown.map(({ id, trap }) => (
+        <SaidOf key={id} id={id} right={late.moisture.traps[trap]} />
+      ))}
     </>
   )
 }

@@ -1,0 +1,114 @@
+import { useDeferredValue } from 'react'
+import { lookedFor, zeroFailureRows } from '../../../core/derive/life/evidenceShown.ts'
+import type { LifeResult } from '../../../core/model/timeResult.ts'
+import { visibleFields } from '../../../core/spec/fields.ts'
+import { lifeOf } from '../../../state/timeDerived.ts'
+import { life as lifeWords } from '../../../text/en/life.ts'
+import { time } from '../../../text/en/time.ts'
+import { years } from '../../../text/en/years.ts'
+import { useSpec } from '../../hooks/usePier.ts'
+import { evidenceText, inspectionText, lackText } from '../../time/lifeTexts.ts'
+import { yearsOf, yearsText } from '../../time/timeFigures.ts'
+import { SourceList } from '../answers/WorkedDetails.tsx'
+import { Fields } from '../inputs/FieldGroup.tsx'
+import { SaidOf } from '../water/SaidAndFound.tsx'
+import { BandFigure } from './BandFigure.tsx'
+import { EvidenceBars, YearBar, YearRule } from './EvidenceBars.tsx'
+import { Numbers } from './Numbers.tsx'
+import './years.css'
+
+const words = years.life
+const told = time.years
+
+const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string[] }>) =>
+  lines.length > 0 && (
+    <>
+      <h4>{title}</h4>
+      <ul className='bullets'>
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </>
+  )
+
+/** Rows in which none failed, and how many could fail without such a sample showing it. */
+const zeroes = (life: LifeResult): readonly string[] =>
+  zeroFailureRows(life).map(({ id, failed, sample }) => `${evidenceText(id)} ${lifeWords.zero(String(failed), String(sample))}`)
+
+const Range = ({ life: { estimated } }: Readonly<{ life: LifeResult }>) => {
+  if (estimated === null) return <p className='years-lead'>{told.noRange}</p>
+  return (
+    <>
+      <p className='years-lead'>
+        {told.life}: {told.range(yearsText(estimated.low), yearsText(estimated.high))}
+      </p>
+      <YearRule />
+      <YearBar low={yearsOf(estimated.low)} high={yearsOf(estimated.high)} isOpen={false} />
+    </>
+  )
+}
+
+const Climate = ({ life: { climate, buriedHazard } }: Readonly<{ life: LifeResult }>) => (
+  <>
+    <h4>{words.climate}</h4>
+    {buriedHazard === 'high' && <p>{lifeWords.hazard.buried}</p>}
+    <p>{climate ? lifeWords.hazard.says(climate.index.value.toFixed(0), lifeWords.hazard[climate.hazard]) : words.noClimate}</p>
+    {climate && <p className='quiet'>{lifeWords.traps['trap-rain-day-definition']}</p>}
+  </>
+)
+
+/** What may be said of the post's years: a range and what it rests on, the trade's figure beside it, what can be looked at. */
+export const LifePanel = () => {
+  const spec = useDeferredValue(useSpec())
+  const life = lifeOf(spec)
+  const { inspection, ruleOfThumb } = life
+  const set = Object.values(life.factors).some((factor) => factor !== 1)
+  const inputs = visibleFields(spec).filter(({ path }) => path === 'life.reference' || path.startsWith('life.own'))
+  return (
+    <div className='years'>
+      <Range life={life} />
+      <List title={told.lacks} lines={life.lacks.map(lackText)} />
+      <Fields of={inputs} />
+      <EvidenceBars title={words.rests} ids={life.rows} />
+      <h4>{told.thumb}</h4>
+      <p>
+        {told.thumbText(yearsText(ruleOfThumb.life))} {ruleOfThumb.applies ? told.against : told.thumbNot}
+      </p>
+      <EvidenceBars title={words.beside} ids={life.beside} />
+      <List title={words.zero} lines={zeroes(life)} />
+      <SaidOf id='posts-in-wet-soil-last-ten-years' right={told.thumbText(yearsText(ruleOfThumb.life))} />
+      <SaidOf id='treated-posts-last-sixty-years' right={lifeWords.traps['trap-treated-posts-last-sixty-years']} />
+      {life.sound && (
+        <>
+          <BandFigure
+            name={words.sound}
+            points={life.sound.map(({ year, share }) => ({ at: year, share }))}
+            last={60}
+            every={10}
+            unit={words.unit}
+          />
+          <p className='quiet'>{words.soundNote}</p>
+        </>
+      )}
+      <h4>{words.factors}</h4>
+      <p>
+        {!set && `${words.allOne} `}
+        {lifeWords.traps['trap-factor-values-from-the-standard']}
+      </p>
+      <Climate life={life} />
+      <List title={told.see} lines={inspection.visible.map(inspectionText)} />
+      <List title={told.cannot} lines={inspection.hidden.map(inspectionText)} />
+      {inspection.first && (
+        <p>
+          {told.first(yearsText(inspection.first.low), yearsText(inspection.first.high))}
+          {inspection.every !== null && ` ${told.every(yearsText(inspection.every))}`}
+        </p>
+      )}
+      <p className='quiet'>{lifeWords.traps['trap-stand-off-is-no-requirement']}</p>
+      <List title={words.missing} lines={lookedFor.map((id) => lifeWords.notFound[id as keyof typeof lifeWords.notFound])} />
+      <Numbers of={life.worked} />
+      <SourceList ids={life.sources} />
+    </div>
+  )
+}

@@ -1,0 +1,152 @@
+import { useDeferredValue } from 'react'
+import type { DryMix, MixedConcrete } from '../../../core/model/timeResult.ts'
+import type { PierSpec } from '../../../core/model/spec.ts'
+import { mixOf } from '../../../state/timeDerived.ts'
+import { life } from '../../../text/en/life.ts'
+import { time } from '../../../text/en/time.ts'
+import { years } from '../../../text/en/years.ts'
+import { useSpec } from '../../hooks/usePier.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { daysOf } from '../../time/timeFigures.ts'
+import { WeatherFlags } from '../../time/WeatherFlags.tsx'
+import { answerWords } from '../answers/words.ts'
+import { StandingMark } from '../answers/StandingMark.tsx'
+import { SourceList } from '../answers/WorkedDetails.tsx'
+import { SaidOf } from '../water/SaidAndFound.tsx'
+import { BandFigure } from './BandFigure.tsx'
+import { Numbers } from './Numbers.tsx'
+import './years.css'
+
+const words = years.mix
+const percent = (share: number) => `${Math.round(100 * share)}%`
+
+const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
+  const { loadDay, share, added, air } = mix
+  const reached = loadDay && { low: daysOf(loadDay.low), high: daysOf(loadDay.high) }
+  const day = (value: number) => String(Math.ceil(value - 1e-9))
+  const [least, , most] = air.worked
+  return (
+    <>
+      <BandFigure
+        name={words.curve}
+        points={mix.gain.map((one) => ({ at: daysOf(one.age), share: one.share }))}
+        last={28}
+        every={7}
+        unit={words.days}
+        mark={{ share, reached }}
+      />
+      <p className='years-lead'>
+        {reached
+          ? time.month.reached(percent(share), years.range(day(reached.low), day(reached.high)))
+          : time.month.notReached(percent(share))}
+      </p>
+      <p>
+        <strong>{time.month.call}</strong>
+      </p>
+      <p className='quiet'>{time.month.band}</p>
+      {added.length > 0 && (
+        <>
+          <h4>{words.added}</h4>
+          <dl className='pairs'>
+            {added.map((one) => (
+              <div key={one.id}>
+                <dt>
+                  {answerWords(one.id).label} <StandingMark standing={one.standing} />
+                </dt>
+                <dd>{one.id.startsWith('strength-left') ? percent(one.value) : one.value.toFixed(2)}</dd>
+              </div>
+            ))}
+          </dl>
+        </>
+      )}
+      <p className='quiet'>{life.traps['trap-three-hundred-drum-turns']}</p>
+      <h4>{words.air}</h4>
+      <p>
+        {least && most ? words.airIs(`${(100 * least.value).toFixed(1)}%`, `${(100 * most.value).toFixed(1)}%`) : words.airNotAsked}
+        {air.asked && spec.placing.air === 'no' && ` ${words.airMissing}`}
+      </p>
+    </>
+  )
+}
+
+const Dry = ({ mix }: { mix: DryMix }) => {
+  const { say, system } = useUnits()
+  const water = (volume: number) => say(volume, 'volume', { unit: system === 'us' ? 'gal' : 'L' })
+  const { wetting, wetted } = mix
+  return (
+    <>
+      <h4>{words.needs}</h4>
+      <dl className='pairs'>
+        {mix.needs.map((one) => (
+          <div key={one.id}>
+            <dt>
+              {answerWords(one.id).label} <StandingMark standing={one.standing} />
+            </dt>
+            <dd>{water(one.value)}</dd>
+          </div>
+        ))}
+        {wetted === 'from-the-top' && (
+          <div>
+            <dt>{words.poured}</dt>
+            <dd>{water(mix.poured)}</dd>
+          </div>
+        )}
+      </dl>
+      <p className='years-lead'>
+        {wetting
+          ? `${words.wetted(say(wetting.shortest.value, 'length'), say(wetting.longest.value, 'length'), say(mix.height, 'length'))} ${words.foot[wetting.reachesFoot]}`
+          : wetted === 'by-the-ground'
+            ? words.byGround
+            : words.noWater}
+      </p>
+      <p className='quiet'>{life.traps['trap-more-water-fixes-dry-mix']}</p>
+      <table className='years-table'>
+        <caption>{words.layers}</caption>
+        <thead>
+          <tr>
+            <th scope='col'>{words.below}</th>
+            <th scope='col'>{words.ratio}</th>
+            <th scope='col'>{words.strength}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {mix.layers.map(({ from, to, ratio, strength }) => (
+            <tr key={to}>
+              <th scope='row'>{years.range(say(mix.to - to, 'length'), say(mix.to - from, 'length'))}</th>
+              <td>{ratio.high > 0 ? years.range(ratio.low.toFixed(1), ratio.high.toFixed(1)) : words.none}</td>
+              <td>{strength === null ? '–' : years.range(percent(strength.low), percent(strength.high))}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className='quiet'>{words.picture}</p>
+      <p className='quiet'>{life.traps['trap-gel-strength-is-no-constant']}</p>
+      <h4>{words.trial}</h4>
+      <p>
+        {time.month.dry.trialText} <StandingMark standing={mix.trial.standing} />
+      </p>
+      <SaidOf id='dry-mix-never-hydrates' right={life.traps['trap-dry-mix-never-hydrates']} />
+      <SaidOf id='dry-mix-is-as-good-as-mixed' right={time.month.dry.trialText} />
+    </>
+  )
+}
+
+/** What becomes of the mix of the pier on show; a drag does not wait for it. */
+export const MixPanel = () => {
+  const spec = useDeferredValue(useSpec())
+  const { concrete, weather, worked, sources } = mixOf(spec)
+  return (
+    <div className='years'>
+      {concrete === null ? (
+        <p>{time.month.none}</p>
+      ) : concrete.as === 'mixed' ? (
+        <Mixed mix={concrete} spec={spec} />
+      ) : (
+        <Dry mix={concrete} />
+      )}
+      <WeatherFlags flags={weather} />
+      <Numbers of={worked} />
+      <SourceList ids={sources} />
+    </div>
+  )
+}
