@@ -1,0 +1,63 @@
+/** Most bands that a post's colours are told in; a profile has fewer. */
+export const mostBands = 12
+
+/**
+ * Wetness of the wood, and a dry pour as it might have turned out: colour and marks at a place of the solid. Classes are told apart
+ * by marks as well as by tone: none, dots, close strokes. Marks are fixed in the material, in paper millimetres.
+ */
+export const wetPars = `
+uniform float uWet;
+uniform float uYears;
+uniform int uWetCount;
+uniform vec4 uWetTo[${mostBands}];
+uniform vec4 uWetSide;
+vec3 wetWood(vec3 c){
+  if (uWet < 0.5) return c;
+  float across = clamp(dot(vPlace.xz, uWetSide.xy) * uWetSide.z, -1.0, 1.0);
+  float kind = 0.0;
+  for (int i = 0; i < ${mostBands}; i++) {
+    if (i >= uWetCount) break;
+    vec4 band = uWetTo[i];
+    float to = across < 0.0 ? mix(band.y, band.x, -across) : mix(band.y, band.z, across);
+    if (vPlace.y <= to) kind = band.w;
+  }
+  float wet = floor(kind + 0.01);
+  float airy = step(0.25, kind - wet);
+  vec2 h = vec2(abs(vFace.x) > abs(vFace.z) ? vPlace.z : vPlace.x, vPlace.y) / uPaperScale.x;
+  float px = 0.5 * (fwidth(h.x) + fwidth(h.y));
+  if (wet > 1.5) {
+    float stroke = abs(fract((h.x + h.y) / 1.5) - 0.5) * 1.5;
+    float ink = 1.0 - smoothstep(0.2, 0.2 + 1.2 * px, stroke);
+    c = mix(c, vec3(0.09, 0.15, 0.205), 0.8);
+    c = mix(c, vec3(0.018, 0.036, 0.055), 0.75 * ink);
+  } else if (wet > 0.5) {
+    vec2 cell = vec2(h.x / 2.4 + 0.5 * step(0.5, fract(h.y / 4.8)), h.y / 2.4);
+    float spot = length(fract(cell) - 0.5) * 2.4;
+    float ink = 1.0 - smoothstep(0.26, 0.26 + 1.2 * px, spot);
+    c = mix(c, vec3(0.36, 0.44, 0.49), 0.6);
+    c = mix(c, vec3(0.07, 0.125, 0.175), 0.75 * ink);
+  }
+  float patch1 = texture(uNoise, vPlace * 2.1 + 0.3).r;
+  return mix(c, vec3(0.045, 0.032, 0.024), 0.7 * airy * uYears * smoothstep(0.3, 0.62, patch1 + 0.25 * uYears * wet));
+}
+`
+
+export const scatterPars = `
+uniform float uScattered;
+uniform float uWetPour;
+uniform vec4 uWetSide;
+uniform vec4 uPour;
+uniform sampler2D uScatter;
+vec3 scattered(vec3 c){
+  if (uScattered * uWetPour < 0.5) return c;
+  float down = (uPour.z - vPlace.y) / max(uPour.z - uPour.w, 1e-4);
+  float across = clamp((length(vPlace.xz) - uPour.x) / max(uPour.y - uPour.x, 1e-4), 0.0, 1.0);
+  float hand = dot(vPlace.xz, uWetSide.xy) < 0.0 ? -across : across;
+  float kind = texture(uScatter, vec2(0.5 + 0.498 * hand, clamp(down, 0.002, 0.998))).r * 255.0 / 80.0;
+  vec3 weak = vec3(0.30, 0.285, 0.26);
+  vec3 to = kind < 1.0 ? mix(vec3(0.185, 0.185, 0.185), weak, kind)
+    : kind < 2.0 ? mix(weak, vec3(0.50, 0.43, 0.31), kind - 1.0)
+    : mix(vec3(0.50, 0.43, 0.31), vec3(0.80, 0.72, 0.53), kind - 2.0);
+  return mix(c, to * (0.72 + 0.56 * dot(c, vec3(0.9))), 0.82);
+}
+`

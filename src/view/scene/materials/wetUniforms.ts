@@ -1,0 +1,41 @@
+import { DataTexture, LinearFilter, RedFormat, Vector4 } from 'three'
+import { mostBands } from './wetGlsl.ts'
+
+/** Cells of a dry pour: from the uphill wall over the post to the downhill wall, and from the top down. */
+export const scatterRaster = { columns: 48, rows: 48 } as const
+
+/** Values of wet wood and of a dry pour that every solid material reads; changed in place, never replaced. */
+export type WetUniforms = Readonly<{
+  /** 1 while the layer is on. */
+  uWet: { value: number }
+  /** 1 while the layer is on and there is a dry pour to show. */
+  uWetPour: { value: number }
+  /** Share of the years looked at that has passed: 0 at the start. */
+  uYears: { value: number }
+  uWetCount: { value: number }
+  /** Top of each band [m] at the uphill face, the axis and the downhill face; class, and half more where water meets air. Top down. */
+  uWetTo: { value: Vector4[] }
+  /** Plan direction straight downhill (x, z), and one over half the post along it [1/m]. */
+  uWetSide: { value: Vector4 }
+  /** Of the dry pour: post, wall, top and bottom [m]. */
+  uPour: { value: Vector4 }
+  uScatter: { value: DataTexture }
+}>
+
+export function createWetUniforms(): WetUniforms {
+  const { columns, rows } = scatterRaster
+  const texture = new DataTexture(new Uint8Array(columns * rows), columns, rows, RedFormat)
+  texture.minFilter = LinearFilter
+  texture.magFilter = LinearFilter
+  texture.needsUpdate = true
+  return {
+    uWet: { value: 0 },
+    uWetPour: { value: 0 },
+    uYears: { value: 0 },
+    uWetCount: { value: 0 },
+    uWetTo: { value: Array.from({ length: mostBands }, () => new Vector4()) },
+    uWetSide: { value: new Vector4(1, 0, 1, 0) },
+    uPour: { value: new Vector4(0, 1, 1, 0) },
+    uScatter: { value: texture },
+  }
+}

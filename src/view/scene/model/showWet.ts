@@ -1,0 +1,50 @@
+import { scatterClasses } from '../../../core/engineering/mix/dryPourScatter.ts'
+import { woodWetnesses } from '../../../core/engineering/tables/contactWetness.ts'
+import type { PierSpec } from '../../../core/model/spec.ts'
+import { dryPourOf } from '../../../state/dryPourDerived.ts'
+import { moistureOf } from '../../../state/moistureDerived.ts'
+import type { PostBounds } from '../materials/zoneMaterials.ts'
+import { scatterRaster, type WetUniforms } from '../materials/wetUniforms.ts'
+import { wetBands } from './wetBands.ts'
+
+/** Steps of a byte between two classes. */
+const classStep = 80
+
+/** Puts a spec's wet wood and dry pour into what the materials read. `isOn` false: the materials show none of it, and nothing is worked out. */
+export function showWet(wet: WetUniforms, spec: PierSpec, post: PostBounds | null, isOn: boolean): void {
+  wet.uWet.value = isOn && post ? 1 : 0
+  wet.uWetPour.value = 0
+  if (!isOn) return
+  const half = (post?.width ?? 0.14) / 2
+  const { downhill } = spec.site
+  wet.uWetSide.value.set(Math.cos(downhill), Math.sin(downhill), 1 / half, 0)
+  const bands = wetBands(moistureOf(spec).profile)
+  const count = Math.min(bands.length, wet.uWetTo.value.length)
+  wet.uWetCount.value = count
+  for (let i = 0; i < count; i++) {
+    const band = bands[i]
+    if (!band) continue
+    const { to, wetness, waterAndAir } = band
+    wet.uWetTo.value[i]?.set(to.uphill, to.axis, to.downhill, woodWetnesses.indexOf(wetness) + (waterAndAir ? 0.5 : 0))
+  }
+  showPour(wet, spec, half)
+}
+
+function showPour(wet: WetUniforms, spec: PierSpec, half: number): void {
+  const pour = dryPourOf(spec)
+  if (!pour) return
+  wet.uWetPour.value = 1
+  wet.uPour.value.set(half, spec.hole.diameter / 2, pour.to, pour.from)
+  const texture = wet.uScatter.value
+  const cells = texture.image.data as Uint8Array
+  const { columns, rows } = scatterRaster
+  const middle = columns / 2
+  for (let row = 0; row < rows; row++)
+    for (let column = 0; column < columns; column++) {
+      // The uphill hand goes on where the downhill one ends, so that the two are not each other's mirror.
+      const across = Math.abs(column + 0.5 - middle) / middle + (column < middle ? 1 : 0)
+      const found = pour.classAt(across, (row + 0.5) / rows)
+      cells[row * columns + column] = classStep * scatterClasses.indexOf(found)
+    }
+  texture.needsUpdate = true
+}
