@@ -26,6 +26,7 @@ export type LettingGoHow =
   | 'concrete-cone'
   | 'pier-parts'
   | 'pier-slides'
+  | 'pier-heaves-soil'
   | 'pier-lifts-cone'
   | 'base-breaks-out'
   | 'piers-lift-block'
@@ -135,13 +136,11 @@ function wholePier({ lifts }: PierFrame): string[] {
   return ['post', 'bars', 'vertical-bars', 'heap', ...bracketIds, ...(first < 0 ? [] : lifts.slice(first).map((lift) => lift.id))]
 }
 
-const pierSlides: Way = (frame) => ({ how: 'pier-slides', moves: wholePier(frame), parts: [] })
-
 const nativeRoles: ReadonlySet<Role> = new Set(['topsoil', 'soil', 'soil-lower'])
 
-/** The pier with the ground over its ledge. Soil that lies wholly below the ledge stays. */
+/** The pier with the ground over its ledge, straight up or on the slope of its rule. Soil that lies wholly below the ledge stays. */
 const withSoil =
-  (how: 'pier-lifts-cone' | 'base-breaks-out'): Way =>
+  (how: 'pier-lifts-cone' | 'base-breaks-out' | 'pier-heaves-soil', spread = Math.tan(coneRule.angle.value)): Way =>
   (frame, _, all) => {
     const ledge = ledgeOf(frame)
     if (!ledge) return null
@@ -154,11 +153,17 @@ const withSoil =
         across: 'cone',
         level: metres(-ledge.depth - frame.spec.site.slope * ledge.radius),
         radius: ledge.radius,
-        spread: Math.tan(coneRule.angle.value),
+        spread,
       }),
     )
     return { how, moves: wholePier(frame), parts }
   }
+
+const heavesSoil = withSoil('pier-heaves-soil', 0)
+
+/** A straight shaft slides out. A foot wider than the shaft can't pass the soil beside it, so the soil right over the foot has to come up too. */
+const pierSlides: Way = (frame, check, all) =>
+  (ledgeOf(frame)?.kind === 'bell' ? heavesSoil(frame, check, all) : null) ?? { how: 'pier-slides', moves: wholePier(frame), parts: [] }
 
 /** The pier with its share of the ground between it and its neighbours, drawn round. */
 const blockLifts: Way = (frame, _, all) => {

@@ -15,6 +15,8 @@ export const lettingGo: Readonly<Record<LettingGoHow, string>> = {
   'concrete-cone': 'A cone of concrete would break out of the top of the pier, with the steel in it. The rest stays in the ground.',
   'pier-parts': 'The pier would part just under the pull. Its upper piece goes up with the post and the rest stays in the ground.',
   'pier-slides': 'The whole pier would slide up out of the ground. The soil round it stays.',
+  'pier-heaves-soil':
+    'The pier would come up, and its wide foot can not pass the soil. The soil right over the foot has to heave up with it. The number counts side grip and weight alone.',
   'pier-lifts-cone': 'The pier would come up with a cone of soil over its wide foot.',
   'piers-lift-block': 'The piers would come up together, with the ground between them.',
   'base-breaks-out': 'The wide foot would break out, and heave up the ground over it.',

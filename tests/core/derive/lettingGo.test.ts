@@ -66,7 +66,7 @@ describe('[L4] how each link would let go, state by state', () => {
     ).toMatchObject({
       'concrete-tension': 'pier-parts: post bars heap | concrete level, vertical-bars level | topsoil soil base',
       'concrete-breakout': 'concrete-cone: post bars heap | concrete cone | topsoil soil base vertical-bars',
-      'friction-and-weight': 'pier-slides: post bars vertical-bars heap concrete |  | topsoil soil base',
+      'friction-and-weight': 'pier-heaves-soil: post bars vertical-bars heap concrete | topsoil cone, soil cone | base',
       'cone-over-ledge': 'pier-lifts-cone: post bars vertical-bars heap concrete | topsoil cone, soil cone | base',
       'breakout-of-ledge': 'base-breaks-out: post bars vertical-bars heap concrete | topsoil cone, soil cone | base',
     }))
@@ -160,6 +160,18 @@ describe('[L4] what the states rest on', () => {
     close(part.level, -belled.spec.hole.depth + (bell?.height ?? 0), { abs: 1e-9, rel: 0 }, 'level')
     // Rural Utilities Service practice takes 30 degrees from the vertical: tan 30 = 0.57735 (any table of tangents).
     close(part.spread, 0.57735, { abs: 5e-6, rel: 0 }, 'spread')
+  })
+
+  it('a wide foot that comes up takes the soil right over it along, straight up, at no more than its own width', () => {
+    const belled = edited(on('hole.bell'))
+    const found = lettingGo(belled, 'friction-and-weight')
+    expect(found?.parts.map((part) => part.zone)).toEqual(['topsoil', 'soil'])
+    for (const part of found?.parts ?? []) {
+      if (part.across !== 'cone') throw new Error('no round')
+      close(part.radius, (belled.spec.hole.bell?.diameter ?? 0) / 2, { abs: 1e-12, rel: 0 }, 'radius')
+      expect(part.spread).toBe(0)
+    }
+    expect(lettingGo(edited(), 'friction-and-weight')?.parts).toEqual([])
   })
 
   it('soil that lies wholly under the ledge stays', () => {

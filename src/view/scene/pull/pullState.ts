@@ -24,7 +24,14 @@ const bending: Readonly<Partial<Record<LettingGoHow, string>>> = { 'bar-bends': 
 export const bentZone = (how: LettingGoHow): string | null => bending[how] ?? null
 
 /** The whole pier, or a good part of it, is shown to rise farther than a post in its pier. Shares of the hole's depth. */
-const pierWays: ReadonlySet<LettingGoHow> = new Set(['pier-parts', 'pier-slides', 'pier-lifts-cone', 'base-breaks-out', 'concrete-cone'])
+const pierWays: ReadonlySet<LettingGoHow> = new Set([
+  'pier-parts',
+  'pier-slides',
+  'pier-heaves-soil',
+  'pier-lifts-cone',
+  'base-breaks-out',
+  'concrete-cone',
+])
 
 /** How far the picture lifts what goes [m]: enough to be seen, and no computed length. */
 export const shownRise = (how: LettingGoHow, depth: number): number => (pierWays.has(how) ? 0.13 : 0.07) * depth
