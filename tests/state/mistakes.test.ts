@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { openDocument } from '../../src/state/actions/document.ts'
 import { putRight, setMistake } from '../../src/state/actions/view.ts'
+import { encodeLink } from '../../src/state/link.ts'
+import { decodeLink } from '../../src/state/readLink.ts'
+import { defaultDocument } from '../../src/core/spec/defaults.ts'
+import { withMistakes } from '../../src/core/derive/build/mistakes.ts'
 import { derived, meantResult, shownDocument, shownResult, shownSpec } from '../../src/state/derived.ts'
 import { freshStore } from './freshStore.ts'
 
@@ -46,5 +50,16 @@ describe('a pier shown with mistakes', () => {
     setMistake(store, 'undersized-hole', true)
     openDocument(store, { ...store.getState().document, name: 'Shed' })
     expect(store.getState().view.mistakes).toEqual([])
+  })
+})
+
+describe('loose soil left in the hole', () => {
+  it('goes through a link as it is', () => {
+    const bare = { ...defaultDocument.spec, hole: { ...defaultDocument.spec.hole, base: null } }
+    const spec = withMistakes(bare, ['loose-bottom'])
+    expect(spec.hole.base?.material).toBe('loose-soil')
+    const read = decodeLink(encodeLink({ ...defaultDocument, spec, written: {} }))
+    expect(read.ok && read.value.spec.hole.base?.material).toBe('loose-soil')
+    expect(read.ok && read.value.spec.hole.base?.thickness).toBeCloseTo(spec.hole.base?.thickness ?? Number.NaN, 12)
   })
 })
