@@ -24,11 +24,11 @@ const monthFields = <Prefix extends string>(prefix: Prefix, what: string, help: 
 
 const methods: Readonly<Record<FillId, string>> = {
   'dry-bag-at-foot': 'Dry bag at the foot',
-  'dry-full-height': 'Dry mix, full height',
+  'dry-full-height': 'Dry mix, wetted in the hole',
   'mixed-full-height': 'Mixed concrete, full height',
   'mixed-collar': 'Mixed concrete collar',
-  'mixed-bracket-pier': 'Pier with a bracket',
-  'granular-on-pad': 'Granular backfill on a pad',
+  'mixed-bracket-pier': 'Concrete pier with bracket',
+  'granular-on-pad': 'Packed gravel on a pad',
   'flowable-fill': 'Flowable fill',
 }
 const priceFields = Object.fromEntries(
