@@ -4,7 +4,7 @@ import { time } from '../../text/en/time.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { zoneName } from '../section/nameWishes.ts'
 import { checkText, stepText, wrongText } from './buildTexts.ts'
-import { Mistakes } from './Mistakes.tsx'
+import { BuiltWrong, Mistakes } from './Mistakes.tsx'
 
 const words = time.build
 
@@ -46,6 +46,7 @@ export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
             <strong>{words.hidden}</strong> {gone.join(', ')}.
           </p>
         )}
+        <BuiltWrong />
       </div>
       <div className='time-say'>
         <h4>{words.check}</h4>

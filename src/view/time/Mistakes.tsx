@@ -33,7 +33,7 @@ function changesOf(meant: PierResult, built: PierResult, say: Say): readonly Cha
   return rows.filter(({ right, wrong }) => right !== wrong)
 }
 
-/** Mistakes of a step as switches; picture and numbers follow. What is built in at any step is told at each, with the way back. */
+/** Mistakes of a step as switches; picture and numbers follow. */
 export const Mistakes = ({ ids }: Readonly<{ ids: readonly MistakeId[] }>) => {
   const made = usePier((state) => state.view.mistakes)
   const id = useId()
@@ -63,15 +63,17 @@ export const Mistakes = ({ ids }: Readonly<{ ids: readonly MistakeId[] }>) => {
           </ul>
         </>
       )}
-      {made.length > 0 && <Made made={made} />}
     </>
   )
 }
 
-const Made = ({ made }: Readonly<{ made: readonly MistakeId[] }>) => {
+/** What is built wrong, at whatever step, and what it changes, with the way back. */
+export const BuiltWrong = () => {
+  const made = usePier((state) => state.view.mistakes)
   const meant = usePier(meantResult)
   const built = useResult()
   const { say } = useUnits()
+  if (made.length === 0) return null
   const changes = changesOf(meant, built, say)
   return (
     <div className='time-danger'>
