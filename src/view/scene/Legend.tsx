@@ -3,8 +3,10 @@ import type { Role } from '../../core/model/solid.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
+import { shownLayers } from '../../state/shownLayers.ts'
 import { HatchPatterns, patternId } from '../section/HatchPatterns.tsx'
 import { type Hatch, hatchOfGround, hatchOfRole } from '../section/hatch.ts'
+import { WetLegend } from './WetLegend.tsx'
 
 type Entry = Readonly<{ hatch: Exclude<Hatch, 'none'>; role: Role }>
 
@@ -26,7 +28,7 @@ function entriesOf(roles: readonly Role[], spec: PierSpec): Entry[] {
 export function Legend() {
   const prefix = useId().replace(/[^a-z0-9]/gi, '')
   const { zones, spec, sheets } = useResult()
-  const layers = usePier((state) => state.view.layers)
+  const layers = usePier((state) => shownLayers(state.view))
   const isShown = (role: Role): boolean => layers.soil || (role !== 'soil' && role !== 'soil-lower' && role !== 'topsoil')
   const entries = entriesOf(zones.map(({ role }) => role).filter(isShown), spec)
   const has = (id: 'water-table' | 'frost-line'): boolean => sheets.some((sheet) => sheet.id === id)
@@ -61,6 +63,7 @@ export function Legend() {
           {words.patterns.frost}
         </li>
       )}
+      {layers.wetness && <WetLegend prefix={prefix} />}
     </ul>
   )
 }

@@ -34,7 +34,7 @@ vec3 wetWood(vec3 c){
     vec2 cell = vec2(h.x / 2.4 + 0.5 * step(0.5, fract(h.y / 4.8)), h.y / 2.4);
     float spot = length(fract(cell) - 0.5) * 2.4;
     float ink = 1.0 - smoothstep(0.26, 0.26 + 1.2 * px, spot);
-    c = mix(c, vec3(0.36, 0.44, 0.49), 0.6);
+    c = mix(c, vec3(0.27, 0.36, 0.43), 0.66);
     c = mix(c, vec3(0.07, 0.125, 0.175), 0.75 * ink);
   }
   float patch1 = texture(uNoise, vPlace * 2.1 + 0.3).r;
@@ -57,7 +57,7 @@ vec3 scattered(vec3 c){
   vec3 weak = vec3(0.30, 0.285, 0.26);
   vec3 to = kind < 1.0 ? mix(vec3(0.185, 0.185, 0.185), weak, kind)
     : kind < 2.0 ? mix(weak, vec3(0.50, 0.43, 0.31), kind - 1.0)
-    : mix(vec3(0.50, 0.43, 0.31), vec3(0.80, 0.72, 0.53), kind - 2.0);
+    : mix(vec3(0.50, 0.43, 0.31), vec3(0.66, 0.60, 0.48), kind - 2.0);
   return mix(c, to * (0.72 + 0.56 * dot(c, vec3(0.9))), 0.82);
 }
 `

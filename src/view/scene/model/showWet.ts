@@ -1,5 +1,5 @@
-import { scatterClasses } from '../../../core/engineering/mix/dryPourScatter.ts'
-import { woodWetnesses } from '../../../core/engineering/tables/contactWetness.ts'
+import type { ScatterClass } from '../../../core/engineering/mix/dryPourScatter.ts'
+import type { WoodWetness } from '../../../core/engineering/tables/contactWetness.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { dryPourOf } from '../../../state/dryPourDerived.ts'
 import { moistureOf } from '../../../state/moistureDerived.ts'
@@ -7,8 +7,10 @@ import type { PostBounds } from '../materials/zoneMaterials.ts'
 import { scatterRaster, type WetUniforms } from '../materials/wetUniforms.ts'
 import { wetBands } from './wetBands.ts'
 
-/** Steps of a byte between two classes. */
-const classStep = 80
+/** Classes as the materials count them, driest first. */
+const rank: Readonly<Record<WoodWetness, number>> = { 'dries-out': 0, 'wet-at-times': 1, 'stays-wet': 2 }
+/** A byte for each class, as far apart as the materials read them. */
+const byteOf: Readonly<Record<ScatterClass, number>> = { sound: 0, weak: 80, crumbly: 160, powder: 240 }
 
 /** Puts a spec's wet wood and dry pour into what the materials read. `isOn` false: the materials show none of it, and nothing is worked out. */
 export function showWet(wet: WetUniforms, spec: PierSpec, post: PostBounds | null, isOn: boolean): void {
@@ -25,7 +27,7 @@ export function showWet(wet: WetUniforms, spec: PierSpec, post: PostBounds | nul
     const band = bands[i]
     if (!band) continue
     const { to, wetness, waterAndAir } = band
-    wet.uWetTo.value[i]?.set(to.uphill, to.axis, to.downhill, woodWetnesses.indexOf(wetness) + (waterAndAir ? 0.5 : 0))
+    wet.uWetTo.value[i]?.set(to.uphill, to.axis, to.downhill, rank[wetness] + (waterAndAir ? 0.5 : 0))
   }
   showPour(wet, spec, half)
 }
@@ -44,7 +46,7 @@ function showPour(wet: WetUniforms, spec: PierSpec, half: number): void {
       // The uphill hand goes on where the downhill one ends, so that the two are not each other's mirror.
       const across = Math.abs(column + 0.5 - middle) / middle + (column < middle ? 1 : 0)
       const found = pour.classAt(across, (row + 0.5) / rows)
-      cells[row * columns + column] = classStep * scatterClasses.indexOf(found)
+      cells[row * columns + column] = byteOf[found]
     }
   texture.needsUpdate = true
 }

@@ -1,0 +1,32 @@
+import type { WoodWetness } from '../../core/engineering/tables/contactWetness.ts'
+import { moisture as words } from '../../text/en/moisture.ts'
+
+const woodWetnesses: readonly WoodWetness[] = ['dries-out', 'wet-at-times', 'stays-wet']
+
+/** Marks of a class, as the picture has them: none, dots, close strokes. */
+const marks: Readonly<Record<WoodWetness, string>> = {
+  'dries-out': '',
+  'wet-at-times': [4, 12, 20, 28].map((x, i) => `M${x} ${i % 2 === 0 ? 6 : 14}h0.01M${x} ${i % 2 === 0 ? 16 : 4}h0.01`).join(''),
+  'stays-wet': [0, 6, 12, 18, 24, 30, 36, 42, 48].map((x) => `M${x} 0L${x - 20} 20`).join(''),
+}
+
+/** The classes of wet wood, driest first, with the marks by which they are told apart. `prefix` keeps two legends on one page apart. */
+export const WetLegend = ({ prefix }: Readonly<{ prefix: string }>) => (
+  <>
+    {woodWetnesses.map((wetness) => (
+      <li key={wetness}>
+        <svg viewBox='0 0 32 20' aria-hidden='true'>
+          <defs>
+            <clipPath id={`${prefix}-${wetness}`}>
+              <rect width='32' height='20' />
+            </clipPath>
+          </defs>
+          <rect className={`wet-swatch wet-${wetness}`} width='32' height='20' />
+          <path className={`wet-marks wet-${wetness}`} d={marks[wetness]} clipPath={`url(#${prefix}-${wetness})`} />
+          <rect className='legend-frame' x='0.5' y='0.5' width='31' height='19' />
+        </svg>
+        {words.wetness[wetness]}
+      </li>
+    ))}
+  </>
+)
