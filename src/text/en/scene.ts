@@ -22,7 +22,7 @@ export const scene = {
     uphill: 'From the high side of the slope',
     downhill: 'From the low side of the slope',
     plan: 'Straight down',
-    'close-up': 'At the top of the pier',
+    'close-up': 'At the top of the pier, or at the part that is open in the answers',
   } satisfies Record<Viewpoint, string>,
   layers: {
     soil: 'Soil',

@@ -6,6 +6,7 @@ import type { PierStore } from '../../state/store.ts'
 import { CameraRig } from './camera/CameraRig.ts'
 import { framed } from './camera/framing.ts'
 import { focalPixels, type Pose, type Viewport } from './camera/lens.ts'
+import { partExtent } from './camera/pierExtent.ts'
 import { aimAt } from './camera/viewpoints.ts'
 import type { PullReading } from '../app/probe.ts'
 import { Pace } from './Pace.ts'
@@ -229,7 +230,10 @@ export class Director {
     else if (isNewPier && state.draft === null) this.look(false)
     // A pull that only grows moves its arrow, and a day or a year that passes its tones; all words stay where they are.
     const passes = before !== null && (before.view.time !== view.time || before.view.playing !== view.playing) && !hasOtherParts
-    if (passes && !isNewPicture) return this.ground.needFrame()
+    if (passes && !isNewPicture) {
+      this.ground.needFrame()
+      return
+    }
     if (isNewPicture || before?.view.pull === view.pull || (before?.view.pull === null) !== (view.pull === null)) this.toSettle = true
     this.ground.needFrame()
   }
@@ -272,8 +276,11 @@ export class Director {
     const state = this.shown
     if (!extent || !state || this.standsAt === null || this.viewport.width < 2) return
     const { cut } = state.view
-    const { spec } = shownResult(state)
-    const aim = aimAt(this.standsAt, extent, cut.facing, spec.site.downhill, this.viewport.width < narrowWidth)
+    const { spec, checks } = shownResult(state)
+    // A close-up is of the part whose link is open.
+    const where = checks.find((check) => check.id === state.view.openLink)?.where ?? []
+    const part = partExtent(where, (id) => this.stage.model.zones.get(id)?.mesh ?? null)
+    const aim = aimAt(this.standsAt, extent, cut.facing, spec.site.downhill, this.viewport.width < narrowWidth, part)
     const { width, height } = this.viewport
     const safe = this.over?.safeArea(this.viewport, state, this.standsAt) ?? { left: 12, top: 0, right: width - 12, bottom: height - 12 }
     const pose = framed(aim.points, aim.azimuth, aim.pitch, this.viewport, safe)

@@ -56,3 +56,23 @@ export function pierExtent({ zones, spec }: PierResult, meshOf: (id: string) => 
     lifted: 0,
   }
 }
+
+/** Heights between which parts stand, and how far they reach from the axis [m]. */
+export type PartExtent = Readonly<{ low: number; high: number; radius: number }>
+
+/** Round parts as they are drawn; null when none of them is. */
+export function partExtent(ids: readonly string[], meshOf: (id: string) => Mesh | null): PartExtent | null {
+  let low = Infinity
+  let high = -Infinity
+  let radius = 0
+  for (const id of ids) {
+    const positions = meshOf(id)?.positions ?? []
+    for (let i = 0; i < positions.length; i += 3) {
+      const y = positions[i + 1] ?? 0
+      low = Math.min(low, y)
+      high = Math.max(high, y)
+      radius = Math.max(radius, Math.hypot(positions[i] ?? 0, positions[i + 2] ?? 0))
+    }
+  }
+  return low <= high ? { low, high, radius } : null
+}

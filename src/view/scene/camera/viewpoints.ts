@@ -1,6 +1,6 @@
 import { heightAt } from '../../../core/geometry/surface.ts'
 import type { Viewpoint } from '../../../state/appState.ts'
-import type { PierExtent } from './pierExtent.ts'
+import type { PartExtent, PierExtent } from './pierExtent.ts'
 
 type Point = readonly [number, number, number]
 const degrees = Math.PI / 180
@@ -46,6 +46,13 @@ function topPoints(extent: PierExtent): Point[] {
   return [...ring(holeRadius * 1.7, -0.9 * holeRadius), ...ring(holeRadius * 1.5, extent.groundTop * 0.4), [0, top, 0]]
 }
 
+/** A part with pier round it on all sides. A post is followed no farther up than in the view of the top. */
+function partPoints({ holeRadius, pierTop, postTop }: PierExtent, { low, high, radius }: PartExtent): Point[] {
+  const around = Math.max(radius, holeRadius) * 1.25
+  const top = Math.min(high, postTop > 0 ? Math.min(postTop, pierTop + 0.9 * holeRadius) : high)
+  return [...ring(around, low - 0.6 * holeRadius), ...ring(around, Math.max(top, low) + 0.6 * holeRadius)]
+}
+
 const turn = 2 * Math.PI
 
 /** From this side, but far enough round toward the opening that the cut shows. */
@@ -56,9 +63,16 @@ function towardCut(side: number, facing: number): number {
 
 /**
  * Where a named view stands and what it must hold. `facing` of the cut and `downhill` of the ground are plan angles [rad];
- * `isNarrow` for a screen on which the hole, not the block, is framed.
+ * `isNarrow` for a screen on which the hole, not the block, is framed; `part` is what the close-up is of, the top of the pier without.
  */
-export function aimAt(name: Viewpoint, extent: PierExtent, facing: number, downhill: number, isNarrow: boolean): Aim {
+export function aimAt(
+  name: Viewpoint,
+  extent: PierExtent,
+  facing: number,
+  downhill: number,
+  isNarrow: boolean,
+  part: PartExtent | null = null,
+): Aim {
   const whole = isNarrow && extent.lifted === 0 ? holePoints(extent) : blockPoints(extent)
   switch (name) {
     case 'section':
@@ -72,6 +86,6 @@ export function aimAt(name: Viewpoint, extent: PierExtent, facing: number, downh
     case 'plan':
       return { azimuth: facing, pitch: 89.5 * degrees, points: blockPoints(extent) }
     case 'close-up':
-      return { azimuth: facing - 20 * degrees, pitch: 17 * degrees, points: topPoints(extent) }
+      return { azimuth: facing - 20 * degrees, pitch: 17 * degrees, points: part ? partPoints(extent, part) : topPoints(extent) }
   }
 }
