@@ -173,11 +173,29 @@ test.describe('[B11] raise the uplift', () => {
   test('runs by itself and can be paused', async ({ app }) => {
     await app.open()
     const { page } = app
-    await page.getByRole('button', { name: words.raise.play }).click()
     const told = page.locator('.raise output')
-    await expect.poll(async () => Number((await told.textContent())?.replace(/[^\d.]/g, ''))).toBeGreaterThan(20)
-    await page.getByRole('button', { name: words.raise.pause }).click()
-    const paused = await told.textContent()
+    // Paused from within the page as soon as the pull has grown, so that a slow machine can't let the run end first.
+    const paused = await page.evaluate(
+      ({ play, pause }) =>
+        new Promise<string>((done) => {
+          const button = (name: string) =>
+            [...document.querySelectorAll<HTMLButtonElement>('.raise button')].find((one) => one.textContent === name)
+          const output = document.querySelector('.raise output')
+          const pull = () => Number((output?.textContent ?? '').replace(/[^\d.]/g, ''))
+          const watch = new MutationObserver(() => {
+            if (!(pull() > 20)) return
+            const stop = button(pause)
+            if (!stop) return
+            watch.disconnect()
+            stop.click()
+            done(output?.textContent ?? '')
+          })
+          watch.observe(document.body, { subtree: true, childList: true, characterData: true })
+          button(play)?.click()
+        }),
+      { play: words.raise.play, pause: words.raise.pause },
+    )
+    await expect(page.getByRole('button', { name: words.raise.play })).toBeVisible()
     await page.waitForTimeout(300)
     expect(await told.textContent()).toBe(paused)
   })

@@ -5,6 +5,9 @@ import { pierStore } from '../../../state/store.ts'
 /** From nothing to where it lets go [ms]. */
 const wholeRun = 7000
 
+/** Longest time that one frame stands for [ms]: a page that was held up goes on from where it stood, and skips nothing. */
+const longestStep = 250
+
 export const wantsStill = (): boolean => typeof matchMedia === 'function' && matchMedia('(prefers-reduced-motion: reduce)').matches
 
 /**
@@ -29,11 +32,13 @@ export const usePulling = (end: number | null) => {
     }
     const now = pierStore.getState().view.pull ?? 0
     const from = now >= end ? 0 : now
-    let start: number | null = null
+    let last: number | null = null
+    let gone = 0
     setRunning(true)
     const step = (time: number): void => {
-      start ??= time
-      const pull = Math.min(end, from + (end * (time - start)) / wholeRun)
+      gone += Math.min(longestStep, time - (last ?? time))
+      last = time
+      const pull = Math.min(end, from + (end * gone) / wholeRun)
       setPull(pierStore, pull)
       if (pull < end) frame.current = requestAnimationFrame(step)
       else setRunning(false)
