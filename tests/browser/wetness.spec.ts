@@ -1,0 +1,63 @@
+import type { Locator } from '@playwright/test'
+import { groups } from '../../src/text/en/fields.ts'
+import { moisture } from '../../src/text/en/moisture.ts'
+import { scene as words } from '../../src/text/en/scene.ts'
+import { type App, expect, test } from './app.ts'
+import { parts } from './names.ts'
+
+test.use({ viewport: { width: 1280, height: 800 } })
+
+const show = (app: App): Locator => app.page.getByRole('button', { name: words.bar.show, exact: true })
+const layer = (app: App): Locator => app.page.getByRole('checkbox', { name: words.layers.wetness, exact: true })
+const plate = (app: App, line: string): Locator => app.page.locator('.overlay .plate').filter({ hasText: line })
+
+/** The panel lies over the picture, so it is closed before the picture is taken. */
+const withLayer = async (app: App, isOn: boolean): Promise<Buffer> => {
+  await show(app).click()
+  await layer(app).setChecked(isOn)
+  await show(app).click()
+  await show(app).blur()
+  return app.picture()
+}
+
+test('wet wood is shown when it is asked for, with its classes in words, and goes again', async ({ app }) => {
+  await app.open()
+  const before = await withLayer(app, false)
+  expect(await app.isSamePicture(await withLayer(app, true), before)).toBe(false)
+  await show(app).click()
+  for (const word of Object.values(moisture.wetness))
+    await expect(app.page.getByRole('list', { name: words.bar.legend })).toContainText(word)
+  await show(app).click()
+  expect(await app.isSamePicture(await withLayer(app, false), before)).toBe(true)
+})
+
+test('rain runs off a crown, and to the post once the rim lies below uphill grade', async ({ app }) => {
+  await app.open()
+  await withLayer(app, true)
+  await expect(plate(app, words.marks.rain.ground)).toHaveCount(1)
+  const before = await app.page.locator('.overlay .ink-rain:not(.casing)').getAttribute('d')
+  const rim = parts(app.page).field('top.rim')
+  if (!(await rim.isVisible())) await app.page.locator('.group > summary').filter({ hasText: groups.top.label }).first().click()
+  await app.enter(rim, '-4')
+  await app.stillness()
+  await expect(plate(app, words.marks.rain.post)).toHaveCount(1)
+  await expect(plate(app, words.marks.rain.ground)).toHaveCount(0)
+  expect(await app.page.locator('.overlay .ink-rain:not(.casing)').getAttribute('d')).not.toBe(before)
+})
+
+test('two hundred switches of wet wood leave what the picture holds where it was', async ({ app }) => {
+  test.setTimeout(300_000)
+  await app.open()
+  await withLayer(app, true)
+  await withLayer(app, false)
+  const before = await app.renderer()
+  await show(app).click()
+  for (let i = 0; i < 200; i++) await layer(app).setChecked(i % 2 === 0)
+  await show(app).click()
+  await app.stillness()
+  const after = await app.renderer()
+  expect(after.frames).toBeGreaterThan(before.frames + 20)
+  expect(after.geometries).toBe(before.geometries)
+  expect(after.textures).toBe(before.textures)
+  expect(after.programs).toBe(before.programs)
+})
