@@ -15,5 +15,8 @@ export const usesConcrete = (spec: PierSpec): boolean =>
 /** Is mix placed dry, to be wetted where it lies? */
 export const placesDryMix = (spec: PierSpec): boolean => places(spec, 'dry-mix')
 
+/** Does the crew pour water on it? */
+export const isWatered = (spec: PierSpec): boolean => fillKind(spec.fill.kind).wetting === 'from-the-top'
+
 /** Does the finished top (crown, rim, heaped soil) belong to this way of filling? */
 export const hasTop = (spec: PierSpec): boolean => fillKind(spec.fill.kind).hasTop

@@ -3,7 +3,7 @@ import type { Field } from '../model/field.ts'
 import type { PierSpec, Placing } from '../model/spec.ts'
 import { toSI } from '../units/factors.ts'
 import { celsius, cubicMetres, unitWeight } from '../units/quantity.ts'
-import { placesDryMix, usesConcrete } from './placement.ts'
+import { isWatered, placesDryMix, usesConcrete } from './placement.ts'
 
 /** Two gallons poured, mild weather, and the loose weight of dry mix that quantities use. Chosen here, to be typed over; no source. */
 export const firstPlacing: Placing = {
@@ -32,7 +32,7 @@ export const placingFields: readonly Field[] = [
     'concrete',
     'volume',
     { from: 0, to: 60, in: 'gal', step: 0.5, metric: 1, metricUnit: 'L' },
-    { ...dry, unit: { us: 'gal', metric: 'L' } },
+    { shown: isWatered, unit: { us: 'gal', metric: 'L' } },
   ),
   numberField(
     'placing.looseWeight',
