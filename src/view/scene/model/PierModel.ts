@@ -25,7 +25,15 @@ import { SheetObject } from './SheetObject.ts'
 import { showWet } from './showWet.ts'
 import { ZoneObject } from './ZoneObject.ts'
 
-export type ModelView = Readonly<{ cut: Cut; cutPost: boolean; quality: 'full' | 'light'; water: boolean; frost: boolean; soil: boolean; wetness?: boolean }>
+export type ModelView = Readonly<{
+  cut: Cut
+  cutPost: boolean
+  quality: 'full' | 'light'
+  water: boolean
+  frost: boolean
+  soil: boolean
+  wetness?: boolean
+}>
 
 const nativeRoles: ReadonlySet<Role> = new Set(['topsoil', 'soil', 'soil-lower'])
 export const isNative = (role: Role): boolean => nativeRoles.has(role)
