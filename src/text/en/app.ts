@@ -43,6 +43,7 @@ export const app = {
     headlines: 'Main answers',
     which: 'Panel',
   },
+  print: { title: 'Printed page', full: "Open 'Sheet to print' for the full sheet." },
   picture: {
     loading: 'The 3D picture is loading. Until then you see the section.',
   },

@@ -16,6 +16,8 @@ import { useShortcuts } from './useShortcuts.ts'
 /** The main answers stand in the title block; these are fetched while it is read. */
 const AnswersPanel = lazy(() => import('../panels/answers/AnswersPanel.tsx').then((module) => ({ default: module.AnswersPanel })))
 
+const PrintPage = lazy(() => import('./PrintPage.tsx').then((module) => ({ default: module.PrintPage })))
+
 /** Where there is no room for both panels, one of them stands beside or under the picture. */
 const PanelTabs = ({ panel }: { panel: ViewSettings['panel'] }) => (
   <nav className='tabs' aria-label={text.app.panels.which}>
@@ -39,6 +41,9 @@ export const App = () => {
     <div className='sheet' data-panel={panel}>
       <Head />
       <Picture />
+      <Suspense>
+        <PrintPage />
+      </Suspense>
       <TitleBlock />
       <PanelTabs panel={panel} />
       <InputsPanel />

@@ -1,0 +1,48 @@
+import { useEffect, useState } from 'react'
+import { flushSync } from 'react-dom'
+import { text } from '../../text/index.ts'
+import { usePier } from '../hooks/usePier.ts'
+import { SectionView } from '../section/SectionView.tsx'
+import './printPage.css'
+
+/** What the browser's own print shows while no sheet is open: the section and all cautions, made the moment it is asked for. */
+export const PrintPage = () => {
+  const name = usePier((state) => state.document.name)
+  const theme = usePier((state) => state.view.theme)
+  const [isPrinting, setPrinting] = useState(false)
+  useEffect(() => {
+    // The browser takes the page as it is when this returns.
+    const begin = () => {
+      // Paper is white, whatever the page is.
+      document.documentElement.dataset.theme = 'paper'
+      flushSync(() => setPrinting(true))
+    }
+    const end = () => {
+      document.documentElement.dataset.theme = theme
+      setPrinting(false)
+    }
+    window.addEventListener('beforeprint', begin)
+    window.addEventListener('afterprint', end)
+    return () => {
+      window.removeEventListener('beforeprint', begin)
+      window.removeEventListener('afterprint', end)
+    }
+  }, [theme])
+  if (!isPrinting) return null
+  return (
+    <section className='print-page' aria-label={text.app.print.title}>
+      <h2>{name === '' ? text.app.name : name}</h2>
+      <div className='print-section'>
+        <SectionView />
+      </div>
+      <ul>
+        {text.standingCautions.map((caution) => (
+          <li key={caution.id}>
+            <strong>{caution.short}</strong> {caution.long}
+          </li>
+        ))}
+      </ul>
+      <p>{text.app.print.full}</p>
+    </section>
+  )
+}
