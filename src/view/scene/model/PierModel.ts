@@ -10,7 +10,7 @@ import type { Cut, Role } from '../../../core/model/solid.ts'
 import type { Zone } from '../../../core/model/zone.ts'
 import { radians } from '../../../core/units/quantity.ts'
 import { noWater, type SharedUniforms } from '../materials/sharedUniforms.ts'
-import { lookKey, type PostBounds, zoneMaterials } from '../materials/zoneMaterials.ts'
+import { lookKey, zoneMaterials } from '../materials/zoneMaterials.ts'
 import { toLineGeometry } from '../toBufferGeometry.ts'
 import { bentRods } from '../pull/bentRods.ts'
 import { partZone } from '../pull/partZone.ts'
@@ -21,6 +21,7 @@ import { guideLines } from './guideLines.ts'
 import { hardEdges } from './hardEdges.ts'
 import { liftedOffsets, type Offset } from './lifted.ts'
 import type { LineSet } from './lineSet.ts'
+import { postBounds } from './postBounds.ts'
 import { SheetObject } from './SheetObject.ts'
 import { showWet } from './showWet.ts'
 import { ZoneObject } from './ZoneObject.ts'
@@ -292,17 +293,4 @@ export class PierModel {
     this.groundGeometry = toLineGeometry(segmentsOfGround, this.groundGeometry)
     this.ground.geometry = this.groundGeometry
   }
-}
-
-/** Sides of the post [m], read off its outline; null when there is none. */
-export function postBounds(zones: readonly Zone[]): PostBounds | null {
-  for (const zone of zones) {
-    if (zone.role !== 'wood' || zone.build !== 'swept') continue
-    for (const corner of zone.corners) {
-      if (!('at' in corner)) continue
-      if (corner.at.kind === 'rectangle') return { width: 2 * corner.at.hx, depth: 2 * corner.at.hz }
-      if (corner.at.kind === 'circle' && corner.at.r > 0) return { width: 2 * corner.at.r, depth: 2 * corner.at.r }
-    }
-  }
-  return null
 }
