@@ -76,9 +76,10 @@ test.describe('[B8] the load path in the page', () => {
   test('a path with a link that can not be verified has no ratio and no pull', async ({ app }) => {
     await app.open()
     const { page } = app
+    // The method first: where a group opens, what is under it moves.
+    await parts(page).fill('dry-bag-at-foot').check({ force: true })
     await page.locator('#inputs-loads > summary').click()
     await page.getByRole('switch', { name: 'Loads from the drawing' }).check()
-    await parts(page).fill('dry-bag-at-foot').check({ force: true })
     await expect(parts(page).headlines).toContainText(appWords.verdicts.unverified)
     await expect(parts(page).answers).toContainText(words.verifiable)
     await expect(parts(page).answers).not.toContainText('what it holds')
