@@ -83,6 +83,8 @@ test('[Y7] one pier twice gives one picture twice, and moving a column moves its
 test('[Y8] two hundred switches of methods leave what the picture holds where it was', async ({ app }) => {
   test.setTimeout(300_000)
   await compare(app)
+  // Large enough for three columns, and quick to draw two hundred times.
+  await app.page.setViewportSize({ width: 900, height: 520 })
   await method(app, fills['dry-bag-at-foot'].label).uncheck()
   const boxes = await Promise.all(
     (['mixed-collar', 'flowable-fill'] as const).map((id) => method(app, fills[id].label).elementHandle({ timeout: 5000 })),
