@@ -45,6 +45,9 @@ export type JointResult = Readonly<{
   standing: Standing
 }>
 
+/** Water in a dished top when it is full. The bed turns about the axis. */
+export type Pond = Readonly<{ level: Metres; bed: readonly (readonly [r: number, y: number])[] }>
+
 /** Does the top shed water? */
 export type TopResult = Readonly<{
   /** Null where the pier has no finished top: then soil lies against the wood. */
@@ -58,6 +61,8 @@ export type TopResult = Readonly<{
   /** Held by a dished top when full; zero for any other. */
   ponded: Worked | null
   pondedVolume: CubicMetres
+  /** That water: its level, and its bed from the rim to the axis as points (r, y) [m]; null where none stands. */
+  pond: Pond | null
   /** Height of the rim above uphill and downhill grade. */
   rimAboveUphill: Worked | null
   rimAboveDownhill: Worked | null

@@ -26,6 +26,7 @@ export const moisture = {
     joint: 'Open joint at the top',
     'splash-band': 'Splash band above ground',
     groundline: 'Where soil and air meet',
+    dish: 'Water in the dish',
     'below-water': 'Below the water table',
   } satisfies Record<WoodTouch, string>,
   reasons: {
@@ -38,6 +39,7 @@ export const moisture = {
     'soil-holds-water-against-wood': 'Soil holds water against the wood.',
     'water-air-and-soil-life-meet': 'Water, air and the life in the soil meet here. Most rot in posts is found in this zone.',
     'splashes-wet-what-dries-between': 'Rain splashes up and wets it. It dries in between.',
+    'dish-holds-water-against-wood': 'The top is hollow. Water stands in it, and the wood stands in the water.',
     'under-water-there-is-no-air': 'Under water there is hardly any air. Wood that is always under water hardly rots.',
   } as Readonly<Record<string, string>>,
   ground: {

@@ -10,7 +10,7 @@ import { fringeOf } from './fringe.ts'
 import { jointGaps, jointResult, widestOf } from './joint.ts'
 import { longestWetAndAiry, postSides, sideProfile } from './profile.ts'
 import { wetShares } from './shares.ts'
-import { isFed, pierWaterPath, topResult } from './top.ts'
+import { isFed, pierWaterPath, pondOf, topResult } from './top.ts'
 import { type WoodFace, woodFace } from './woodFace.ts'
 
 type Faces = Readonly<Record<PostSide, WoodFace>>
@@ -23,11 +23,12 @@ type Faces = Readonly<Record<PostSide, WoodFace>>
 export function deriveMoisture(spec: PierSpec): MoistureResult {
   const frame = pierFrame(spec)
   const path = pierWaterPath(frame)
-  const site = faceSite(frame, isFed(frame, path), widestOf(jointGaps(spec)) > 0)
+  const pond = pondOf(frame, path)
+  const site = faceSite(frame, isFed(frame, path), widestOf(jointGaps(spec)) > 0, pond?.level ?? null)
   const faces = facesOf(site)
   const profile = postSides.flatMap((side) => sideProfile(side, faces[side]))
   const joint = jointOf(spec, faces)
-  const top = topResult(frame, path, Math.max(faces.uphill.crest, faces.uphill.grade))
+  const top = topResult(frame, path, pond, Math.max(faces.uphill.crest, faces.uphill.grade))
   const groundline = groundlineOf(site, faces)
   const fringe = fringeOf(spec)
   const worked = allWorked(joint, top, fringe)

@@ -19,14 +19,17 @@ export type FaceSite = Readonly<{
   /** Depth of the zone below the top in which water, air and soil life meet [m]. */
   groundlineReach: number
   splash: number
+  /** Level up to which a dished top holds water [m]; null where it holds none. */
+  pondLevel: number | null
 }>
 
-/** @param frame of the pier @param fed whether the top feeds the post @param jointOpens whether drying opens a joint */
-export const faceSite = (frame: PierFrame, fed: boolean, jointOpens: boolean): FaceSite => ({
+/** @param frame of the pier @param fed whether the top feeds the post @param jointOpens whether drying opens a joint @param pondLevel of the water in a dish [m] */
+export const faceSite = (frame: PierFrame, fed: boolean, jointOpens: boolean, pondLevel: number | null): FaceSite => ({
   frame,
   rises: risesOf(frame.spec),
   fed,
   jointReach: jointOpens ? frame.spec.water.jointReach : 0,
   groundlineReach: groundlineBand.high.value,
   splash: splashHeight[frame.spec.water.around].value,
+  pondLevel,
 })

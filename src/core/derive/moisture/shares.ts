@@ -27,7 +27,7 @@ function lengths(face: WoodFace): Sums {
 }
 
 /** Surfaces at which the class or what is counted may change along the wood. */
-function levels({ frame, rises, jointReach, groundlineReach }: FaceSite): Surface[] {
+function levels({ frame, rises, jointReach, groundlineReach, pondLevel }: FaceSite): Surface[] {
   const ends = frame.lifts.map((lift) => bare(surfaceOf(frame.profile, lift.to)))
   const top = ends.at(-1) ?? frame.grade
   const table = frame.spec.site.waterTable
@@ -37,6 +37,7 @@ function levels({ frame, rises, jointReach, groundlineReach }: FaceSite): Surfac
     ...ends,
     raised(top, -jointReach),
     raised(top, -groundlineReach),
+    ...(pondLevel === null ? [] : [level(pondLevel)]),
     ...(rises.from === null ? [] : [raised(frame.grade, -rises.from)]),
     ...(table === null ? [] : [level(-table), ...rise.flatMap((one) => (one ? [level(one.value - table)] : []))]),
     level(frame.foot),

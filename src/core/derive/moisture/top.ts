@@ -10,7 +10,8 @@ import { textures } from '../../engineering/tables/infiltration.ts'
 import { lotDrainage } from '../../engineering/tables/lotDrainage.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import { startingSaturation } from '../../engineering/tables/startingSaturation.ts'
-import type { TopResult } from '../../model/moistureResult.ts'
+import { heightAt } from '../../geometry/surface.ts'
+import type { Pond, TopResult } from '../../model/moistureResult.ts'
 import type { Worked } from '../../model/worked.ts'
 import { cubicMetres, metres, slope, squareMetres } from '../../units/quantity.ts'
 import { given, lengthTerm } from '../given.ts'
@@ -60,7 +61,7 @@ export function pierWaterPath(frame: PierFrame): WaterPath {
 export const isFed = (frame: PierFrame, path: WaterPath): boolean => (frame.end.kind === 'top' ? path.end === 'post' : path.fromUphill)
 
 /** Everything that the top and the ground round it do with rain. */
-export function topResult(frame: PierFrame, path: WaterPath, splashFrom: number): TopResult {
+export function topResult(frame: PierFrame, path: WaterPath, pond: Pond | null, splashFrom: number): TopResult {
   const { spec } = frame
   const hasTop = frame.end.kind === 'top'
   const ponded = hasTop ? pondedOf(frame, path) : null
@@ -71,6 +72,7 @@ export function topResult(frame: PierFrame, path: WaterPath, splashFrom: number)
     line: waterLine(frame, path),
     ponded,
     pondedVolume: cubicMetres(ponded?.value ?? 0),
+    pond,
     rimAboveUphill: hasTop
       ? given('rim-above-uphill', rim.uphill, 'length', { formula: 't_u = t', inputs: [lengthTerm('t', 'rim', spec.top.rim)] })
       : null,
@@ -106,6 +108,21 @@ function pondedOf(frame: PierFrame, { overRim }: WaterPath): Worked | null {
   const inside: InDish = frame.bracketSite ? { shape: 'landing' } : shape === 'round' ? { shape, diameter: width } : { shape, width, depth }
   const inputs = { rimRadius: rimOf(frame), innerRadius: metres(frame.innerRadius), dish: spec.top.rise, overRim, inside }
   return pondedVolume(inputs) === null ? null : workedPondedVolume(inputs)
+}
+
+/**
+ * Water in a dished top when it is full: up to its rim, or over it as far as water stands in a pit. Null where the volume is.
+ * @param frame of the pier @param path where its rain ends
+ */
+export function pondOf(frame: PierFrame, path: WaterPath): Pond | null {
+  const { end, innerRadius } = frame
+  if (end.kind !== 'top' || pondedOf(frame, path) === null) return null
+  const rim = rimOf(frame)
+  const onBed = (r: number) => [r, heightAt(end.surface, r, 0)] as const
+  return {
+    level: metres(heightAt(end.surface, rim, 0) + path.overRim),
+    bed: [onBed(rim), ...(frame.bracketSite ? [onBed(innerRadius)] : []), onBed(0)],
+  }
 }
 
 /** Fall of the ground away from the pier on its uphill side, where it is least. */

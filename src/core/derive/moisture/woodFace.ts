@@ -85,6 +85,7 @@ export function woodFace(site: FaceSite, r: number, cos: number, sin: number): W
     splashTop,
     top - jointReach,
     top - site.groundlineReach,
+    ...(site.pondLevel === null ? [] : [site.pondLevel]),
     ...(rises.from === null ? [] : [grade - rises.from]),
     ...(water === null ? [] : [water, ...rise.flatMap((one) => (one ? [one.value + water] : []))]),
   ]
@@ -94,6 +95,7 @@ export function woodFace(site: FaceSite, r: number, cos: number, sin: number): W
   const touchAt = (y: number, contact: Contact): WoodTouch => {
     if (water !== null && y < water) return 'below-water'
     if (y > top && y < crest) return 'groundline'
+    if (contact === 'air' && site.pondLevel !== null && y < site.pondLevel) return 'dish'
     if (contact === 'air') return y < splashTop ? 'splash-band' : 'air'
     if (isHard(contact) && y > top - jointReach) return 'joint'
     const nearTop = y > top - site.groundlineReach

@@ -12,9 +12,9 @@ export type Oxygen = 'plenty' | 'some' | 'little'
 /**
  * What touches the wood: a filling or the ground; or a place whose own rule comes before that of what fills it. 'joint':
  * the open joint at the top of concrete. 'splash-band': above ground within reach of splashes. 'groundline': the top of
- * the soil, or of the concrete, against the wood. 'below-water': under the water table.
+ * the soil, or of the concrete, against the wood. 'dish': in the water that a dished top holds. 'below-water': under the water table.
  */
-export type WoodTouch = Contact | 'joint' | 'splash-band' | 'groundline' | 'below-water'
+export type WoodTouch = Contact | 'joint' | 'splash-band' | 'groundline' | 'dish' | 'below-water'
 
 export type ContactWetness = Readonly<{
   /** Class by wetness of the ground. */
@@ -58,5 +58,6 @@ export const contactWetness: Readonly<Record<WoodTouch, ContactWetness>> = {
   'native-soil': row([times, wet, wet], 'some', 'soil-holds-water-against-wood'),
   groundline: row([times, wet, wet], 'plenty', 'water-air-and-soil-life-meet', ['osu-release-1997'], wet),
   'splash-band': row([times, times, times], 'plenty', 'splashes-wet-what-dries-between', ['fpl-splashing-rain', 'timber-splash-guide']),
+  dish: row([wet, wet, wet], 'plenty', 'dish-holds-water-against-wood'),
   'below-water': row([wet, wet, wet], 'little', 'under-water-there-is-no-air', ['osu-release-1997']),
 }

@@ -119,7 +119,71 @@ describe('water that a dish holds', () => {
   })
 
   test('a crown holds none', () => {
-    expect(deriveMoisture(crowned).top).toMatchObject({ ponded: null, pondedVolume: 0 })
+    expect(deriveMoisture(crowned).top).toMatchObject({ ponded: null, pondedVolume: 0, pond: null })
+  })
+
+  test.each(cases)('%s: its bed and its level bound that volume', (_, spec) => {
+    const { pond, pondedVolume } = deriveMoisture(spec).top
+    if (!pond) return expect.fail('no pond')
+    const { postOutline, bracketSite, profile } = pierFrame(spec)
+    const bedAt = (r: number): number => {
+      const i = pond.bed.findIndex(([at]) => at <= r)
+      const [[r1, y1], [r2, y2]] = [pond.bed[Math.max(0, i - 1)] ?? [0, 0], pond.bed[Math.max(1, i)] ?? [0, 0]]
+      return r1 === r2 ? y1 : y1 + ((r - r1) / (r2 - r1)) * (y2 - y1)
+    }
+    const steps = 400
+    const volume = turnPoints(cornerAngles(postOutline)).reduce((sum, { cos, sin, weight }) => {
+      const from = bracketSite ? 0 : radiusAlong(postOutline, cos, sin)
+      const dr = (profile.shaftRadius - from) / steps
+      let strip = 0
+      for (let i = 0; i < steps; i++) {
+        const r = from + (i + 0.5) * dr
+        strip += (pond.level - bedAt(r)) * r * dr
+      }
+      return sum + weight * strip
+    }, 0)
+    expect(volume).toBeCloseTo(pondedVolume, 6)
+  })
+})
+
+describe('wood over a dish', () => {
+  const onBracket = (standOff: number, top: Partial<PierSpec['top']> = {}): PierSpec => ({
+    ...plainPier,
+    fill: { kind: 'mixed-bracket-pier' },
+    bars: null,
+    support: { kind: 'bracket', standOff: inch(standOff), bracket },
+    top: { shape: 'dished', rise: inch(1.5), rim: inch(2), heaped: metres(0), ...top },
+  })
+  const lowest = (spec: PierSpec) => deriveMoisture(spec).profile.at(-1) ?? expect.fail('no wood')
+
+  test('stands in its water where the dish is deeper than the stand-off, and stays wet there', () => {
+    const spec = onBracket(1)
+    const end = lowest(spec)
+    expect(end).toMatchObject({ touch: 'dish', wetness: 'stays-wet', waterAndAir: true })
+    // Half an inch: what the dish is deeper than the stand-off.
+    expect(end.to - end.from).toBeCloseTo(inch(0.5), 12)
+    expect(end.to).toBe(deriveMoisture(spec).top.pond?.level)
+  })
+
+  test('is clear of that water on a stand-off as high as the dish is deep, though not of splashes', () => {
+    expect(lowest(onBracket(1.5))).toMatchObject({ touch: 'splash-band', wetness: 'wet-at-times' })
+    // Splashes reach 300 mm over what the rain falls on. Source: timber-splash-guide, by tables/lotDrainage.
+    expect(lowest(onBracket(11.7)).touch).toBe('splash-band')
+    expect(lowest(onBracket(11.9))).toMatchObject({ touch: 'air', wetness: 'dries-out' })
+  })
+
+  test('a crown leaves it no water to stand in, on any stand-off', () => {
+    for (const standOff of [0.5, 1, 3]) expect(lowest(onBracket(standOff, { shape: 'crowned' })).touch).toBe('splash-band')
+  })
+
+  test('a post that goes down through it stands in water up to the rim', () => {
+    const { profile, top } = deriveMoisture({ ...plainPier, top: { shape: 'dished', rise: inch(1.5), rim: inch(2), heaped: metres(0) } })
+    const inDish = profile.filter(({ touch }) => touch === 'dish')
+    expect(inDish.map(({ side }) => side).sort()).toEqual(['axis', 'downhill', 'uphill'])
+    for (const { to, wetness } of inDish) {
+      expect(to).toBe(top.pond?.level)
+      expect(wetness).toBe('stays-wet')
+    }
   })
 })
 
