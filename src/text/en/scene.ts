@@ -73,8 +73,10 @@ export const scene = {
     frost: (depth: string): string => `Frost depth ${depth}`,
     downhill: (slope: string): string => `${slope} downhill`,
     grade: 'Finished grade',
-    groundline: { grade: 'Watch here: top of the soil', 'top-of-concrete': 'Watch here: top of the concrete' },
-    scatter: 'One way it might turn out, no forecast',
+    watch: 'Watch here',
+    groundline: { grade: 'top of the soil', 'top-of-concrete': 'top of the concrete' },
+    joint: ['Open gap', 'drawn wider than it is'],
+    scatter: ['One way it may be', 'no forecast'],
     rain: { ground: 'Rain runs off', post: 'Rain runs to the post' },
   },
   /** Over the picture while the post is pulled at. */

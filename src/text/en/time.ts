@@ -78,6 +78,14 @@ export const time = {
     unit: 'years',
     spoken: (year: string, share: string): string => `Year ${year}: ${share} of such posts still sound`,
     spokenNone: (year: string): string => `Year ${year}: no range can be given`,
+    tally: {
+      of: (count: string): string => `Of ${count} such posts`,
+      sound: (count: string): string => `${count} still sound`,
+      open: (count: string): string => `${count} can’t be told`,
+      gone: (count: string): string => `${count} no longer sound`,
+      none: 'No range: no row of evidence speaks of this wood.',
+      limit: 'No forecast for one post',
+    },
     illustration: 'This shows how lives spread in the rows below. It is no forecast for one post.',
     life: 'Life of the post',
     range: (low: string, high: string): string => `${low} to ${high} years`,
@@ -98,5 +106,6 @@ export const time = {
     first: (low: string, high: string): string => `First look: between year ${low} and year ${high}.`,
     every: (years: string): string => `Then every ${years} years.`,
     classes: 'In the picture: where the wood is wet, by the class of what touches it. No moisture was measured.',
+    stripes: 'Pale stripes grow where rot in posts is found: as wide as the share of such posts that may be lost by then.',
   },
 } as const

@@ -15,6 +15,7 @@ import { markReady } from './readiness.ts'
 const SectionView = lazy(() => import('../section/SectionView.tsx').then((module) => ({ default: module.SectionView })))
 /** Nothing until a moment is looked at. */
 const TimeBar = lazy(() => import('../time/TimeBar.tsx').then((module) => ({ default: module.TimeBar })))
+const YearsTally = lazy(() => import('../time/YearsTally.tsx').then((module) => ({ default: module.YearsTally })))
 const CutawayView = lazy(() => import('../scene/CutawayView.tsx').then((module) => ({ default: module.CutawayView })))
 
 /** Asked once: a context is dear. */
@@ -88,26 +89,26 @@ const usePicking = () => {
 export const Picture = () => (useIsComparing() ? <Comparing drawsIn3D={drawsIn3D} /> : <OnePicture />)
 
 /** The cutaway, or the section until it is there and wherever it can't be. */
-const OnePicture = () => (
-  <main
-    className='picture'
-    aria-label={text.app.panels.picture}
-    data-time={usePier((state) => state.view.time !== null) || undefined}
-    {...usePicking()}
-  >
-    <div className='picture-fill'>
-      {drawsIn3D ? (
-        <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>
-          <Suspense fallback={<WhileLoading />}>
-            <CutawayView />
-          </Suspense>
-        </ErrorBoundary>
-      ) : (
-        <InPlace why='no-webgl' />
-      )}
-    </div>
-    <Suspense>
-      <TimeBar withButton={!drawsIn3D} />
-    </Suspense>
-  </main>
-)
+const OnePicture = () => {
+  const stretch = usePier((state) => state.view.time?.stretch)
+  const isInYears = stretch === 'years'
+  return (
+    <main className='picture' aria-label={text.app.panels.picture} data-time={stretch !== undefined || undefined} {...usePicking()}>
+      <div className='picture-fill'>
+        {drawsIn3D ? (
+          <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>
+            <Suspense fallback={<WhileLoading />}>
+              <CutawayView />
+            </Suspense>
+          </ErrorBoundary>
+        ) : (
+          <InPlace why='no-webgl' />
+        )}
+        <Suspense>{isInYears && <YearsTally />}</Suspense>
+      </div>
+      <Suspense>
+        <TimeBar withButton={!drawsIn3D} />
+      </Suspense>
+    </main>
+  )
+}

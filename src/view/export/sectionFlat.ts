@@ -47,6 +47,8 @@ const inkLayer: Readonly<Record<LineStyle, string>> = {
   rain: otherLayers.water,
   drop: otherLayers.water,
   pond: otherLayers.water,
+  open: otherLayers.names,
+  gone: otherLayers.names,
   weak: otherLayers.water,
   crumbly: otherLayers.water,
   powder: otherLayers.water,

@@ -2,8 +2,9 @@ import { Color, type Data3DTexture, Fog, type PerspectiveCamera, type Scene, typ
 import type { LettingGo } from '../../core/derive/lettingGo.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role } from '../../core/model/solid.ts'
-import { lastDay, lastYear } from '../../state/actions/time.ts'
+import { lastDay } from '../../state/actions/time.ts'
 import type { Stretch, ViewSettings } from '../../state/appState.ts'
+import { type Gone, goneBy } from '../../state/goneBy.ts'
 import { shownLayers } from '../../state/shownLayers.ts'
 import { type PierExtent, pierExtent } from './camera/pierExtent.ts'
 import { Daylight } from './light/Daylight.ts'
@@ -39,6 +40,7 @@ export class Stage {
   extent: PierExtent | null = null
   pulled: PullState = { kind: 'none' }
   private way: LettingGo | null = null
+  private readonly gone: Gone = { least: 0, most: 0 }
 
   constructor(
     private readonly renderer: WebGLRenderer,
@@ -87,7 +89,9 @@ export class Stage {
     const fresh = freshness(stretch, place)
     this.shared.uFresh.value = fresh
     this.model.setFresh(fresh)
-    this.shared.uYears.value = stretch === 'years' ? place / lastYear : 0
+    const spec = this.model.result?.spec
+    if (stretch !== 'years' || !spec || !goneBy(spec, place, this.gone)) this.shared.uGone.value.set(0, 0)
+    else this.shared.uGone.value.set(this.gone.most, this.gone.least)
   }
 
   /** What a pull does. How the pier lets go takes effect with the next `show`. */

@@ -2,6 +2,7 @@ import { shownLayers } from '../../state/shownLayers.ts'
 import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { formatText } from '../../core/units/format.ts'
 import { pointAt } from '../../state/actions/view.ts'
+import { type Gone, goneBy } from '../../state/goneBy.ts'
 import { hiddenZones } from '../../state/hiddenZones.ts'
 import { pierStore } from '../../state/store.ts'
 import { scene as words } from '../../text/en/scene.ts'
@@ -10,6 +11,7 @@ import { HatchPatterns, patternId } from './HatchPatterns.tsx'
 import { InkLayer } from './InkLayer.tsx'
 import './section.css'
 import { drawSection } from './drawSection.ts'
+import { tallyRoom } from './tallyRoom.ts'
 import { forgetWidths, lettersReady, typeSize } from './typeSize.ts'
 
 const pixelsPerMillimetre = 4.2
@@ -28,6 +30,7 @@ export function SectionView() {
   const theme = usePier((state) => state.view.theme)
   const hidden = usePier(hiddenZones)
   const pointedAt = usePier((state) => state.view.pointedAt)
+  const year = usePier(({ view: { time } }) => (time?.stretch === 'years' ? time.year : null))
 
   useLayoutEffect(() => {
     const element = frame.current
@@ -60,8 +63,11 @@ export function SectionView() {
       length: (value: number) => formatText(value, 'length', units),
       slope: (value: number) => formatText(value, 'slope', units),
     }
-    return drawSection({ result, facing, cutPost, layers, say, type, size, hidden })
-  }, [result, facing, cutPost, layers, units, type, size, letters, hidden])
+    const gone: Gone = { least: 0, most: 0 }
+    const isTold = year !== null && goneBy(result.spec, year, gone)
+    const over = year === null ? [] : [tallyRoom(size, theme)]
+    return drawSection({ result, facing, cutPost, layers, say, type, size, hidden, gone: isTold ? gone : null, over })
+  }, [result, facing, cutPost, layers, units, type, size, letters, hidden, year, theme])
 
   return (
     <div className='section' ref={frame}>

@@ -1,5 +1,6 @@
 import type { PierResult } from '../../core/model/result.ts'
 import type { Layer } from '../../state/appState.ts'
+import type { Gone } from '../../state/goneBy.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { drawDimension } from './dimensionInk.ts'
 import { type Box, InkPot, type Ink, type Pixel } from './ink.ts'
@@ -43,6 +44,8 @@ export type AnnotationInput = Readonly<{
   sides: ReadonlyMap<string, Side>
   /** The picture, in pixels. */
   bounds: Box
+  /** Share of such posts that is no longer sound at the year on show, where the picture has no materials that show it. */
+  gone?: Readonly<Gone> | null
   /** While the picture moves: what was decided when it last stood still. Names stay where they are, figures keep their place on their lines. */
   kept?: Annotated | null
 }>

@@ -4,12 +4,13 @@ import { plane } from '../../core/geometry/surface.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role, SectionPolygon } from '../../core/model/solid.ts'
 import type { Layer } from '../../state/appState.ts'
+import type { Gone } from '../../state/goneBy.ts'
 import { withoutZones } from '../../state/hiddenZones.ts'
 import { annotate, type Say, type Sight } from './annotate.ts'
 import { type Hatch, hatchOfGround, hatchOfRole } from './hatch.ts'
 import type { Box, Ink, Pixel } from './ink.ts'
 import type { Side } from './labelColumns.ts'
-import { namedZones, widestName, wishFor } from './nameWishes.ts'
+import { mostNames, namedZones, widestName, wishFor } from './nameWishes.ts'
 import { sectionAnchors } from './sectionAnchors.ts'
 import type { TypeSize } from './typeSize.ts'
 
@@ -25,6 +26,10 @@ export type SectionInput = Readonly<{
   size: Size
   /** Zones that are not there yet: the drawing keeps its scale and leaves them out. */
   hidden?: ReadonlySet<string>
+  /** Share of such posts that is no longer sound at the year on show; left out while no year is. */
+  gone?: Readonly<Gone> | null
+  /** What stands over the drawing from elsewhere, which no words may cover [px]. */
+  over?: readonly Box[]
   /** Pixels to a metre that a drawing may have, as on paper: the largest that fits is taken. Left out: whatever fills the room. */
   scales?: readonly number[]
 }>
@@ -63,6 +68,8 @@ export function drawSection({
   size,
   scales = [],
   hidden = none,
+  gone = null,
+  over = [],
 }: SectionInput): SectionDrawing {
   const rightAngle = facing - Math.PI / 2
   const isNarrow = size.width < narrow
@@ -75,7 +82,7 @@ export function drawSection({
   const top = Math.min(result.spec.post.heightAboveGrade, Math.max(ground.top, pier.top) + 0.3 * depth)
   const named = namedZones(
     shown.zones.filter(({ role }) => layers.soil || !isNative(role)),
-    isNarrow ? 6 : 9,
+    mostNames(isNarrow, over.length > 0),
   )
   const column = layers.labels ? widestName(named, type.name) + 30 : 16
   const room = { left: column + 12, right: size.width - (isNarrow ? 132 : column + 12), top: 12, bottom: size.height - 12 }
@@ -110,7 +117,7 @@ export function drawSection({
     isFlat: true,
     half: ground.half,
     perMetre: scale,
-    pier: pierBoxes(all, place, top),
+    pier: [...pierBoxes(all, place, top), ...over],
   }
   const wishes = named.map((zone) => {
     const anchors: Partial<Record<Side, Pixel>> = {}
@@ -132,7 +139,7 @@ export function drawSection({
     right: middle + edge + 26,
     top: room.top,
     bottom: room.bottom,
-    taken: { left: [], right: [] },
+    taken: { left: over.map(({ y, height }) => [y, y + height] as const), right: [] },
   }
   const { ink } = annotate({
     result: shown,
@@ -144,6 +151,7 @@ export function drawSection({
     wishes,
     columns,
     sides: new Map(),
+    gone,
     bounds: { x: 4, y: 4, width: size.width - 8, height: size.height - 8 },
   })
   const frame = { perMetre: scale, axis: middle, grade: zero, half: ground.half, bottom: ground.bottom, top }

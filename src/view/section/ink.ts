@@ -8,7 +8,7 @@ export type LineStyle =
   | 'arrow'
   | 'water'
   | 'frost'
-  /** What wets the wood: classes down the post, joint, groundline zone, rain and where it ends, a pond; and a dry pour. */
+  /** What wets the wood: classes down the post, joint, groundline zone, rain and where it ends, a pond; what the years leave open there; and a dry pour. */
   | 'damp'
   | 'wet'
   | 'joint'
@@ -16,6 +16,8 @@ export type LineStyle =
   | 'rain'
   | 'drop'
   | 'pond'
+  | 'open'
+  | 'gone'
   | 'weak'
   | 'crumbly'
   | 'powder'
@@ -57,6 +59,8 @@ export class InkPot {
     rain: '',
     drop: '',
     pond: '',
+    open: '',
+    gone: '',
     weak: '',
     crumbly: '',
     powder: '',

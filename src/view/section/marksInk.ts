@@ -6,7 +6,7 @@ import type { AnnotationInput } from './annotate.ts'
 import { takeSeat } from './dimensionInk.ts'
 import type { Box, InkPot, Pixel } from './ink.ts'
 import type { Side } from './labelColumns.ts'
-import { plateSize } from './typeSize.ts'
+import { plateSize, wrapped } from './typeSize.ts'
 
 /** With what words had better not cover. */
 export type Marked = AnnotationInput & Readonly<{ soft: readonly Box[] }>
@@ -22,14 +22,14 @@ export function drawMarks(pot: InkPot, input: Marked, taken: Box[], seats: Map<s
 export function putWords(
   pot: InkPot,
   id: string,
-  line: string,
+  words: string | readonly string[],
   kind: 'figure' | 'water',
   { size, bounds, kept, soft }: Marked,
   places: readonly Pixel[],
   taken: Box[],
   seats: Map<string, number>,
 ): boolean {
-  const lines = [line]
+  const lines = typeof words === 'string' ? [words] : words
   const { width, height } = plateSize(lines, size.figure, 'figure')
   const boxes = places.map(([x, y]): Box => ({ x: x - width / 2, y: y - height / 2, width, height }))
   const seated = takeSeat(boxes, { bounds, taken, soft, seat: kept ? (kept.seats.get(id) ?? -1) : undefined })
@@ -38,6 +38,47 @@ export function putWords(
   taken.push(seated.box)
   pot.plates.push({ ...seated.box, id, lines, kind })
   return true
+}
+
+/** Words closer to what they name than this need no leader [px]. */
+const near = 30
+/** On a narrow picture words stand in a column at the right, no wider than this [px]. */
+const narrowColumn = 118
+/** Longer words are set in two lines [px]. */
+const wideColumn = 190
+
+/**
+ * Words for a point of the picture, at the first free place, with a leader to the point unless they stand close by. `places` is asked
+ * where there is room all round; a narrow picture keeps such words in a column at its right edge.
+ */
+export function putNote(
+  pot: InkPot,
+  id: string,
+  words: string | readonly string[],
+  kind: 'figure' | 'water',
+  input: Marked,
+  target: Pixel,
+  places: () => readonly Pixel[],
+  taken: Box[],
+  seats: Map<string, number>,
+): void {
+  const { isNarrow, size } = input
+  const lines = typeof words === 'string' ? wrapped(words, size.figure, isNarrow ? narrowColumn : wideColumn) : words
+  const seatsAsked = isNarrow ? atTheRight(lines, input, target) : places()
+  if (!putWords(pot, id, lines, kind, input, seatsAsked, taken, seats)) return
+  const plate = pot.plates.at(-1)
+  if (!plate) return
+  const x = Math.min(Math.max(target[0], plate.x), plate.x + plate.width)
+  const y = Math.min(Math.max(target[1], plate.y + 4), plate.y + plate.height - 4)
+  if (Math.hypot(target[0] - x, target[1] - y) < near) return
+  pot.line('leader', [x, y], target)
+  pot.dot('dot', target, 2.5)
+}
+
+function atTheRight(lines: readonly string[], { bounds, size }: Marked, [, y]: Pixel): Pixel[] {
+  const { width, height } = plateSize(lines, size.figure, 'figure')
+  const x = bounds.x + bounds.width - width / 2 - 1
+  return [0, -1, 1, -2, 2, -3, 3, 4].map((step): Pixel => [x, y + step * 0.6 * (height + 6)])
 }
 
 /** Places along a level line on a face, over it and under it, from the middle outward. */
@@ -57,6 +98,10 @@ export function placesOn(
     }),
   )
 }
+
+/** Places for words on the ground beside the pier, on the faces given and at the heights given [m]. */
+export const freePlaces = (input: AnnotationInput, thetas: readonly number[], heights: readonly number[]): Pixel[] =>
+  thetas.flatMap((theta) => heights.flatMap((height) => placesOn(input, theta, [0.3, 0.5, 0.7, 0.9], () => height, input.size.figure)))
 
 /** The cut face at `theta` is seen so much from its edge, or from above, that marks on it can't be told apart. */
 function isEdgeOn({ sight: { point, half, perMetre } }: AnnotationInput, theta: number): boolean {

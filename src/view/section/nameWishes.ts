@@ -27,6 +27,9 @@ const widestLine = (size: number): number => size * 5.8
 
 export const zoneName = (label: string): string => (zoneNames as Readonly<Record<string, string>>)[label] ?? label
 
+/** How many names a picture carries: fewer on a narrow one, and while years are looked at, when other words matter more. */
+export const mostNames = (isNarrow: boolean, isInYears: boolean): number => (isNarrow ? (isInYears ? 3 : 6) : isInYears ? 5 : 9)
+
 /** Zones worth naming, the most telling first, at most `most`; of parts with one name only the first. */
 export function namedZones(zones: readonly Zone[], most: number): Zone[] {
   const seen = new Set<string>()

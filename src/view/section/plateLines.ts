@@ -8,6 +8,8 @@ export const inkStyles = [
   'powder',
   'damp',
   'wet',
+  'open',
+  'gone',
   'joint',
   'pond',
   'leader',

@@ -1,13 +1,13 @@
-import { radiusAlong } from '../../core/geometry/radial.ts'
-import type { ScatterClass } from '../../core/engineering/mix/dryPourScatter.ts'
 import type { MoistureResult, PostSide, WetStretch } from '../../core/model/moistureResult.ts'
-import type { PierResult } from '../../core/model/result.ts'
 import { moistureOf } from '../../state/moistureDerived.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import type { AnnotationInput } from './annotate.ts'
 import type { Box, InkPot, LineStyle, Pixel } from './ink.ts'
-import { placesOn, putWords, type Marked } from './marksInk.ts'
-import { dryPourOf } from '../../state/dryPourDerived.ts'
+import { freePlaces, type Marked, putNote } from './marksInk.ts'
+import { drawOpen } from './openInk.ts'
+import { postRadius, sideOf } from './postEdge.ts'
+import { drawRain, nameRain } from './rainInk.ts'
+import { drawScatter } from './scatterInk.ts'
 
 /** How far into the post a class is drawn, as a share of its half: the wetter, the further, so that it is told apart without colour. */
 const reach: Readonly<Record<WetStretch['wetness'], number>> = { 'dries-out': 0, 'wet-at-times': 0.42, 'stays-wet': 1 }
@@ -24,32 +24,19 @@ export function drawWet(pot: InkPot, input: Marked, taken: Box[], seats: Map<str
   if (!faces) return
   const moisture = moistureOf(result.spec)
   drawScatter(pot, input, taken, seats)
-  for (const theta of [faces.left, faces.right]) {
+  for (const [theta, hand] of [[faces.left, -1] as const, [faces.right, 1] as const]) {
     const side = sideOf(result, theta)
+    drawPond(pot, input, theta, moisture)
     const post = postRadius(result, theta)
     if (post === null) continue
     for (const stretch of moisture.profile) if (stretch.side === side) ribbon(pot, input, theta, post, stretch)
+    drawOpen(pot, input, { theta, hand, post, side, moisture })
     drawJoint(pot, input, { theta, post, side, moisture })
-    drawPond(pot, input, theta, post, moisture)
   }
   drawRain(pot, input, moisture)
   drawGroundline(pot, input, moisture, taken, seats)
-}
-
-/** The side of the post that a face shows: that which lies nearest. */
-export function sideOf({ spec }: PierResult, theta: number): PostSide {
-  const along = Math.cos(theta - spec.site.downhill)
-  return along > 0.35 ? 'downhill' : along < -0.35 ? 'uphill' : 'axis'
-}
-
-/** From the axis to the post's face at a plan angle [m]; null without a post that is turned about the axis. */
-function postRadius({ zones }: PierResult, theta: number): number | null {
-  for (const zone of zones) {
-    if (zone.role !== 'wood' || zone.build !== 'swept') continue
-    const r = Math.max(0, ...zone.corners.map((one) => ('at' in one ? radiusAlong(one.at, Math.cos(theta), Math.sin(theta)) : 0)))
-    if (r > 0) return r
-  }
-  return null
+  nameRain(pot, input, moisture, taken, seats)
+  nameJoint(pot, input, moisture, taken, seats)
 }
 
 function ribbon(pot: InkPot, { sight }: AnnotationInput, theta: number, post: number, { from, to, wetness }: WetStretch): void {
@@ -67,125 +54,70 @@ function ribbon(pot: InkPot, { sight }: AnnotationInput, theta: number, post: nu
   else for (let top: number = to; top > from; top -= 1.5 * piece) band(Math.max(from, top - piece), top)
 }
 
+const drawnWide = ({ joint }: MoistureResult): number => (joint ? Math.min(drawnWider.times * joint.widest, drawnWider.most) : 0)
+
 type JointAt = Readonly<{ theta: number; post: number; side: PostSide; moisture: MoistureResult }>
-function drawJoint(pot: InkPot, { sight }: AnnotationInput, { theta, post, side, moisture: { joint } }: JointAt): void {
-  if (!joint || !(joint.widest > 0)) return
-  const wide = Math.min(drawnWider.times * joint.widest, drawnWider.most)
+function drawJoint(pot: InkPot, { sight }: AnnotationInput, { theta, post, side, moisture }: JointAt): void {
+  const { joint } = moisture
+  const wide = drawnWide(moisture)
+  if (!joint || !(wide > 0)) return
   const top = joint.top[side]
   pot.shape('joint', sight.point(theta, post, top), sight.point(theta, post + wide, top), sight.point(theta, post, top - joint.reach))
 }
 
-/** What a dish holds when full, level with its rim. */
-function drawPond(pot: InkPot, { sight, result }: AnnotationInput, theta: number, post: number, { top }: MoistureResult): void {
-  if (!(top.pondedVolume > 0)) return
-  const { diameter } = result.spec.hole
-  const rim = rimLevel(result)
+/** What a dish holds when full, over its bed from the post, or from the axis where none stands in it. */
+function drawPond(pot: InkPot, { sight, result }: AnnotationInput, theta: number, { top: { pond } }: MoistureResult): void {
+  if (!pond) return
+  const inner = (result.spec.support.kind === 'embedded' ? postRadius(result, theta) : null) ?? 0
+  const bed = pond.bed.flatMap(([r, y], i): (readonly [number, number])[] => {
+    if (r >= inner) return [[r, y]]
+    const [outer, high] = pond.bed[i - 1] ?? [r, y]
+    return outer > inner ? [[inner, y + ((inner - r) / (outer - r)) * (high - y)]] : []
+  })
+  const [rim] = bed
+  if (!rim) return
   pot.shape(
     'pond',
-    sight.point(theta, post, rim),
-    sight.point(theta, diameter / 2, rim),
-    sight.point(theta, post, rim - result.spec.top.rise),
-  )
-}
-
-/** Level of the rim on the axis [m]: the rim is told over grade at the uphill edge. */
-const rimLevel = ({ spec }: PierResult): number => spec.top.rim + spec.site.slope * (spec.hole.diameter / 2)
-
-/** Places for words on the ground beside the pier, on the faces given and at the heights given [m]. */
-const freePlaces = (input: AnnotationInput, thetas: readonly number[], heights: readonly number[]): Pixel[] =>
-  thetas.flatMap((theta) => heights.flatMap((height) => placesOn(input, theta, [0.3, 0.5, 0.7, 0.9], () => height, input.size.figure)))
-
-const arrow = 9
-
-/** The way of rain along the fall line, with a head where it ends on the ground and a drop where it ends at the post. */
-export function drawRain(pot: InkPot, { sight, result }: AnnotationInput, { top }: MoistureResult): void {
-  const { downhill } = result.spec.site
-  const at = ([r, y]: readonly [number, number]): Pixel => sight.point(r < 0 ? downhill + Math.PI : downhill, Math.abs(r), y + 0.008)
-  const points = top.line.map(at)
-  const [end, before] = [points.at(-1), points.at(-2)]
-  if (end === undefined || before === undefined) return
-  pot.line('rain', ...points)
-  if (top.path.end === 'post') {
-    pot.dot('drop', end, 5.5)
-    return
-  }
-  const run = Math.hypot(end[0] - before[0], end[1] - before[1]) || 1
-  const [dx, dy] = [(end[0] - before[0]) / run, (end[1] - before[1]) / run]
-  pot.shape(
-    'drop',
-    end,
-    [end[0] - arrow * dx + 4 * dy, end[1] - arrow * dy - 4 * dx],
-    [end[0] - arrow * dx - 4 * dy, end[1] - arrow * dy + 4 * dx],
+    sight.point(theta, inner, pond.level),
+    sight.point(theta, rim[0], pond.level),
+    ...bed.map(([r, y]) => sight.point(theta, r, y)),
   )
 }
 
 /** A bracket beside the post over the zone where decay is found, and its words. */
-function drawGroundline(pot: InkPot, input: Marked, { groundline, top }: MoistureResult, taken: Box[], seats: Map<string, number>): void {
+function drawGroundline(pot: InkPot, input: Marked, { groundline }: MoistureResult, taken: Box[], seats: Map<string, number>): void {
   const { result, sight, isNarrow } = input
   const { faces } = sight
-  if (!faces) return
+  if (!faces || groundline.at === 'none') return
   const theta = isNarrow ? faces.right : faces.left
-  const side = sideOf(result, theta)
   const post = postRadius(result, theta)
-  const ends = words.marks.rain[top.path.end]
-  if (groundline.at !== 'none' && post !== null) {
-    const { from, to } = groundline.bands[side]
-    const [near, far] = [post + 0.02, post + 0.045]
-    pot.line(
-      'zone',
-      sight.point(theta, near, from),
-      sight.point(theta, far, from),
-      sight.point(theta, far, to),
-      sight.point(theta, near, to),
-    )
-    const heights = [(from + to) / 2, from, to, from - 0.2, from - 0.4]
-    const places = freePlaces(input, [theta, theta === faces.left ? faces.right : faces.left], heights)
-    putWords(pot, 'groundline', words.marks.groundline[groundline.at], 'figure', input, places, taken, seats)
-  }
-  const { downhill } = result.spec.site
-  const last = top.line.at(-1)
-  if (!last || isNarrow) return
-  const [x, y] = sight.point(last[0] < 0 ? downhill + Math.PI : downhill, Math.abs(last[0]), last[1])
-  const around = [0, 70, -70, 130, -130].flatMap((aside) => [-26, 24, -52, 50, -80].map((rise): Pixel => [x + aside, y + rise]))
-  putWords(pot, 'rain', ends, 'water', input, around, taken, seats)
+  if (post === null) return
+  const { from, to } = groundline.bands[sideOf(result, theta)]
+  const [near, far] = [post + 0.02, post + 0.045]
+  pot.line('zone', sight.point(theta, near, from), sight.point(theta, far, from), sight.point(theta, far, to), sight.point(theta, near, to))
+  const target = sight.point(theta, far, (from + to) / 2)
+  const [x, y] = target
+  const places = () => [
+    ...freePlaces(input, [theta], [(from + to) / 2, from, to]),
+    ...[-100, -140, -190, 120, 170, 220].flatMap((aside) => [-40, -70, -100, 0, 40].map((rise): Pixel => [x + aside, y + rise])),
+    ...freePlaces(input, [theta === faces.left ? faces.right : faces.left], [(from + to) / 2, from, to]),
+    ...freePlaces(input, [theta], [from - 0.2, from - 0.4]),
+  ]
+  putNote(pot, 'groundline', [words.marks.watch, words.marks.groundline[groundline.at]], 'figure', input, target, places, taken, seats)
 }
 
-const grid = { rows: 22, columns: 5 } as const
-const scatterStyle: Readonly<Record<ScatterClass, LineStyle | null>> = {
-  sound: null,
-  weak: 'weak',
-  crumbly: 'crumbly',
-  powder: 'powder',
-}
-
-/** One way in which a dry pour may have turned out: a picture, and no number comes of it. */
-function drawScatter(pot: InkPot, input: Marked, taken: Box[], seats: Map<string, number>): void {
-  const { result, sight } = input
-  const pour = dryPourOf(result.spec)
+/** Says that the gap is drawn wider than it is, at the face that has no bracket. */
+function nameJoint(pot: InkPot, input: Marked, moisture: MoistureResult, taken: Box[], seats: Map<string, number>): void {
+  const { result, sight, isNarrow } = input
+  const { joint } = moisture
   const { faces } = sight
-  if (!pour || !faces) return
-  const wall = result.spec.hole.diameter / 2
-  for (const [turn, theta] of [faces.left, faces.right].entries()) {
-    const post = postRadius(result, theta) ?? 0
-    for (let row = 0; row < grid.rows; row++)
-      for (let column = 0; column < grid.columns; column++) {
-        const across = turn === 0 ? column + 0.5 : column + 0.5 + grid.columns
-        const found = scatterStyle[pour.classAt(across / grid.columns, (row + 0.5) / grid.rows)]
-        if (found === null) continue
-        const r = (share: number) => post + (wall - post) * share
-        const y = (share: number) => pour.to - (pour.to - pour.from) * share
-        const [a, b] = [column / grid.columns, (column + 1) / grid.columns]
-        const [c, d] = [row / grid.rows, (row + 1) / grid.rows]
-        pot.shape(
-          found,
-          sight.point(theta, r(a), y(c)),
-          sight.point(theta, r(b), y(c)),
-          sight.point(theta, r(b), y(d)),
-          sight.point(theta, r(a), y(d)),
-        )
-      }
-  }
-  const middle = (pour.from + pour.to) / 2
-  const places = freePlaces(input, [faces.right, faces.left], [middle, middle - 0.15, middle + 0.15, pour.from, middle + 0.3])
-  putWords(pot, 'scatter', words.marks.scatter, 'figure', input, places, taken, seats)
+  const wide = drawnWide(moisture)
+  if (!faces || !joint || !(wide > 0)) return
+  const theta = isNarrow ? faces.left : faces.right
+  const post = postRadius(result, theta)
+  if (post === null) return
+  const height = joint.top[sideOf(result, theta)] - joint.reach * 0.25
+  const target = sight.point(theta, post + wide * 0.4, height)
+  const places = () => freePlaces(input, [theta], [height - 0.1, height - 0.2, height, height - 0.35])
+  putNote(pot, 'joint', words.marks.joint, 'figure', input, target, places, taken, seats)
 }

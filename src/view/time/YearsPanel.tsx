@@ -1,4 +1,5 @@
-import type { LifeResult } from '../../core/model/timeResult.ts'
+import type { Band, LifeResult } from '../../core/model/timeResult.ts'
+import type { Seconds } from '../../core/units/quantity.ts'
 import { lifeOf } from '../../state/timeDerived.ts'
 import { life as lifeWords } from '../../text/en/life.ts'
 import { time } from '../../text/en/time.ts'
@@ -16,10 +17,8 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
   return (
     <div className='time-two'>
       <div className='time-say'>
-        <p className='time-lead'>
-          {words.life}: {rangeText(life)}
-        </p>
-        <LifeBar life={life} at={year} />
+        <p className='time-lead'>{life.estimated ? `${words.life}: ${rangeText(life.estimated)}` : words.noRange}</p>
+        {life.estimated && <LifeBar life={life} at={year} />}
         {life.sound && (
           <figure>
             <figcaption>{words.curve}</figcaption>
@@ -33,8 +32,10 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
             />
           </figure>
         )}
-        <p className='time-small'>{words.illustration}</p>
-        <p className='time-small'>{words.classes}</p>
+        {life.sound && <p className='time-small'>{words.illustration}</p>}
+        <p className='time-small'>
+          {words.classes} {life.sound && life.buriedHazard !== 'none' && words.stripes}
+        </p>
       </div>
       <div className='time-say'>
         <Inspection life={life} />
@@ -54,13 +55,9 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
   )
 }
 
-/** Never one year: a range, or why there is none. */
-const rangeText = ({ estimated }: LifeResult): string => {
-  if (estimated === null) return words.noRange
-  return Number.isFinite(estimated.high)
-    ? words.range(yearsText(estimated.low), yearsText(estimated.high))
-    : words.rangeOpen(yearsText(estimated.low))
-}
+/** Never one year: a range. */
+const rangeText = ({ low, high }: Band<Seconds>): string =>
+  Number.isFinite(high) ? words.range(yearsText(low), yearsText(high)) : words.rangeOpen(yearsText(low))
 
 const Inspection = ({ life: { inspection } }: Readonly<{ life: LifeResult }>) => (
   <>

@@ -101,6 +101,17 @@ describe('what the materials are told of wet wood', () => {
     for (const [i, one] of [wet.uWetTo.value[0], wet.uScatter.value, wet.uWetSide.value].entries()) expect(one).toBe(held[i])
   })
 
+  it('watches the zone that the core names on each side, and none over a bracket', () => {
+    for (const spec of methods) {
+      const wet = createWetUniforms()
+      showWet(wet, spec, post, true)
+      const { at, bands } = deriveMoisture(spec).groundline
+      expect(wet.uZoneFrom.value.toArray()).toEqual([bands.uphill.from, bands.axis.from, bands.downhill.from])
+      expect(wet.uZoneTo.value.toArray()).toEqual([bands.uphill.to, bands.axis.to, bands.downhill.to])
+      expect(wet.uZoneTo.value.y > wet.uZoneFrom.value.y).toBe(at !== 'none')
+    }
+  })
+
   it('moves with the top of the concrete', () => {
     const mixed = methods[2]
     if (!mixed) throw new Error('the method is missing')

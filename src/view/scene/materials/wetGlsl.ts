@@ -3,14 +3,19 @@ export const mostBands = 12
 
 /**
  * Wetness of the wood, and a dry pour as it might have turned out: colour and marks at a place of the solid. Classes are told apart
- * by marks as well as by tone: none, dots, close strokes. Marks are fixed in the material, in paper millimetres.
+ * by marks as well as by tone: none, dots, close strokes. Over the years pale stripes come where decay is found: as wide, of their
+ * distance, as the share of such posts that may no longer be sound; dark in them the share that is not. Marks are fixed in the
+ * material, in paper millimetres.
  */
 export const wetPars = `
 uniform float uWet;
-uniform float uYears;
+uniform vec2 uGone;
+uniform vec3 uZoneFrom;
+uniform vec3 uZoneTo;
 uniform int uWetCount;
 uniform vec4 uWetTo[${mostBands}];
 uniform vec4 uWetSide;
+float levelAt(vec3 levels, float across){ return across < 0.0 ? mix(levels.y, levels.x, -across) : mix(levels.y, levels.z, across); }
 vec3 wetWood(vec3 c){
   if (uWet < 0.5) return c;
   float across = clamp(dot(vPlace.xz, uWetSide.xy) * uWetSide.z, -1.0, 1.0);
@@ -18,8 +23,7 @@ vec3 wetWood(vec3 c){
   for (int i = 0; i < ${mostBands}; i++) {
     if (i >= uWetCount) break;
     vec4 band = uWetTo[i];
-    float to = across < 0.0 ? mix(band.y, band.x, -across) : mix(band.y, band.z, across);
-    if (vPlace.y <= to) kind = band.w;
+    if (vPlace.y <= levelAt(band.xyz, across)) kind = band.w;
   }
   float wet = floor(kind + 0.01);
   float airy = step(0.25, kind - wet);
@@ -37,8 +41,17 @@ vec3 wetWood(vec3 c){
     c = mix(c, vec3(0.27, 0.36, 0.43), 0.66);
     c = mix(c, vec3(0.07, 0.125, 0.175), 0.75 * ink);
   }
-  float patch1 = texture(uNoise, vPlace * 2.1 + 0.3).r;
-  return mix(c, vec3(0.045, 0.032, 0.024), 0.7 * airy * uYears * smoothstep(0.3, 0.62, patch1 + 0.25 * uYears * wet));
+  bool watched = vPlace.y > levelAt(uZoneFrom, across) && vPlace.y < levelAt(uZoneTo, across);
+  if (airy < 0.5 || uGone.x <= 0.0 || !watched) return c;
+  float at = fract((h.x - h.y) / 5.0) * 5.0;
+  float pale = 5.0 * uGone.x;
+  float open = uGone.x > 0.995 ? 1.0 : 1.0 - smoothstep(pale - px, pale + px, at);
+  float edge = 1.0 - smoothstep(0.2, 0.2 + 1.2 * px, uGone.x > 0.995 ? 1.0 : min(min(at, 5.0 - at), abs(at - pale)));
+  float fine = abs(fract((h.x + h.y) / 1.7) - 0.5) * 1.7;
+  vec3 blank = mix(vec3(0.82, 0.79, 0.72), vec3(0.06, 0.06, 0.065), 0.75 * (1.0 - smoothstep(0.13, 0.13 + 1.2 * px, fine)));
+  c = mix(c, blank, 0.96 * open);
+  c = mix(c, vec3(0.02, 0.022, 0.024), (1.0 - smoothstep(5.0 * uGone.y - px, 5.0 * uGone.y + px, at)) * step(0.004, uGone.y));
+  return mix(c, vec3(0.05, 0.052, 0.055), 0.8 * edge);
 }
 `
 

@@ -1,4 +1,4 @@
-import { DataTexture, LinearFilter, RedFormat, Vector4 } from 'three'
+import { DataTexture, LinearFilter, RedFormat, Vector2, Vector3, Vector4 } from 'three'
 import { mostBands } from './wetGlsl.ts'
 
 /** Cells of a dry pour: from the uphill wall over the post to the downhill wall, and from the top down. */
@@ -10,8 +10,11 @@ export type WetUniforms = Readonly<{
   uWet: { value: number }
   /** 1 while the layer is on and there is a dry pour to show. */
   uWetPour: { value: number }
-  /** Share of the years looked at that has passed: 0 at the start. */
-  uYears: { value: number }
+  /** Of such posts, the most and the least share that is no longer sound at the year on show; nought while no year is. */
+  uGone: { value: Vector2 }
+  /** Where decay is found: bottom and top [m] at the uphill face, the axis and the downhill face. */
+  uZoneFrom: { value: Vector3 }
+  uZoneTo: { value: Vector3 }
   uWetCount: { value: number }
   /** Top of each band [m] at the uphill face, the axis and the downhill face; class, and half more where water meets air. Top down. */
   uWetTo: { value: Vector4[] }
@@ -31,7 +34,9 @@ export function createWetUniforms(): WetUniforms {
   return {
     uWet: { value: 0 },
     uWetPour: { value: 0 },
-    uYears: { value: 0 },
+    uGone: { value: new Vector2() },
+    uZoneFrom: { value: new Vector3() },
+    uZoneTo: { value: new Vector3() },
     uWetCount: { value: 0 },
     uWetTo: { value: Array.from({ length: mostBands }, () => new Vector4()) },
     uWetSide: { value: new Vector4(1, 0, 1, 0) },

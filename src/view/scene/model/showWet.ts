@@ -20,7 +20,11 @@ export function showWet(wet: WetUniforms, spec: PierSpec, post: PostBounds | nul
   const half = (post?.width ?? 0.14) / 2
   const { downhill } = spec.site
   wet.uWetSide.value.set(Math.cos(downhill), Math.sin(downhill), 1 / half, 0)
-  const bands = wetBands(moistureOf(spec).profile)
+  const { profile, groundline } = moistureOf(spec)
+  const { uphill, axis, downhill: lower } = groundline.bands
+  wet.uZoneFrom.value.set(uphill.from, axis.from, lower.from)
+  wet.uZoneTo.value.set(uphill.to, axis.to, lower.to)
+  const bands = wetBands(profile)
   const count = Math.min(bands.length, wet.uWetTo.value.length)
   wet.uWetCount.value = count
   for (let i = 0; i < count; i++) {

@@ -8,8 +8,9 @@ import { hiddenZones, withoutZones } from '../../../state/hiddenZones.ts'
 import { annotate, type Annotated, type Say, type Sight } from '../../section/annotate.ts'
 import type { Box, Pixel } from '../../section/ink.ts'
 import type { LabelWish, Side } from '../../section/labelColumns.ts'
-import { namedZones, widestName, wishFor } from '../../section/nameWishes.ts'
+import { mostNames, namedZones, widestName, wishFor } from '../../section/nameWishes.ts'
 import type { FacePlace } from '../../section/sectionAnchors.ts'
+import { tallyRoom } from '../../section/tallyRoom.ts'
 import { typeSize, type TypeSize } from '../../section/typeSize.ts'
 import type { SafeArea } from '../camera/framing.ts'
 import { focalPixels, type Pose, project, type Viewport } from '../camera/lens.ts'
@@ -90,7 +91,7 @@ export class PictureOverlay implements Overlay {
     const { layers } = state.view
     return namedZones(
       withoutZones(shownResult(state), hiddenZones(state)).zones.filter(({ role }) => layers.soil || !isNative(role)),
-      isNarrow ? 6 : 9,
+      mostNames(isNarrow, state.view.time?.stretch === 'years'),
     )
   }
 
@@ -112,6 +113,7 @@ export class PictureOverlay implements Overlay {
     const faces = this.faces()
     const bounds = { x: 4, y: 4, width: frame.viewport.width - 8, height: frame.viewport.height - barHeight - 8 }
     const handles = handleBoxes(view.cut, extent, frame)
+    const tally = view.time?.stretch === 'years' ? [tallyRoom(frame.viewport, view.theme)] : []
     const pull = this.pullInk(state, frame, bounds, handles, size)
     // Lengths belong to the pier as it stands.
     const shown = shownLayers(view)
@@ -123,7 +125,7 @@ export class PictureOverlay implements Overlay {
       isFlat: Math.abs(view.cut.open - Math.PI) < 0.5,
       half: extent.half,
       perMetre: focalPixels(frame.viewport.height) / frame.pose.distance,
-      pier: [...pierBoxes(extent, spec.hole.diameter / 2, frame), ...handles, ...(pull?.boxes ?? [])],
+      pier: [...pierBoxes(extent, spec.hole.diameter / 2, frame), ...handles, ...tally, ...(pull?.boxes ?? [])],
     }
     const say: Say = {
       length: (value) => formatText(value, 'length', view.units),
@@ -137,7 +139,7 @@ export class PictureOverlay implements Overlay {
       size,
       isNarrow,
       wishes: this.wishes(frame, size),
-      columns: nameColumns(view.cut, extent, frame, widestName(this.named, size.name), isNarrow),
+      columns: nameColumns(view.cut, extent, frame, widestName(this.named, size.name), isNarrow, tally),
       sides: this.annotated?.sides ?? new Map(),
       bounds,
       kept: anew ? null : this.annotated,

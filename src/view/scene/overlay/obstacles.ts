@@ -57,14 +57,21 @@ export function arcPath(cut: Cut, extent: PierExtent, { pose, viewport }: Frame)
   return pot.paths.arc
 }
 
-/** Where names stand: beside the block where there is room, else at the picture's edges; clear of handles. `widest` name in px. */
-export function nameColumns(cut: Cut, extent: PierExtent, frame: Frame, widest: number, isNarrow: boolean): Columns {
+/** Where names stand: beside the block where there is room, else at the picture's edges; clear of handles and of what stands `over` it. `widest` name in px. */
+export function nameColumns(
+  cut: Cut,
+  extent: PierExtent,
+  frame: Frame,
+  widest: number,
+  isNarrow: boolean,
+  over: readonly Box[] = [],
+): Columns {
   const { width, height } = frame.viewport
   const edges = blockEdges(extent, frame)
   const left = isNarrow ? widest + 8 : Math.min(Math.max(edges[0] - handleRoom, widest + 8), width / 2 - 40)
   const right = Math.max(Math.min(edges[1] + handleRoom, width - widest - 8), width / 2 + 40)
   const taken: Record<Side, [number, number][]> = { left: [], right: [] }
-  for (const box of handleBoxes(cut, extent, frame)) {
+  for (const box of [...handleBoxes(cut, extent, frame), ...over]) {
     if (box.x < left) taken.left.push([box.y, box.y + box.height])
     if (!isNarrow && box.x + box.width > right) taken.right.push([box.y, box.y + box.height])
   }

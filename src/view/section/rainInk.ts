@@ -1,0 +1,51 @@
+import type { MoistureResult } from '../../core/model/moistureResult.ts'
+import { scene as words } from '../../text/en/scene.ts'
+import type { AnnotationInput } from './annotate.ts'
+import type { Box, InkPot, Pixel } from './ink.ts'
+import { type Marked, putNote } from './marksInk.ts'
+
+const arrow = 10
+/** The way of rain lies this much over the ground, so that it is seen [m]. */
+const over = 0.008
+
+/** The way of rain along the fall line, with a head where it ends. At the post it turns and runs down along the wood: down the joint where one is open. */
+export function drawRain(pot: InkPot, { sight, result }: AnnotationInput, { top, joint }: MoistureResult): void {
+  const { downhill } = result.spec.site
+  const angle = (r: number): number => (r < 0 ? downhill + Math.PI : downhill)
+  const points = top.line.map(([r, y]): Pixel => sight.point(angle(r), Math.abs(r), y + over))
+  const last = top.line.at(-1)
+  if (points.length < 2 || last === undefined) return
+  const runsDown = top.path.end === 'post' && result.spec.support.kind === 'embedded'
+  if (runsDown) points.push(sight.point(angle(last[0]), Math.abs(last[0]), last[1] - downBy(joint)))
+  pot.line('rain', ...points)
+  const [end, before] = [points.at(-1), points.at(-2)]
+  if (end && before) head(pot, before, end)
+  const at = points[top.line.length - 1]
+  if (runsDown && at) pot.dot('drop', at, 4.5)
+}
+
+/** As deep as the joint goes; into soil a little [m]. */
+const soaked = 0.14
+const downBy = (joint: MoistureResult['joint']): number => (joint && joint.widest > 0 ? Math.min(joint.reach, 2 * soaked) : soaked)
+
+function head(pot: InkPot, from: Pixel, to: Pixel): void {
+  const run = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1
+  const [dx, dy] = [(to[0] - from[0]) / run, (to[1] - from[1]) / run]
+  const side = arrow * 0.45
+  pot.shape(
+    'drop',
+    to,
+    [to[0] - arrow * dx + side * dy, to[1] - arrow * dy - side * dx],
+    [to[0] - arrow * dx - side * dy, to[1] - arrow * dy + side * dx],
+  )
+}
+
+/** Where rain ends, in words. */
+export function nameRain(pot: InkPot, input: Marked, { top }: MoistureResult, taken: Box[], seats: Map<string, number>): void {
+  const { downhill } = input.result.spec.site
+  const last = top.line.at(-1)
+  if (!last) return
+  const [x, y] = input.sight.point(last[0] < 0 ? downhill + Math.PI : downhill, Math.abs(last[0]), last[1] + over)
+  const around = () => [0, 70, -70, 130, -130].flatMap((aside) => [-26, 24, -52, 50, -80].map((rise): Pixel => [x + aside, y + rise]))
+  putNote(pot, 'rain', words.marks.rain[top.path.end], 'water', input, [x, y], around, taken, seats)
+}

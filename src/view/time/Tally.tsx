@@ -1,0 +1,63 @@
+import { useId } from 'react'
+import { type Tally as Counts, tallied } from '../../state/goneBy.ts'
+import { time } from '../../text/en/time.ts'
+import './tally.css'
+
+const words = time.years.tally
+const states = ['sound', 'open', 'gone'] as const
+type State = (typeof states)[number]
+
+const perRow = 10
+const [wide, high] = [14, 32]
+/** Level of the ground on a little post. */
+const ground = 19
+
+const shapes: Readonly<Record<State, string>> = {
+  sound: 'M4 2H10V29H4Z',
+  open: 'M4 2H10V29H4Z',
+  gone: `M4 29V${ground - 1}L6 ${ground - 4}L7.5 ${ground}L10 ${ground - 3}V29Z`,
+}
+
+/** So many posts of twenty in each state: sound, left open by the range, no longer sound. */
+export const Tally = ({ counts }: Readonly<{ counts: Counts | null }>) => {
+  const id = useId().replace(/[^a-z0-9]/gi, '')
+  if (counts === null) return <p className='tally tally-none'>{words.none}</p>
+  const all = states.flatMap((state) => Array.from({ length: counts[state] }, () => state))
+  const shown = states.filter((state) => counts[state] > 0)
+  return (
+    <div className='tally'>
+      <p className='tally-of'>{words.of(String(tallied))}</p>
+      <svg
+        viewBox={`0 0 ${perRow * wide} ${2 * high}`}
+        role='img'
+        aria-label={shown.map((state) => words[state](String(counts[state]))).join(', ')}
+      >
+        <defs>
+          <pattern id={`${id}open`} width='4' height='4' patternUnits='userSpaceOnUse' patternTransform='rotate(45)'>
+            <rect width='4' height='4' className='tally-paper' />
+            <path d='M0 0V4' className='tally-hatch' />
+          </pattern>
+        </defs>
+        {[0, 1].map((row) => (
+          <path key={row} className='tally-ground' d={`M0 ${row * high + ground}H${perRow * wide}`} />
+        ))}
+        {all.map((state, i) => (
+          <path
+            // biome-ignore lint/suspicious/noArrayIndexKey: a post is its place
+            key={i}
+            className={`tally-${state}`}
+            d={shapes[state]}
+            fill={state === 'open' ? `url(#${id}open)` : undefined}
+            transform={`translate(${(i % perRow) * wide} ${Math.floor(i / perRow) * high})`}
+          />
+        ))}
+      </svg>
+      <ul aria-hidden='true'>
+        {shown.map((state) => (
+          <li key={state}>{words[state](String(counts[state]))}</li>
+        ))}
+        <li className='tally-limit'>{words.limit}</li>
+      </ul>
+    </div>
+  )
+}

@@ -1,0 +1,17 @@
+import { useMemo } from 'react'
+import { tallyBy } from '../../state/goneBy.ts'
+import { usePier, useResult } from '../hooks/usePier.ts'
+import { Tally } from './Tally.tsx'
+
+/** The tally of the year on show, at the upper left of the picture. */
+export const YearsTally = () => {
+  const { spec } = useResult()
+  const year = usePier(({ view: { time } }) => (time?.stretch === 'years' ? time.year : null))
+  const counts = useMemo(() => (year === null ? null : tallyBy(spec, year)), [spec, year])
+  if (year === null) return null
+  return (
+    <div className='tally-place'>
+      <Tally counts={counts} />
+    </div>
+  )
+}
