@@ -175,6 +175,7 @@ export const solidPier = (kit: Kit, spec: PierSpec, block: Block): Bodies => {
 /** The parts that stand whole, as the project places them: straight rods and turned boxes. */
 export const solidPart = (kit: Kit, solid: ConvexSolid): Manifold => {
   if (solid.kind === 'rod') return kit.rod(solid.from, solid.to, 2 * solid.radius)
+  if (solid.kind === 'prism') return kit.keep(kit.wasm.Manifold.hull([...solid.from, ...solid.to].map(([px, py, pz]) => [px, py, pz])))
   const [x, y, z] = solid.centre
   const [hx, hy, hz] = solid.half
   const turned = kit.keep(kit.box(2 * hx, 2 * hz, -hy, hy).rotate([0, (-solid.turn * 180) / Math.PI, 0]))

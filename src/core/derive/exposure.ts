@@ -1,4 +1,4 @@
-import { type Corner, corner, heightAlong } from '../geometry/corner.ts'
+import { type Corner, corner } from '../geometry/corner.ts'
 import { surfaceOf } from '../geometry/fillStack.ts'
 import { turnPoints } from '../geometry/quadrature.ts'
 import { cornerAngles, type Radial, radiusAlong } from '../geometry/radial.ts'
@@ -8,6 +8,7 @@ import type { ExposureLine } from '../model/result.ts'
 import type { Role } from '../model/solid.ts'
 import type { BaseMaterial } from '../model/spec.ts'
 import { metres, type SquareMetres, squareMetres } from '../units/quantity.ts'
+import { footOnWood, heightOnWood, woodPerHeight } from './onWood.ts'
 import type { PierFrame } from './pierFrame.ts'
 
 const contactOf: Readonly<Partial<Record<Role, Contact>>> = {
@@ -25,16 +26,18 @@ export type Band = Readonly<{ contact: Contact; from: number; to: number }>
 
 /** What touches the wood at radius r in the direction (cos, sin), from its foot up to grade, and on into concrete above grade. Metres, signed. */
 export function bandsAt(frame: PierFrame, r: number, cos: number, sin: number): readonly Band[] {
-  const grade = heightAlong(frame.grade, r, cos, sin)
+  const grade = heightOnWood(frame, frame.grade, r, cos, sin)
+  const foot = footOnWood(frame, r, cos, sin)
   const bands: Band[] = []
   let from = frame.profile.bottom
   const add = (contact: Contact, to: number) => {
-    const low = Math.max(from, frame.foot)
+    const low = Math.max(from, foot)
     if (to > low) bands.push({ contact, from: low, to })
     from = Math.max(from, to)
   }
   if (frame.spec.hole.base) add(contactOfBase[frame.spec.hole.base.material], frame.fillBottom)
-  for (const lift of frame.lifts) add(contactOf[lift.role] ?? 'backfill', heightAlong(surfaceOf(frame.profile, lift.to), r, cos, sin))
+  for (const lift of frame.lifts)
+    add(contactOf[lift.role] ?? 'backfill', heightOnWood(frame, surfaceOf(frame.profile, lift.to), r, cos, sin))
   add('air', grade)
   return bands
 }
@@ -55,18 +58,19 @@ export function exposureLines(frame: PierFrame): ExposureLine[] {
     const cos = Math.cos(angle)
     const sin = Math.sin(angle)
     const r = turn === null ? 0 : radiusAlong(frame.postOutline, cos, sin)
-    const grade = heightAlong(frame.grade, r, cos, sin)
+    const grade = heightOnWood(frame, frame.grade, r, cos, sin)
     const bands = bandsAt(frame, r, cos, sin)
     const by: Partial<Record<Contact, number>> = {}
     let buried = 0
     let inConcrete = 0
     for (const band of bands) {
-      const length = Math.min(band.to, grade) - band.from
+      const length = (Math.min(band.to, grade) - band.from) * woodPerHeight(frame)
       if (length > 0) {
         by[band.contact] = (by[band.contact] ?? 0) + length
         buried += length
       }
-      if (band.contact === 'concrete' || band.contact === 'dry-mix') inConcrete += Math.max(0, band.to - Math.max(band.from, grade))
+      if (band.contact === 'concrete' || band.contact === 'dry-mix')
+        inConcrete += Math.max(0, band.to - Math.max(band.from, grade)) * woodPerHeight(frame)
     }
     return { side, belowGrade: metres(buried), by: by as ExposureLine['by'], inConcreteAboveGrade: metres(inConcrete) }
   })
@@ -83,8 +87,8 @@ export function exposureArea(frame: PierFrame): Readonly<{ area: Partial<Record<
   let total = 0
   for (const { cos, sin, weight } of turnPoints(breaks)) {
     const r = radiusAlong(frame.postOutline, cos, sin)
-    const grade = heightAlong(frame.grade, r, cos, sin)
-    const strip = weight * perimeterRate(frame.postOutline, r, cos, sin)
+    const grade = heightOnWood(frame, frame.grade, r, cos, sin)
+    const strip = weight * perimeterRate(frame.postOutline, r, cos, sin) * woodPerHeight(frame)
     for (const band of bandsAt(frame, r, cos, sin)) {
       const share = strip * Math.max(0, Math.min(band.to, grade) - band.from)
       if (share > 0) area[band.contact] = squareMetres((area[band.contact] ?? 0) + share)

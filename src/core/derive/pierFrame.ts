@@ -1,8 +1,8 @@
 import { postSections } from '../engineering/tables/postSections.ts'
 import type { LiftEnd, Standing } from '../geometry/fillStack.ts'
-import { liftCorners } from '../geometry/fillStack.ts'
+import { laidVolume } from '../geometry/laidVolume.ts'
+import { type LeaningPost, leaningPost } from '../geometry/leaningPost.ts'
 import { type HoleProfile, holeProfile } from '../geometry/holeProfile.ts'
-import { sweptVolume } from '../geometry/measure.ts'
 import { circle, type Radial, rectangle } from '../geometry/radial.ts'
 import { cone, heightAt, level, plane, type Surface } from '../geometry/surface.ts'
 import { bisect } from '../geometry/volumeBelow.ts'
@@ -19,6 +19,10 @@ export type PierFrame = Readonly<{
   postOutline: Radial
   /** Post in the hole; null above a bracket. */
   standing: Standing | null
+  /** The same off plumb; null for a post that stands plumb or on a bracket. */
+  leaning: LeaningPost | null
+  /** What the fill is laid round: the post in the hole. Null where none is, and round a leaning one, which displaces it. */
+  round: Standing | null
   /** Signed height of the post's foot [m]. */
   foot: Metres
   /** Radius at which the top's rise is measured: the middle of the post's widest face, or the bracket's landing [m]. */
@@ -52,9 +56,17 @@ export function pierFrame(spec: PierSpec): PierFrame {
   const bracketSite = bracket ? { ...bareSite, landing } : null
   const foot = spec.support.kind === 'embedded' ? metres(-spec.hole.depth + spec.support.foot) : metres(landing + bareSite.standOff)
   const standing = spec.support.kind === 'embedded' ? { outline: postOutline, foot } : null
+  const { lean, heightAboveGrade } = spec.post
+  const leaning = standing && lean > 0 ? leaningPost(postOutline, foot, heightAboveGrade - foot, lean, spec.site.downhill) : null
+  const round = leaning ? null : standing
   const fillBottom = -spec.hole.depth + (spec.hole.base?.thickness ?? 0)
-  const site: FillSite = { bottom: metres(fillBottom), end, levelFor: (volume) => levelFor(profile, fillBottom, standing, volume) }
-  return { spec, grade, profile, postOutline, standing, foot, innerRadius, end, fillBottom, lifts: liftsOf(spec.fill, site), bracketSite }
+  const site: FillSite = {
+    bottom: metres(fillBottom),
+    end,
+    levelFor: (volume) => levelFor(profile, fillBottom, { round, leaning }, volume),
+  }
+  const lifts = liftsOf(spec.fill, site)
+  return { spec, grade, profile, postOutline, standing, leaning, round, foot, innerRadius, end, fillBottom, lifts, bracketSite }
 }
 
 /** Finished top on a rim that stands level, `rim` above grade at the uphill edge; grade where the kind has no top of its own. */
@@ -71,10 +83,10 @@ function finishedEnd(spec: PierSpec, profile: HoleProfile, inner: number, hasLan
  * Level [m] at which `volume` [m3] placed from `from` round the post ends. Above the downhill edge of grade the hole is
  * taken as going on as a cylinder, so that too large a volume still gives a level to report.
  */
-function levelFor(profile: HoleProfile, from: number, standing: Standing | null, volume: number): Metres {
+function levelFor(profile: HoleProfile, from: number, post: Pick<PierFrame, 'round' | 'leaning'>, volume: number): Metres {
   const slope = Math.hypot(profile.grade.gx, profile.grade.gz)
   const highest = -profile.shaftRadius * slope
-  const placed = (y: number) => (y <= from ? 0 : sweptVolume(liftCorners(profile, from, { kind: 'level', y }, standing)).value)
+  const placed = (y: number) => laidVolume(profile, from, y, post)
   const most = placed(highest)
   if (volume >= most) return metres(highest + (volume - most) / (Math.PI * profile.shaftRadius ** 2))
   return metres(bisect((y) => placed(y) - volume, from, highest))

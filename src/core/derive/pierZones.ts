@@ -38,9 +38,10 @@ function swept({ id, role, label, corners, breaks = [], inHole }: Body): SweptZo
   }
 }
 
-/** Every zone of a pier, outermost first: native ground, base, lifts, heap, post, then placed parts. */
+/** Every zone of a pier, outermost first: native ground, base, lifts, heap, post, then placed parts; a leaning post is the first of those. */
 export function pierZones(frame: PierFrame): Zone[] {
-  const body = [...nativeGround(frame), ...base(frame), ...lifts(frame), ...heap(frame), post(frame)]
+  const upright = frame.leaning ? [] : [post(frame)]
+  const body = [...nativeGround(frame), ...base(frame), ...lifts(frame), ...heap(frame), ...upright]
   return [...body, ...placedZones(frame)]
 }
 
@@ -72,9 +73,9 @@ const bases: Readonly<Record<BaseMaterial, Pick<Body, 'role' | 'label'>>> = {
   'loose-soil': { role: 'backfill', label: 'loose-base' },
 }
 
-function base({ spec, profile, fillBottom, standing }: PierFrame): SweptZone[] {
+function base({ spec, profile, fillBottom, round }: PierFrame): SweptZone[] {
   if (!spec.hole.base) return []
-  const corners = liftCorners(profile, profile.bottom, { kind: 'level', y: fillBottom }, standing)
+  const corners = liftCorners(profile, profile.bottom, { kind: 'level', y: fillBottom }, round)
   return [
     swept({
       id: 'base',
@@ -86,10 +87,10 @@ function base({ spec, profile, fillBottom, standing }: PierFrame): SweptZone[] {
 }
 
 /** The lifts with the level that each starts from [m] and its corners, bottom up. */
-export function liftBodies({ profile, standing, fillBottom, lifts: all }: PierFrame) {
+export function liftBodies({ profile, round, fillBottom, lifts: all }: PierFrame) {
   let from = fillBottom
   return all.map((lift) => {
-    const body = { lift, from, corners: liftCorners(profile, from, lift.to, standing) }
+    const body = { lift, from, corners: liftCorners(profile, from, lift.to, round) }
     if (lift.to.kind === 'level') from = lift.to.y
     return body
   })
@@ -103,17 +104,17 @@ const lifts = (frame: PierFrame): SweptZone[] =>
 
 /** Below grade: exact when the finished top stays above grade all over the hole, else integrated. */
 function belowGrade(frame: PierFrame, corners: readonly Corner[], from: number, end: LiftEnd): number {
-  const { spec, profile, standing, grade } = frame
+  const { spec, profile, round, grade } = frame
   if (end.kind !== 'top') return sweptVolume(corners).value
   const slope = spec.site.slope
-  const inner = frame.innerRadius
+  const inner = frame.leaning ? 0 : frame.innerRadius
   const clear = spec.top.rim >= 0 && heightAt(end.surface, inner, 0) >= slope * inner
-  if (clear) return sweptVolume(liftCorners(profile, from, { kind: 'grade' }, standing)).value
+  if (clear) return sweptVolume(liftCorners(profile, from, { kind: 'grade' }, round)).value
   return volumeBelow(corners, grade)
 }
 
 function heap(frame: PierFrame): SweptZone[] {
-  const { spec, end, profile, innerRadius: inner, postOutline: post, grade, standing } = frame
+  const { spec, end, profile, innerRadius: inner, postOutline, leaning, grade, standing } = frame
   if (spec.top.heaped <= 0 || end.kind !== 'top') return []
   const { corners, breaks } = heapCorners({
     top: end.surface,
@@ -121,7 +122,7 @@ function heap(frame: PierFrame): SweptZone[] {
     grade,
     inner,
     height: spec.top.heaped,
-    post,
+    post: leaning ? axis : postOutline,
     block: blockOf(frame).outline,
     bracketFoot: standing ? null : frame.foot,
   })

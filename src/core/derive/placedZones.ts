@@ -1,5 +1,6 @@
 import { bars } from '../engineering/tables/bars.ts'
-import { type ConvexSolid, placedSurface, placedVolume, rod } from '../geometry/placed.ts'
+import { placeOn } from '../geometry/leaningPost.ts'
+import { type ConvexSolid, placedSurface, placedVolume, type Point3, rod } from '../geometry/placed.ts'
 import { radiusAlong } from '../geometry/radial.ts'
 import { heightAt } from '../geometry/surface.ts'
 import { placedVolumeBelow } from '../geometry/volumeBelow.ts'
@@ -8,6 +9,7 @@ import { bracketKind } from '../kinds/index.ts'
 import type { Role } from '../model/solid.ts'
 import type { PlacedZone } from '../model/zone.ts'
 import { cubicMetres } from '../units/quantity.ts'
+import { leaningPart } from './leaningPart.ts'
 import type { PierFrame } from './pierFrame.ts'
 
 /** One part before it is measured; `displaces` is what it takes off other zones [m3], by their ids. */
@@ -16,12 +18,14 @@ export type Part = Readonly<{
   role: Role
   label: string
   solids: readonly ConvexSolid[]
+  /** Volume below grade, in the hole and in no other zone [m3]. */
+  inHole: number
   displaces: Readonly<Record<string, number>>
 }>
 
-/** Bars, bolts and bracket steel, with what each takes off its host's volume. */
+/** Bars, bolts and bracket steel, and a post off plumb, with what each takes off its host's volume. */
 export const placedZones = (frame: PierFrame): PlacedZone[] =>
-  placedParts(frame).map(({ id, role, label, solids, displaces }) => ({
+  placedParts(frame).map(({ id, role, label, solids, inHole, displaces }) => ({
     build: 'placed',
     id,
     role,
@@ -29,10 +33,16 @@ export const placedZones = (frame: PierFrame): PlacedZone[] =>
     solids,
     volume: placedVolume(solids),
     surface: placedSurface(solids),
+    inHole: cubicMetres(inHole),
     displaces: Object.fromEntries(Object.entries(displaces).flatMap(([zone, v]) => (v > 0 ? [[zone, cubicMetres(v)]] : []))),
   }))
 
-export const placedParts = (frame: PierFrame): Part[] => [...throughBars(frame), ...verticalBars(frame), ...bracketParts(frame)]
+export const placedParts = (frame: PierFrame): Part[] => [
+  ...(frame.leaning ? [leaningPart(frame, frame.leaning)] : []),
+  ...throughBars(frame),
+  ...verticalBars(frame),
+  ...bracketParts(frame),
+]
 
 const placed = (
   id: string,
@@ -40,36 +50,41 @@ const placed = (
   label: string,
   solids: readonly ConvexSolid[],
   displaces: Readonly<Record<string, number>>,
-): Part => ({ id, role, label, solids, displaces })
+): Part => ({ id, role, label, solids, inHole: 0, displaces })
+
+/** A place on the post: u across its width, h up along it from its foot [m]. */
+const onPost = ({ foot, leaning }: PierFrame, u: number, h: number): Point3 => (leaning ? placeOn(leaning, u, h, 0) : [u, foot + h, 0])
+
+/** Bars' centres up the post from its foot [m], lowest first. */
+const upThePost = ({ bars: through }: PierFrame['spec']): number[] =>
+  through ? Array.from({ length: through.count }, (_, i) => through.aboveFoot + i * through.spacing) : []
 
 /** Heights of the bars' centres [m], signed, lowest first. */
-export function barLevels({ spec, foot }: PierFrame): number[] {
-  const through = spec.bars
-  if (!through) return []
-  const levels: number[] = []
-  for (let i = 0; i < through.count; i++) levels.push(foot + through.aboveFoot + i * through.spacing)
-  return levels
-}
+export const barLevels = (frame: PierFrame): number[] => upThePost(frame.spec).map((h) => onPost(frame, 0, h)[1])
 
 function throughBars(frame: PierFrame): Part[] {
   const { bars: through } = frame.spec
   if (!through) return []
   const radius = bars[through.size].diameter.value / 2
   const half = through.length / 2
-  const levels = barLevels(frame)
-  const inWood = Math.min(2 * radiusAlong(frame.postOutline, 1, 0), through.length) * Math.PI * radius ** 2
-  const outside = through.length * Math.PI * radius ** 2 - inWood
-  const displaces: Record<string, number> = { post: inWood * levels.length }
-  for (const y of levels) {
-    const host = liftAt(frame, y)
-    if (host) displaces[host] = (displaces[host] ?? 0) + outside
-  }
+  const heights = upThePost(frame.spec)
+  const inWood = Math.min(radiusAlong(frame.postOutline, 1, 0), half)
+  const area = Math.PI * radius ** 2
+  const displaces: Record<string, number> = { post: 2 * inWood * area * heights.length }
+  for (const h of heights)
+    for (const [from, to] of [
+      [-half, -inWood],
+      [inWood, half],
+    ] as const) {
+      const host = liftAt(frame, onPost(frame, (from + to) / 2, h)[1])
+      if (host) displaces[host] = (displaces[host] ?? 0) + (to - from) * area
+    }
   return [
     placed(
       'bars',
       'bar',
       'through-bars',
-      levels.map((y) => rod([-half, y, 0], [half, y, 0], radius)),
+      heights.map((h) => rod(onPost(frame, -half, h), onPost(frame, half, h), radius)),
       displaces,
     ),
   ]
@@ -138,6 +153,7 @@ function woodShare(solid: ConvexSolid, foot: number, width: number): number {
     const right = Math.min(Math.max(solid.from[0], solid.to[0]), half)
     return Math.max(0, right - left) * Math.PI * solid.radius ** 2
   }
+  if (solid.kind === 'prism') return 0
   const isInside = Math.abs(solid.centre[0]) + solid.half[0] < half
   const above = Math.max(0, Math.min(2 * solid.half[1], solid.centre[1] + solid.half[1] - foot))
   return isInside ? 4 * solid.half[0] * solid.half[2] * above : 0

@@ -36,7 +36,7 @@ export function quantities(frame: PierFrame, zones: readonly Zone[]): QuantityLi
         id: zone.id,
         zones: [zone.id],
         role: zone.role,
-        volume: { value: volume, method: zone.volume.method },
+        volume: { value: volume, method: leaningTakes(frame, zone) ? 'integrated' : zone.volume.method },
         weight: newtons(weight.moist * volume),
         buoyantWeight: buoyantWeight({ ...parts, above: cubicMetres(volume - wet), below: cubicMetres(wet) }),
         orders: order.list,
@@ -45,6 +45,9 @@ export function quantities(frame: PierFrame, zones: readonly Zone[]): QuantityLi
       }
     })
 }
+
+/** What a leaning post takes off a lift is integrated. */
+const leaningTakes = ({ leaning }: PierFrame, { build, id }: Zone): boolean => leaning !== null && build === 'swept' && id !== 'post'
 
 function wetVolume(zone: Zone, { site }: PierSpec): number {
   if (site.waterTable === null) return 0
@@ -88,7 +91,7 @@ const roundingShare = 1e-9
 /** The hole below grade, what is left empty in it, and the spoil from it: in the bank, and loose as a range for the soil class. */
 export function holeAndSpoil({ spec, profile }: PierFrame, zones: readonly Zone[]): PierResult['hole'] {
   const volume = sweptVolume(holeCorners(profile))
-  const filled = zones.reduce((sum, zone) => sum + (zone.build === 'swept' ? zone.inHole : 0), 0)
+  const filled = zones.reduce((sum, zone) => sum + zone.inHole, 0)
   const left = volume.value - filled
   const { soil } = spec.site
   const swell = soil.kind === 'presumptive' ? swellRange[soil.class] : swellRangeUnknown

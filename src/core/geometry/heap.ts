@@ -6,6 +6,14 @@ import { signChanges } from './volumeBelow.ts'
 /** Steepness of a loose heap of soil or mulch, rise over run: 1 up in 1.5 out. Source: common practice, no source. */
 export const heapSlope = 2 / 3
 
+/** The heap's own flank, from `height` over a finished top at `inner` [m] outward. */
+export const heapFall = (top: Surface, inner: number, height: number): Surface => ({
+  a: top.a + top.m * inner + height + heapSlope * inner,
+  m: -heapSlope,
+  gx: 0,
+  gz: 0,
+})
+
 export type Heap = Readonly<{
   /** The finished top it lies on, with its landing where a bracket stands. */
   top: Surface
@@ -15,6 +23,7 @@ export type Heap = Readonly<{
   inner: number
   /** Above the top at `inner` [m]. */
   height: number
+  /** The axis where a post leans through it instead. */
   post: Radial
   /** Edge of the ground shown; a heap that runs farther down a slope is cut off there. */
   block: Radial
@@ -30,7 +39,7 @@ export function heapCorners(heap: Heap): Readonly<{ corners: Corner[]; breaks: n
   const { top, rim, grade, inner, post, block, bracketFoot } = heap
   const cone: Surface = { a: top.a, m: top.m, gx: top.gx, gz: top.gz }
   const crest = cone.a + cone.m * inner + heap.height
-  const fall: Surface = { a: crest + heapSlope * inner, m: -heapSlope, gx: 0, gz: 0 }
+  const fall = heapFall(top, inner, heap.height)
   const atRim = heightAlong(fall, rim, 1, 0)
   const reachesRim = atRim > heightAlong(cone, rim, 1, 0)
   const toeOnTop = reachesRim ? rim : (fall.a - cone.a) / (cone.m - fall.m)

@@ -1,5 +1,6 @@
 import type { SectionPolygon } from '../model/solid.ts'
 import type { PlacedZone, SweptZone, Zone } from '../model/zone.ts'
+import { convexHull } from './convexHull.ts'
 import { polygonAt } from './corner.ts'
 import { type ConvexSolid, placedRings } from './placed.ts'
 import { radiusAlong } from './radial.ts'
@@ -84,23 +85,4 @@ function silhouettes(zone: PlacedZone, facing: number): SectionPolygon[] {
     return convexHull([...from, ...to].map(([x, y, z]): Point => [x * cos + z * sin, y]))
   }
   return zone.solids.map((solid) => tag(zone, false, project(solid)))
-}
-
-/** Convex hull, anticlockwise (monotone chain). Source: definition. */
-export function convexHull(points: readonly Point[]): Point[] {
-  const sorted = [...points].sort((a, b) => a[0] - b[0] || a[1] - b[1])
-  const half = (list: readonly Point[]) => {
-    const chain: Point[] = []
-    for (const p of list) {
-      while (chain.length > 1) {
-        const a = chain[chain.length - 2]
-        const b = chain[chain.length - 1]
-        if (a && b && (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]) > 1e-15) break
-        chain.pop()
-      }
-      chain.push(p)
-    }
-    return chain.slice(0, -1)
-  }
-  return [...half(sorted), ...half([...sorted].reverse())]
 }

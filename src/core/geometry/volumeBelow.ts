@@ -1,7 +1,8 @@
 import { cornersBelow } from './clipBelow.ts'
 import { type Corner, cornerPoint, heightAlong } from './corner.ts'
 import { breakAngles, polygonMoment, sweptVolume } from './measure.ts'
-import { type ConvexSolid, rodLength } from './placed.ts'
+import { convexHull, outlineArea } from './convexHull.ts'
+import { type ConvexSolid, type Point3, solidVolume } from './placed.ts'
 import { integrateTurn } from './quadrature.ts'
 import type { Radial } from './radial.ts'
 import type { Surface } from './surface.ts'
@@ -100,13 +101,52 @@ export function bisect(f: (x: number) => number, a: number, b: number): number {
   return (low + high) / 2
 }
 
-/** Volume [m3] of placed parts below a level: exact for boxes and upright rods; a sloping or level rod is split along its axis. */
-export function placedVolumeBelow(solids: readonly ConvexSolid[], y: number): number {
-  return solids.reduce((sum, s) => {
-    const low = s.kind === 'box' ? s.centre[1] - s.half[1] : Math.min(s.from[1], s.to[1])
-    const high = s.kind === 'box' ? s.centre[1] + s.half[1] : Math.max(s.from[1], s.to[1])
-    const whole = s.kind === 'box' ? 8 * s.half[0] * s.half[1] * s.half[2] : Math.PI * s.radius ** 2 * rodLength(s.from, s.to)
+/**
+ * Volume [m3] of placed parts below a level: exact for boxes, prisms and upright rods; a sloping or level rod is split along its axis.
+ */
+export const placedVolumeBelow = (solids: readonly ConvexSolid[], y: number): number =>
+  solids.reduce((sum, solid) => {
+    if (solid.kind === 'prism') return sum + prismBelow([...solid.from, ...solid.to], edgesOf(solid), y)
+    const low = solid.kind === 'box' ? solid.centre[1] - solid.half[1] : Math.min(solid.from[1], solid.to[1])
+    const high = solid.kind === 'box' ? solid.centre[1] + solid.half[1] : Math.max(solid.from[1], solid.to[1])
     const share = high > low ? Math.min(Math.max((y - low) / (high - low), 0), 1) : y > low ? 1 : 0
-    return sum + share * whole
+    return sum + share * solidVolume(solid)
   }, 0)
+
+type Edge3 = readonly [Point3, Point3]
+const edgesOf = ({ from, to }: Extract<ConvexSolid, { kind: 'prism' }>): Edge3[] =>
+  from.flatMap((p, i): Edge3[] => {
+    const [q, a, b] = [from[(i + 1) % from.length], to[i], to[(i + 1) % to.length]]
+    return q && a && b
+      ? [
+          [p, q],
+          [a, b],
+          [p, a],
+        ]
+      : []
+  })
+
+/** Area of level slices is a parabola in the height between the levels of two corners: Simpson's rule is exact there. */
+function prismBelow(points: readonly Point3[], edges: readonly Edge3[], y: number): number {
+  const heights = [...points.map((p) => p[1]), y].filter((at) => at <= y).sort((a, b) => a - b)
+  const slice = (at: number): number =>
+    Math.abs(
+      outlineArea(
+        convexHull(
+          edges.flatMap(([p, q]): Point[] => {
+            if ((p[1] - at) * (q[1] - at) > 0 || p[1] === q[1]) return []
+            const t = (at - p[1]) / (q[1] - p[1])
+            return [[p[0] + t * (q[0] - p[0]), p[2] + t * (q[2] - p[2])]]
+          }),
+        ),
+      ),
+    )
+  let sum = 0
+  for (let i = 1; i < heights.length; i++) {
+    const [a = y, b = y] = [heights[i - 1], heights[i]]
+    // A whisker inside the ends: the slice at a level face is the face itself, whichever side it is seen from.
+    const whisker = (b - a) * 1e-9
+    if (b > a) sum += ((b - a) / 6) * (slice(a + whisker) + 4 * slice((a + b) / 2) + slice(b - whisker))
+  }
+  return sum
 }

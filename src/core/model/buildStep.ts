@@ -2,6 +2,7 @@
 export type MistakeId =
   | 'undersized-hole'
   | 'loose-bottom'
+  | 'off-plumb'
   | 'bar-missed'
   | 'bar-too-short'
   | 'bar-too-high'

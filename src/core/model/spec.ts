@@ -106,8 +106,10 @@ export type Post = Readonly<{
   section: PostSectionId
   species: SpeciesId
   treatment: UseClass
-  /** Above grade at the axis. */
+  /** Above grade at the axis, while it stands plumb. */
   heightAboveGrade: Metres
+  /** Off plumb, with its top toward the downhill side; for a post that stands in the hole. */
+  lean: Radians
 }>
 
 /** Where the post stands. `foot` is measured up from the hole's cleaned bottom. */

@@ -23,7 +23,9 @@ export type SweptZone = Readonly<{
   surface: Measure<SquareMetres>
 }>
 
-/** A convex part shown whole: bar, bolt, plate, leg. Quantities take it off its host; the host's mesh keeps it in. */
+/**
+ * A convex part shown whole: bar, bolt, plate, leg, a post off plumb. Quantities take it off its host; the host's mesh keeps it in.
+ */
 export type PlacedZone = Readonly<{
   build: 'placed'
   id: string
@@ -32,6 +34,8 @@ export type PlacedZone = Readonly<{
   solids: readonly ConvexSolid[]
   volume: Measure<CubicMetres>
   surface: Measure<SquareMetres>
+  /** The share of `volume` below grade, inside the hole and in no other zone. 0 for steel, which lies in what holds it. */
+  inHole: CubicMetres
   /** Zone id to the part of this zone's volume that lies inside that zone. */
   displaces: Readonly<Record<string, CubicMetres>>
 }>

@@ -27,7 +27,7 @@ export const defaultSpec: PierSpec = deepFreeze<PierSpec>({
     weathering: 'severe',
   },
   hole: { diameter: inch(20), depth: inch(48), bell: null, flare: null, base: null },
-  post: { section: '6x6', species: 'southern-pine', treatment: 'UC4B', heightAboveGrade: inch(120) },
+  post: { section: '6x6', species: 'southern-pine', treatment: 'UC4B', heightAboveGrade: inch(120), lean: radians(0) },
   support: { kind: 'embedded', foot: inch(6) },
   fill: { kind: 'mixed-full-height' },
   bars: firstBars,

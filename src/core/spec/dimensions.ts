@@ -1,7 +1,8 @@
 import { postSections } from '../engineering/tables/postSections.ts'
-import { liftCorners, type LiftEnd, type Standing } from '../geometry/fillStack.ts'
+import type { Standing } from '../geometry/fillStack.ts'
 import { holeProfile, type HoleProfile, wallRadius } from '../geometry/holeProfile.ts'
-import { sweptVolume } from '../geometry/measure.ts'
+import { laidVolume } from '../geometry/laidVolume.ts'
+import { type LeaningPost, leaningPost } from '../geometry/leaningPost.ts'
 import { circle, rectangle } from '../geometry/radial.ts'
 import { plane } from '../geometry/surface.ts'
 import { bracketKind, fillKind } from '../kinds/index.ts'
@@ -38,7 +39,9 @@ export type Dimensions = Readonly<{
   foot: number
   /** The hole's wall and grade, for volumes. */
   profile: HoleProfile
-  standing: Standing | null
+  /** What the fill is laid round, and a post that leans in it instead. */
+  round: Standing | null
+  leaning: LeaningPost | null
 }>
 
 /** Nothing here throws on a pier that can't be built: rules say what is wrong with it. */
@@ -60,6 +63,9 @@ export function dimensions(spec: PierSpec): Dimensions {
   const landing = top?.inner ?? 0
   const foot = support.kind === 'embedded' ? bottom + support.foot : landing + standOff
   const outline = section.shape === 'round' ? circle(width / 2) : rectangle(width, depth)
+  const { lean, heightAboveGrade } = spec.post
+  const leans = support.kind === 'embedded' && lean > 0
+  const leaning = leans ? leaningPost(outline, foot, heightAboveGrade - foot, lean, site.downhill) : null
   return {
     radius,
     bottom,
@@ -75,7 +81,8 @@ export function dimensions(spec: PierSpec): Dimensions {
     bracketSite: support.kind === 'bracket' ? { ...bareSite, landing: metres(landing) } : null,
     foot,
     profile,
-    standing: support.kind === 'embedded' ? { outline, foot } : null,
+    round: leaning === null && support.kind === 'embedded' ? { outline, foot } : null,
+    leaning,
   }
 }
 
@@ -104,7 +111,7 @@ function highestLevel({ hole, site }: PierSpec): number {
  * room for [m3]; null for a fill without such a lift. Found by halving, since a bell or a post changes the room on the way up.
  */
 export function mixLevel(volume: number, d: Dimensions): Readonly<{ y: number; room: number }> {
-  const placed = (y: number) => (y <= d.baseTop ? 0 : sweptVolume(liftCorners(d.profile, d.baseTop, level(y), d.standing)).value)
+  const placed = (y: number) => laidVolume(d.profile, d.baseTop, y, d)
   const highest = d.highestLevel
   const room = placed(highest)
   if (!(volume < room)) return { y: highest, room }
@@ -117,5 +124,3 @@ export function mixLevel(volume: number, d: Dimensions): Readonly<{ y: number; r
   }
   return { y: (low + high) / 2, room }
 }
-
-const level = (y: number): LiftEnd => ({ kind: 'level', y })

@@ -66,6 +66,7 @@ export const issueCodes = [
   'post-wider-than-hole', // post.section: its diagonal or diameter (got) against the hole's diameter (limit)
   'post-clearance', // warning, hole.diameter: hole less post diagonal (got) is under 4 in (limit) for a concrete or sand fill
   'post-too-short', // post.heightAboveGrade: ends below the finished top or the bracket (limit: least height)
+  'post-leans-into-wall', // post.lean: the post would stand in the wall of the hole (got, limit: angle)
   'foot-below-base', // support.foot: lower than the top of gravel, pad or footing (limit: least height)
   'foot-above-grade', // support.foot: the foot would stand at or above grade or the finished top (limit: greatest height)
   'post-not-treated-for-ground', // warning, post.treatment: below UC4B (limit) in the ground

@@ -49,6 +49,7 @@ export const linkTable: readonly (readonly [path: string, key: string, silent: s
   ['post.species', 'pw', 'southern-pine'],
   ['post.treatment', 'pt', 'UC4B'],
   ['post.heightAboveGrade', 'ph', '120 in'],
+  ['post.lean', 'pl', '0 deg'],
   ['support.foot', 'pf', '6 in'],
   ['support.standOff', 'bs', '1 in'],
   ['support.bracket.plateThickness', 'bp', '0.25 in'],

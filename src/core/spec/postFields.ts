@@ -1,6 +1,6 @@
 import type { Field } from '../model/field.ts'
 import { postSections } from '../engineering/tables/postSections.ts'
-import { choiceField, inches } from '../model/fieldMakers.ts'
+import { choiceField, inches, numberField } from '../model/fieldMakers.ts'
 
 export const species = ['southern-pine', 'douglas-fir-larch', 'hem-fir', 'spruce-pine-fir', 'cedar'] as const
 /** Weakest first: a later one may stand wherever an earlier one may. */
@@ -11,5 +11,12 @@ export const postFields: readonly Field[] = [
   choiceField('post.species', 'post', species),
   choiceField('post.treatment', 'post', useClasses),
   inches('post.heightAboveGrade', 'post', 2, 360, 1),
+  numberField(
+    'post.lean',
+    'post',
+    'angle',
+    { from: 0, to: 5, in: 'deg', step: 0.5, metric: 0.5, metricUnit: 'deg' },
+    { shown: (spec) => spec.support.kind === 'embedded' },
+  ),
   inches('support.foot', 'post', 0, 96, 0.5, { shown: (spec) => spec.support.kind === 'embedded' }),
 ]

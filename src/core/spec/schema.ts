@@ -143,6 +143,7 @@ const pier = z.strictObject({
     species: at('post.species'),
     treatment: at('post.treatment'),
     heightAboveGrade: at('post.heightAboveGrade'),
+    lean: written('post.lean', '0 deg'),
   }),
   support: z.discriminatedUnion('kind', [
     z.strictObject({ kind: z.literal('embedded'), foot: at('support.foot') }),

@@ -127,6 +127,7 @@ export const answers = {
   // Loads at one post.
   'demand-uplift': { label: 'Uplift on the post', plain: 'What pulls the post up, with the dead load of the roof taken off.' },
   'demand-gravity': { label: 'Load on the post', plain: 'The most that presses the post down: roof, snow and wind.' },
+  'demand-lateral-plumb': { label: 'Sideways load on a plumb post', plain: 'Before the post leans.' },
   'demand-lateral': { label: 'Sideways load', plain: 'What pushes the post sideways at the height given.' },
   'velocity-coefficient': { label: 'Exposure factor', plain: 'Wind grows with height, and more so over open land.' },
   'velocity-coefficient-table': {
@@ -219,6 +220,13 @@ export const answers = {
   'setback-asked': { label: 'distance asked for', plain: 'A third of the height of the slope, and no more than 40 ft.' },
   'post-clearance': { label: 'Room round the post', plain: 'Concrete needs room on all sides of the post to fill the hole.' },
   'hole-at-foot': { label: 'Hole at the foot of the post', plain: 'Width of the hole there.' },
+  'hole-beside-leaning-post': {
+    label: 'Hole beside the leaning post',
+    plain: 'Width of the hole, less twice what the post has come over.',
+  },
+  'post-plumb': { label: 'Post off plumb', plain: 'A post that leans stands nearer to one side, and the load on it pushes sideways.' },
+  'lean-offset': { label: 'how far it leans', plain: 'Out of line, from its foot up to the ground.' },
+  'plumb-allowance': { label: 'Lean of drilled piers', plain: 'What the tolerance for drilled piers allows over the same length.' },
   'least-hole-for-concrete': { label: 'least hole for concrete', plain: 'Post, corner to corner, and 4 in.' },
   'pier-spacing': { label: 'Distance to the next pier', plain: 'Piers that stand close share the soil between them.' },
   'spacing-there': { label: 'Distance that is there', plain: 'Centre to centre.' },

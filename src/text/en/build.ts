@@ -57,6 +57,11 @@ const mistakes: Readonly<Record<MistakeId, MistakeWords>> = {
     what: 'Three inches of loose soil stay in the hole. They press together under load, and the pier is that much shorter.',
     later: 'The first thing placed on it hides it.',
   },
+  'off-plumb': {
+    name: 'Post off plumb',
+    what: 'The post leans 2 degrees to the downhill side. It stands nearer to one wall, and the load on it pushes sideways.',
+    later: 'The fill holds it that way. What shows above the ground can be checked with a level.',
+  },
   'bar-missed': {
     name: 'Bar left out',
     what: 'No bar goes through the post. Nothing but the grip on the wood then ties it to the fill.',

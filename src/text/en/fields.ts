@@ -90,6 +90,7 @@ export const fields: Readonly<Record<FieldPath, FieldText>> = {
     help: 'Use class on the end tag of treated wood. UC4B is for posts of buildings set in the ground.',
   },
   'post.heightAboveGrade': { label: 'Post above grade', help: 'Height of the post over the ground, at the middle of the hole.' },
+  'post.lean': { label: 'Post off plumb', help: 'How far the post leans, to the downhill side. 0 is plumb.' },
   'support.kind': { label: 'Where the post stands', help: 'Set in the hole, or on a steel bracket above the concrete.' },
   'support.foot': { label: 'Post foot above bottom', help: 'From the cleaned bottom of the hole up to the end of the post.' },
   'support.standOff': { label: 'Stand-off', help: 'Gap between the top of the concrete and the end of the post.' },

@@ -69,6 +69,8 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
   'post-clearance': ({ got, limit }) =>
     `The hole is only ${got} wider than the post from corner to corner. The code asks for ${limit} where concrete or sand goes in.`,
   'post-too-short': ({ field, got, limit }) => `${field}: at ${got} the post ends inside the pier. It needs at least ${limit}.`,
+  'post-leans-into-wall': ({ field, got, limit }) =>
+    `${field}: leaning ${got}, the post runs into the wall of the hole. ${limit} is the most here.`,
   'foot-below-base': ({ field, got, limit }) => `${field}: ${got} is inside the layer at the bottom, which is ${limit} high.`,
   'foot-above-grade': ({ field, got, limit }) => `${field}: at ${got} the post would not stand in the hole. ${limit} is the most.`,
   'post-not-treated-for-ground': ({ got, limit }) => `The post is marked ${got}. Posts of buildings set in the ground call for ${limit}.`,

@@ -91,6 +91,8 @@ export const reasons = {
   'setback-below-downhill-edge': 'The distance is level, from the downhill edge of the bottom.',
   'slope-height-not-known': "The slope is steeper than 1 in 3, and its height is not known. The distance asked for can't be verified.",
   'room-for-concrete': 'The code asks for a hole 4 in wider than the post, corner to corner.',
+  'plumb-of-drilled-piers':
+    'No code here says how far a post in a hole may lean. The figure is one for drilled piers, whose own rule starts at 30 in wide. An engineer has to decide.',
   'neighbours-share-soil': 'The standard for post frames speaks only of posts that stand at least this far apart.',
   'cover-keeps-steel': 'Codes ask for 3 in of concrete between steel and soil that it is cast against.',
   'bar-outside-is-a-project-limit': 'No code gives a least length. This limit was set for this tool.',

@@ -5,7 +5,7 @@ import { deepFreeze } from '../../spec/freeze.ts'
 import { hasTop } from '../../spec/placement.ts'
 import { validateSpec } from '../../spec/validate.ts'
 import { toSI } from '../../units/factors.ts'
-import { metres } from '../../units/quantity.ts'
+import { metres, radians } from '../../units/quantity.ts'
 
 const inch = (value: number) => metres(toSI(value, 'in'))
 
@@ -13,6 +13,7 @@ const inch = (value: number) => metres(toSI(value, 'in'))
 export const amiss = {
   narrower: inch(2),
   loose: inch(3),
+  lean: radians(toSI(2, 'deg')),
   /** Bar beyond each face of the post. */
   stub: inch(0.5),
   higher: inch(8),
@@ -59,6 +60,9 @@ export const mistakes: readonly Mistake[] = [
     const raised = support.kind === 'embedded' && support.foot < onIt ? { ...support, foot: onIt } : support
     return { ...spec, support: raised, hole: { ...hole, base: { material: 'loose-soil', thickness: amiss.loose } } }
   }),
+  mistake('off-plumb', ['set-and-brace'], (spec) =>
+    spec.support.kind === 'embedded' && spec.post.lean < amiss.lean ? { ...spec, post: { ...spec.post, lean: amiss.lean } } : spec,
+  ),
   mistake('bar-missed', barSteps, (spec) => (spec.bars ? { ...spec, bars: null } : spec)),
   mistake('bar-too-short', barSteps, (spec) => {
     const short = metres(postSections[spec.post.section].width + 2 * amiss.stub)

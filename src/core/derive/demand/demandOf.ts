@@ -1,5 +1,7 @@
+import { workedPushWithLean } from '../../engineering/detail/leaning.ts'
 import type { Demand } from '../../model/result.ts'
 import type { PierSpec } from '../../model/spec.ts'
+import { newtons, type Radians } from '../../units/quantity.ts'
 import { enteredDemand } from './enteredDemand.ts'
 import { estimatedDemand } from './estimatedDemand.ts'
 
@@ -17,7 +19,17 @@ const unknown: Demand = {
 }
 
 /** What pulls, presses and pushes on one pier: loads from the drawing before an estimate, an estimate before nothing. */
-export function demandOf({ loads }: PierSpec): Demand {
-  if (loads.entered) return enteredDemand(loads.entered)
-  return loads.estimate ? estimatedDemand(loads.estimate) : unknown
+export function demandOf(spec: PierSpec): Demand {
+  const { loads } = spec
+  const plumb = loads.entered ? enteredDemand(loads.entered) : loads.estimate ? estimatedDemand(loads.estimate) : unknown
+  return spec.support.kind === 'embedded' && spec.post.lean > 0 ? leaningDemand(plumb, spec.post.lean) : plumb
+}
+
+/** The load on a leaning post pushes sideways too, as if nothing above held it back; where the side load is not known it stays unknown. */
+function leaningDemand(plumb: Demand, lean: Radians): Demand {
+  const { gravity, lateral } = plumb
+  if (!gravity || !lateral || !(gravity.value > 0)) return plumb
+  const inputs = { plumbPush: newtons(lateral.value), onPost: newtons(gravity.value), lean }
+  const use = { standings: [lateral.standing, gravity.standing], sources: [...lateral.sources, ...gravity.sources] }
+  return { ...plumb, lateral: workedPushWithLean(inputs, use), worked: [...plumb.worked, { ...lateral, id: 'demand-lateral-plumb' }] }
 }

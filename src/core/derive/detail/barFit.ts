@@ -2,6 +2,7 @@ import { leastBarOutside, workedLongestBar } from '../../engineering/detail/barF
 import { cover } from '../../engineering/tables/concrete.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import { wallRadius } from '../../geometry/holeProfile.ts'
+import { shiftAt } from '../../geometry/leaningPost.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { metres } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
@@ -18,7 +19,9 @@ export function barFit(frame: PierFrame): Check[] {
   if (!bars) return []
   const levels = barLevels(frame)
   const hosts = new Set(levels.map((y) => frame.lifts.find((lift) => lift.id === liftAt(frame, y))?.role ?? ''))
-  const diameter = metres(2 * Math.min(...levels.map((y) => wallRadius(frame.profile, y))))
+  const { leaning } = frame
+  const least = (over: (y: number) => number) => metres(2 * Math.min(...levels.map((y) => wallRadius(frame.profile, y) - over(y))))
+  const diameter = least((y) => (leaning ? shiftAt(leaning, y) : 0))
   const base = { group: 'detail', where: ['bars'] } as const
   const ends: Worked = {
     id: 'bar-end-cover-there',

@@ -7,6 +7,7 @@ import { coreChecks } from './coreCheck.ts'
 import { mixStrength } from './mixStrength.ts'
 import { pierSpacing } from './pierSpacing.ts'
 import { postClearance } from './postClearance.ts'
+import { postPlumb } from './postPlumb.ts'
 import { setback } from './setback.ts'
 import { treatment } from './treatment.ts'
 
@@ -15,6 +16,7 @@ export const detailChecks = (frame: PierFrame, depths: Depths): Check[] =>
   [
     setback(frame, depths),
     postClearance(frame),
+    postPlumb(frame),
     pierSpacing(frame),
     ...barFit(frame),
     verticalBarCover(frame),

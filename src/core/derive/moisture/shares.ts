@@ -8,6 +8,7 @@ import { crossings } from '../../geometry/volumeBelow.ts'
 import type { PostSide, WetShare } from '../../model/moistureResult.ts'
 import { metres, squareMetres } from '../../units/quantity.ts'
 import { footContact, perimeterRate } from '../exposure.ts'
+import { woodPerHeight } from '../onWood.ts'
 import type { FaceSite } from './faceSite.ts'
 import { type FacePiece, verdictOf, type WoodFace, woodFace } from './woodFace.ts'
 import { soilWetnessAt } from '../../engineering/moisture/soilWetness.ts'
@@ -19,10 +20,10 @@ export const buriedLength = ({ from, to, contact }: FacePiece, grade: number): n
 type Sums = Record<WoodWetness, number>
 const none = (): Sums => ({ 'dries-out': 0, 'wet-at-times': 0, 'stays-wet': 0 })
 
-/** Buried length of each class on one upright line [m]. */
-function lengths(face: WoodFace): Sums {
+/** Buried length of each class on one line along the wood [m]. */
+function lengths({ frame }: FaceSite, face: WoodFace): Sums {
   const sums = none()
-  for (const piece of face.pieces) sums[piece.verdict.wetness] += buriedLength(piece, face.grade)
+  for (const piece of face.pieces) sums[piece.verdict.wetness] += buriedLength(piece, face.grade) * woodPerHeight(frame)
   return sums
 }
 
@@ -59,7 +60,7 @@ function areas(site: FaceSite): Sums {
   for (const { cos, sin, weight } of turnPoints(breaks)) {
     const r = radiusAlong(outline, cos, sin)
     const strip = weight * perimeterRate(outline, r, cos, sin)
-    const line = lengths(woodFace(site, r, cos, sin))
+    const line = lengths(site, woodFace(site, r, cos, sin))
     for (const wetness of woodWetnesses) sums[wetness] += strip * line[wetness]
   }
   const foot = footContact(frame)
@@ -85,7 +86,7 @@ export function wetShares(site: FaceSite, faces: Readonly<Record<PostSide, WoodF
   const area = areas(site)
   const whole = woodWetnesses.reduce((sum, wetness) => sum + area[wetness], 0)
   if (!(whole > 1e-9)) return []
-  const bySide = { uphill: lengths(faces.uphill), axis: lengths(faces.axis), downhill: lengths(faces.downhill) }
+  const bySide = { uphill: lengths(site, faces.uphill), axis: lengths(site, faces.axis), downhill: lengths(site, faces.downhill) }
   return woodWetnesses.map((wetness) => ({
     wetness,
     length: {

@@ -1,12 +1,12 @@
 import { type SoilWetnessAt, soilWetnessAt } from '../../engineering/moisture/soilWetness.ts'
 import { type WoodWetnessVerdict, wetter, woodWetness } from '../../engineering/moisture/woodWetness.ts'
 import type { WoodTouch } from '../../engineering/tables/contactWetness.ts'
-import { heightAlong } from '../../geometry/corner.ts'
 import { surfaceOf } from '../../geometry/fillStack.ts'
 import { heapSlope } from '../../geometry/heap.ts'
 import type { Contact } from '../../model/kind.ts'
 import { metres } from '../../units/quantity.ts'
 import { type Band, bandsAt } from '../exposure.ts'
+import { footOnWood, heightOnWood } from '../onWood.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { type FaceSite, isHard } from './faceSite.ts'
 import { riseAtDepth } from './soilRise.ts'
@@ -37,9 +37,9 @@ export type WoodFace = Readonly<{
 /** Top of the fill at radius r in a direction, with the level landing under a bracket [m]. */
 function fillTop(frame: PierFrame, r: number, cos: number, sin: number): number {
   const last = frame.lifts.at(-1)
-  if (!last) return heightAlong(frame.grade, r, cos, sin)
+  if (!last) return heightOnWood(frame, frame.grade, r, cos, sin)
   const surface = surfaceOf(frame.profile, last.to)
-  return heightAlong(surface, r, cos, sin) + surface.m * (Math.max(r, surface.flatWithin ?? 0) - r)
+  return heightOnWood(frame, surface, r, cos, sin) + surface.m * (Math.max(r, surface.flatWithin ?? 0) - r)
 }
 
 /** Top of soil or mulch heaped on a finished top at radius r [m]. */
@@ -61,8 +61,9 @@ const solidsOf = (bands: readonly Band[], end: number): Band[] =>
  */
 export function woodFace(site: FaceSite, r: number, cos: number, sin: number): WoodFace {
   const { frame } = site
-  const { spec, foot } = frame
-  const grade = heightAlong(frame.grade, r, cos, sin)
+  const { spec } = frame
+  const foot = footOnWood(frame, r, cos, sin)
+  const grade = heightOnWood(frame, frame.grade, r, cos, sin)
   const filled = fillTop(frame, r, cos, sin)
   const solids = solidsOf(bandsAt(frame, r, cos, sin), filled)
   const last = solids.at(-1)

@@ -45,12 +45,15 @@ export function hangingWeight(frame: PierFrame, properties: Properties): number 
     const wet = waterTable === null || net <= 0 ? 0 : (net / gross) * volumeBelow(corners, level(-waterTable))
     return weigh(role, net, wet)
   }
-  let sum = body('post', 'wood', postCorners(frame))
+  let sum = frame.leaning ? 0 : body('post', 'wood', postCorners(frame))
   if (isCounted)
     for (const { lift, corners } of liftBodies(frame))
       if (carriesAsConcrete(lift.role, frame.spec)) sum += body(lift.id, lift.role, corners)
-  for (const { role, solids } of parts)
-    sum += weigh(role, placedVolume(solids).value, waterTable === null ? 0 : placedVolumeBelow(solids, -waterTable))
+  for (const { id, role, solids } of parts) {
+    const gross = placedVolume(solids).value
+    const net = parts.reduce((left, { displaces }) => left - Math.max(0, displaces[id] ?? 0), Number(gross))
+    sum += weigh(role, net, waterTable === null ? 0 : (net / gross) * placedVolumeBelow(solids, -waterTable))
+  }
   return sum
 }
 

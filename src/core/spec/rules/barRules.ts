@@ -1,5 +1,6 @@
 import { bars as barTable } from '../../engineering/tables/bars.ts'
 import { cover } from '../../engineering/tables/concrete.ts'
+import { shiftAt } from '../../geometry/leaningPost.ts'
 import type { Issue } from '../../model/issue.ts'
 import type { PierSpec, ThroughBars } from '../../model/spec.ts'
 import { toSI } from '../../units/factors.ts'
@@ -20,8 +21,11 @@ export const barRules: Rule = (spec, d) => {
   return [...length(bars, d), ...height(spec, bars, d)]
 }
 
+/** How far a leaning post carries the middle of a bar toward the wall [m], for a bar `up` its foot. */
+const overAt = ({ leaning, foot }: Dimensions, up: number): number => (leaning === null ? 0 : shiftAt(leaning, foot + up))
+
 const length = (bars: ThroughBars, d: Dimensions): readonly Issue[] => {
-  const hole = 2 * Math.min(...heights(bars).map((up) => d.wallAt(d.foot + up)))
+  const hole = 2 * Math.min(...heights(bars).map((up) => d.wallAt(d.foot + up) - overAt(d, up)))
   const covered = hole - 2 * cover.castAgainstEarth.value
   const stub = d.post.width + 2 * leastStub
   return [
@@ -39,14 +43,17 @@ const length = (bars: ThroughBars, d: Dimensions): readonly Issue[] => {
 const height = (spec: PierSpec, bars: ThroughBars, d: Dimensions): readonly Issue[] => {
   const diameter = barTable[bars.size].diameter.value
   const all = heights(bars)
+  /** Through a leaning post a bar lies askew: one end up, the other down [m]. */
+  const askew = (bars.length / 2) * Math.sin(d.leaning?.lean ?? 0)
   const lowest = Math.min(...all)
   const highest = Math.max(...all)
-  const below = d.lowestTop(Math.min(bars.length / 2, d.radius)) - d.foot - diameter / 2
+  const below = d.lowestTop(Math.min(bars.length / 2, d.radius)) - d.foot - diameter / 2 - askew
   const top = mixTop(spec, d)
-  const inMix = top === null ? Number.POSITIVE_INFINITY : top - d.foot - diameter / 2
+  const inMix = top === null ? Number.POSITIVE_INFINITY : top - d.foot - diameter / 2 - askew
+  const leastUp = Math.max(diameter / 2, diameter / 2 + askew - (d.foot - d.seat))
   const highestPath = bars.count > 1 ? 'bars.count' : 'bars.aboveFoot'
   return [
-    ...when(fallsShort(lowest, diameter / 2), () => error('bar-below-foot', 'bars.aboveFoot', lengths(lowest, diameter / 2))),
+    ...when(fallsShort(lowest, leastUp), () => error('bar-below-foot', 'bars.aboveFoot', lengths(lowest, leastUp))),
     ...when(exceeds(highest, below), () => error('bar-above-top', highestPath, lengths(highest, below))),
     ...when(!exceeds(highest, below) && exceeds(highest, inMix), () =>
       warning('bar-outside-mix', highestPath, lengths(highest, inMix, ['nds-2018-12-3-1'])),

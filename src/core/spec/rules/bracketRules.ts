@@ -5,8 +5,11 @@ import type { PierSpec } from '../../model/spec.ts'
 import { type Dimensions, leastLeft } from '../dimensions.ts'
 import { exceeds, error, lengths, type Rule, warning, when } from './rule.ts'
 
-const highest = (solid: ConvexSolid) =>
-  solid.kind === 'box' ? solid.centre[1] + solid.half[1] : Math.max(solid.from[1], solid.to[1]) + solid.radius
+function highest(solid: ConvexSolid): number {
+  if (solid.kind === 'box') return solid.centre[1] + solid.half[1]
+  if (solid.kind === 'rod') return Math.max(solid.from[1], solid.to[1]) + solid.radius
+  return Math.max(...solid.from.map((p) => p[1]), ...solid.to.map((p) => p[1]))
+}
 
 /** Highest point of the steel that holds the post [m], signed; the post must reach beyond it. Nothing without a bracket. */
 export function steelTop({ support }: PierSpec, d: Dimensions): number {

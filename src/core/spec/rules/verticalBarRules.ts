@@ -1,4 +1,5 @@
 import { bars as barTable } from '../../engineering/tables/bars.ts'
+import { reachAt } from '../../geometry/leaningPost.ts'
 import { toSI } from '../../units/factors.ts'
 import { placesMix } from '../placement.ts'
 import { mixTop } from './fillRules.ts'
@@ -16,9 +17,10 @@ export const verticalBarRules: Rule = (spec, d) => {
   const { count, cover } = verticalBars
   const diameter = barTable[verticalBars.size].diameter.value
   const ring = d.radius - cover - diameter / 2
-  const inside = spec.support.kind === 'embedded' ? d.post.radius + diameter / 2 : diameter
   const space = 2 * ring * Math.sin(Math.PI / count) - diameter
   const top = mixTop(spec, d) ?? d.lowestTop(Math.max(ring, 0))
+  const post = d.leaning === null ? d.post.radius : reachAt(d.leaning, top)
+  const inside = spec.support.kind === 'embedded' ? post + diameter / 2 : diameter
   const length = top - d.baseTop - 2 * cover
   return [
     ...when(!exceeds(ring, inside), () => error('vertical-bars-meet-post', 'verticalBars.cover', lengths(ring, inside))),

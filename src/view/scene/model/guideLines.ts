@@ -1,3 +1,4 @@
+import { middleOf } from '../../../core/geometry/placed.ts'
 import { polygonAt } from '../../../core/geometry/corner.ts'
 import type { Cut } from '../../../core/model/solid.ts'
 import type { Zone } from '../../../core/model/zone.ts'
@@ -15,7 +16,7 @@ export function guideLines(zones: readonly Zone[], offsets: ReadonlyMap<string, 
     if (dx === 0 && dy === 0 && dz === 0) continue
     if (zone.build === 'placed') {
       for (const solid of zone.solids) {
-        const [x, y, z] = solid.kind === 'rod' ? middle(solid.from, solid.to) : solid.centre
+        const [x, y, z] = middleOf(solid)
         if (dx !== 0 || dz !== 0) out.push(x, y + dy * lift, z, x + dx * lift, y + dy * lift, z + dz * lift)
       }
       continue
@@ -30,9 +31,3 @@ export function guideLines(zones: readonly Zone[], offsets: ReadonlyMap<string, 
   }
   return Float32Array.from(out)
 }
-
-const middle = (a: readonly [number, number, number], b: readonly [number, number, number]): readonly [number, number, number] => [
-  (a[0] + b[0]) / 2,
-  (a[1] + b[1]) / 2,
-  (a[2] + b[2]) / 2,
-]

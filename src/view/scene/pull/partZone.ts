@@ -1,5 +1,5 @@
 import type { Parting } from '../../../core/derive/lettingGo.ts'
-import { type ConvexSolid, rod } from '../../../core/geometry/placed.ts'
+import { type ConvexSolid, middleOf, rod } from '../../../core/geometry/placed.ts'
 import { placedMesh } from '../../../core/geometry/placedMesh.ts'
 import type { PlanAngles } from '../../../core/geometry/planAngles.ts'
 import type { Mesh } from '../../../core/model/solid.ts'
@@ -56,7 +56,7 @@ function cutRods(
   const pieces: { goes: ConvexSolid[]; stays: ConvexSolid[] } = { goes: [], stays: [] }
   for (const solid of solids) {
     if (solid.kind !== 'rod') {
-      pieces[goes(solid.centre) ? 'goes' : 'stays'].push(solid)
+      pieces[goes(middleOf(solid)) ? 'goes' : 'stays'].push(solid)
       continue
     }
     const { from, to, radius } = solid

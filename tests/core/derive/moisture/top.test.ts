@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { deriveMoisture } from '../../../../src/core/derive/moisture/deriveMoisture.ts'
-import { pierFrame } from '../../../../src/core/derive/pierFrame.ts'
+import { type PierFrame, pierFrame } from '../../../../src/core/derive/pierFrame.ts'
+import { reachAlong } from '../../../../src/core/geometry/leaningPost.ts'
 import { gaussLegendre, turnPoints } from '../../../../src/core/geometry/quadrature.ts'
 import { cornerAngles, radiusAlong } from '../../../../src/core/geometry/radial.ts'
 import { heightAt } from '../../../../src/core/geometry/surface.ts'
@@ -69,11 +70,20 @@ describe('the way of rain', () => {
       const r = Math.abs(line.at(-1)?.[0] ?? Number.NaN)
       const rim = frame.profile.shaftRadius
       if (path.end === 'ground') expect(r).toBeGreaterThan(rim)
+      else if (frame.leaning) expect(r).toBeCloseTo(Math.abs(leaningFace(frame, line.at(-1) ?? [0, 0], -postFace(spec))), 9)
       else expect(r).toBeCloseTo(Math.min(frame.bracketSite ? frame.innerRadius : postFace(spec), rim), 9)
       expect(line.length).toBeGreaterThan(1)
     })
   })
 })
+
+/** Place of a leaning post's face at the level of a point, `at` from the middle of its foot, by the geometry of a turned rectangle. */
+function leaningFace({ leaning, foot }: PierFrame, [, y]: readonly [number, number], at: number): number {
+  if (!leaning) return Number.NaN
+  const half = reachAlong(leaning.outline, leaning.toward)
+  const { lean } = leaning
+  return half * (1 - Math.cos(lean)) + (y - foot - half * Math.sin(lean)) * Math.tan(lean) + at / Math.cos(lean)
+}
 
 /** Volume between the dish and a level, by Gauss points over the turn, parted at the post's corners, and over radii out to the rim. */
 function voidOver(spec: PierSpec, level: number): number {
