@@ -64,9 +64,10 @@ const height = (spec: PierSpec, d: Dimensions) => {
   const ground = Math.max(-d.gradeAt(d.post.radius), d.top?.inner ?? 0, d.top?.rim ?? 0)
   const heaped = d.top === null ? 0 : spec.top.heaped
   const covered = Math.max(ground + heaped, steelTop(spec, d))
-  const least = covered + leastLeft
-  const reached = d.leaning === null ? heightAboveGrade : d.foot + (heightAboveGrade - d.foot) * Math.cos(d.leaning.lean)
-  return when(fallsShort(reached, least), () => error('post-too-short', 'post.heightAboveGrade', lengths(heightAboveGrade, least)))
+  const reached = covered + leastLeft
+  // A post that leans has to be longer to reach as high.
+  const least = d.leaning === null ? reached : d.foot + (reached - d.foot) / Math.cos(d.leaning.lean)
+  return when(fallsShort(heightAboveGrade, least), () => error('post-too-short', 'post.heightAboveGrade', lengths(heightAboveGrade, least)))
 }
 
 export const postRules: Rule = (spec, d) => [...embedded(spec, d), ...height(spec, d)]
