@@ -1,6 +1,7 @@
 import type { Issue } from '../core/model/issue.ts'
 import type { PierDocument, PierSpec } from '../core/model/spec.ts'
 import { defaultSpec } from '../core/spec/defaults.ts'
+import { seenDocument } from './derived.ts'
 import { encodeLink } from './link.ts'
 import type { PierStore } from './store.ts'
 
@@ -40,19 +41,19 @@ const bare = (spec: PierSpec): PierDocument => ({ spec, written: {}, name: '', n
 /** Two specs are the same pier when their links are, however their values were typed. */
 export const isSamePier = (a: PierSpec, b: PierSpec): boolean => a === b || encodeLink(bare(a)) === encodeLink(bare(b))
 
-/** Keeps the address at the committed pier from now on: the last change is written within half a second. */
+/** Keeps the address at the pier on the page from now on: the last change is written within half a second. */
 export const keepAddress = (store: PierStore, page: AddressPage): (() => void) => {
   let timer: ReturnType<typeof setTimeout> | null = null
   const write = (): void => {
     timer = null
-    page.history.replaceState(null, '', `${mark}${encodeLink(store.getState().document)}`)
+    page.history.replaceState(null, '', `${mark}${encodeLink(seenDocument(store.getState()))}`)
   }
   const later = (): void => {
     timer ??= setTimeout(write, atMostEvery)
   }
-  if (store.getState().document.spec !== defaultSpec) write()
+  if (seenDocument(store.getState()).spec !== defaultSpec) write()
   const stop = store.subscribe((state, before) => {
-    if (state.document.spec !== before.document.spec) later()
+    if (seenDocument(state).spec !== seenDocument(before).spec) later()
   })
   return () => {
     stop()

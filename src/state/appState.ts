@@ -62,6 +62,8 @@ export type AppState = Readonly<{
   lineage: number
   /** What of each opening is kept outside this page, and where. Not part of undo. */
   kept: Readonly<Record<number, Kept>>
+  /** A pier that came with a link and is only looked at; the open one waits behind it. Null for none. */
+  looking: PierDocument | null
   /** Valid document while a drag is going on. */
   draft: PierDocument | null
   /** What was last entered and refused: the picture stays on `document`, these say why. */
@@ -83,7 +85,6 @@ export type Notice = Readonly<{
     | 'storage-full'
     | 'note-damaged'
     | 'link-damaged'
-    | 'link-opened-beside-last'
     | 'pier-set-aside'
     | 'changed-elsewhere'
     | 'file-refused'

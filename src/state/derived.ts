@@ -22,12 +22,16 @@ export const derived = (spec: PierSpec): PierResult => {
   return result
 }
 
-/** The pier as it is meant: the draft while a drag goes on, else the document. */
-export const shownDocument = (state: Pick<AppState, 'document' | 'draft'>): PierDocument => state.draft ?? state.document
-export const meantSpec = (state: Pick<AppState, 'document' | 'draft'>): PierSpec => shownDocument(state).spec
-export const meantResult = (state: Pick<AppState, 'document' | 'draft'>): PierResult => derived(meantSpec(state))
+type Meant = Pick<AppState, 'document' | 'looking' | 'draft'>
 
-type Shown = Pick<AppState, 'document' | 'draft'> & Readonly<{ view: Pick<AppState['view'], 'mistakes'> }>
+/** The pier on the page, between drags: one that is only looked at, else the open one. */
+export const seenDocument = (state: Pick<AppState, 'document' | 'looking'>): PierDocument => state.looking ?? state.document
+/** The pier as it is meant: the draft while a drag goes on, else the one on the page. */
+export const shownDocument = (state: Meant): PierDocument => state.draft ?? seenDocument(state)
+export const meantSpec = (state: Meant): PierSpec => shownDocument(state).spec
+export const meantResult = (state: Meant): PierResult => derived(meantSpec(state))
+
+type Shown = Meant & Readonly<{ view: Pick<AppState['view'], 'mistakes'> }>
 const gone = new WeakMap<PierSpec, Map<string, PierSpec>>()
 
 /** A pier with mistakes: the same object for the same pier and the same mistakes, in whatever order they were made. */

@@ -7,7 +7,7 @@ const none: ReadonlySet<string> = new Set()
 let last: Readonly<{ result: PierResult; step: number; hidden: ReadonlySet<string> }> | null = null
 
 /** Zones that are not there yet at the step of building that is looked at; the same set for the same step of the same pier. */
-export const hiddenZones = (state: Pick<AppState, 'document' | 'draft' | 'view'>): ReadonlySet<string> => {
+export const hiddenZones = (state: Pick<AppState, 'document' | 'looking' | 'draft' | 'view'>): ReadonlySet<string> => {
   const { time } = state.view
   if (time?.stretch !== 'build') return none
   const result = shownResult(state)

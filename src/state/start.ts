@@ -1,9 +1,9 @@
-import { openDocument } from './actions/document.ts'
+import { lookAt, stopLooking } from './actions/look.ts'
 import { dismiss, notify } from './actions/notices.ts'
-import { type AddressPage, isSamePier, keepAddress, linkIn } from './addressBar.ts'
+import { type AddressPage, isSamePier, keepAddress, linkIn, type LinkFound } from './addressBar.ts'
 import type { PierDocument } from '../core/model/spec.ts'
 import type { Kept } from './appState.ts'
-import { isKept } from './kept.ts'
+import { seenDocument } from './derived.ts'
 import { newLineage } from './lineage.ts'
 import { keepPreferences } from './preferences.ts'
 import {
@@ -19,7 +19,7 @@ import {
 } from './sessionNote.ts'
 import { listenElsewhere } from './shelf/elsewhere.ts'
 import type { PierStore } from './store.ts'
-import { browserTab, newId, type Tab } from './tab.ts'
+import { browserTab, type Tab } from './tab.ts'
 
 export type SessionPage = AddressPage & Readonly<{ addEventListener: (type: 'hashchange', listener: () => void) => void }>
 
@@ -73,9 +73,9 @@ const takeOver = async (storage: NoteStorage | null, note: DocumentNote, tab: Ta
 }
 
 /**
- * Opens what the address holds, else what was open last, else the pier that everybody starts from; then keeps note and address
- * at every commit. A link never takes the place of another last pier for good: that one waits, and is offered. Nothing may be
- * changed, and nothing is kept, before it is done.
+ * Opens the pier that was open last, else the one that everybody starts from; then keeps note and address at every commit. A pier that
+ * the address holds is shown to look at, before the open one, which it never takes the place of by itself. Nothing may be changed, and
+ * nothing is kept, before it is done.
  */
 export const startSession = async (
   store: PierStore,
@@ -88,56 +88,30 @@ export const startSession = async (
   const { hash } = page.location
   const [note, link] = await Promise.all([lastNote(storage, tab.id), linkIn(hash)])
   const last = noted(store, storage, note)
-  if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
-  // The address follows the pier a moment later than the note: a reload in that moment finds an address that this tab has left behind.
-  const isBehind = last !== null && last.tab === tab.id && last.hash === hash
-  const isLast = last !== null && (link.kind !== 'pier' || isBehind || isSamePier(last.document.spec, link.document.spec))
-  if (isLast) {
+  if (last !== null) {
     begin(store, last.document, keptByNote(last))
     void takeOver(storage, last, tab)
-  } else if (link.kind === 'pier') {
-    begin(store, link.document, { document: link.document, place: null })
-    if (last) {
-      // A note of this very tab makes room: the tab writes its next one under the same name.
-      const isOwn = last.tab === tab.id
-      const waiting = isOwn ? newId() : last.tab
-      if (isOwn) moveNote(storage, last.tab, waiting, true)
-      notify(store, { code: 'link-opened-beside-last', detail: waiting })
-    }
   }
+  // The address follows the pier a moment later than the note: a reload in that moment finds an address that this tab has left behind.
+  const isBehind = last !== null && last.tab === tab.id && last.hash === hash
+  if (!isBehind) show(store, link)
 
-  keepNote(store, storage, { tab: tab.id, revision: isLast ? last.revision : 0, hash: () => page.location.hash })
+  keepNote(store, storage, { tab: tab.id, revision: last?.revision ?? 0, hash: () => page.location.hash })
   keepAddress(store, page)
   keepPreferences(store, storage)
   listenElsewhere(store)
   page.addEventListener('hashchange', () => void followLink(store, page))
 }
 
-/**
- * A link pasted into the address of the open page: its pier opens beside the one on show, which is set aside when it is kept nowhere
- * else, and comes back with one undo. A damaged link opens nothing.
- */
-const followLink = async (store: PierStore, page: SessionPage): Promise<void> => {
-  const link = await linkIn(page.location.hash)
+/** A link's pier, to look at; none where it is the one on the page. A damaged link is told and shows nothing. */
+const show = (store: PierStore, link: LinkFound): void => {
   if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
-  const before = store.getState()
-  if (link.kind !== 'pier' || isSamePier(link.document.spec, before.document.spec)) return
+  if (link.kind !== 'pier') return
   dismiss(store, 'link-damaged')
-  openDocument(store, link.document)
-  if (!isKept(before)) notify(store, { code: 'link-opened-beside-last' })
+  const state = store.getState()
+  if (isSamePier(link.document.spec, state.document.spec)) stopLooking(store)
+  else if (!isSamePier(link.document.spec, seenDocument(state).spec)) lookAt(store, link.document)
 }
 
-/** The pier that was open before a link was: back in place, as one undo step. */
-export const goBackToLast = async (store: PierStore, storage: NoteStorage | null = storageOf()): Promise<void> => {
-  const waiting = store.getState().notices.find((notice) => notice.code === 'link-opened-beside-last')?.detail
-  dismiss(store, 'link-opened-beside-last')
-  if (waiting === undefined) {
-    store.temporal.getState().undo()
-    return
-  }
-  const last = noted(store, storage, await readNote(storage, waiting))
-  if (!last) return
-  openDocument(store, last.document, keptByNote(last))
-  const live = await tabs.get(store)?.live()
-  if (live?.has(waiting) === false) dropNote(storage, waiting)
-}
+/** A link pasted into the address of the open page. */
+const followLink = async (store: PierStore, page: SessionPage): Promise<void> => show(store, await linkIn(page.location.hash))

@@ -17,11 +17,14 @@ export const createPierStore = (document: PierDocument) => {
   const lineage = newLineage()
   const kept = { [lineage]: { document, place: null } }
   return createStore<AppState>()(
-    temporal((): AppState => ({ document, lineage, kept, draft: null, refused: [], entries: {}, notices: [], view: defaultView }), {
-      partialize: (state): Pick<AppState, 'document' | 'lineage'> => ({ document: state.document, lineage: state.lineage }),
-      equality: (past, current) => past.document === current.document,
-      limit: historyLimit,
-    }),
+    temporal(
+      (): AppState => ({ document, lineage, kept, looking: null, draft: null, refused: [], entries: {}, notices: [], view: defaultView }),
+      {
+        partialize: (state): Pick<AppState, 'document' | 'lineage'> => ({ document: state.document, lineage: state.lineage }),
+        equality: (past, current) => past.document === current.document,
+        limit: historyLimit,
+      },
+    ),
   )
 }
 

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import type { Page } from '@playwright/test'
 import { app as words } from '../../src/text/en/app.ts'
+import { looking } from '../../src/text/en/looking.ts'
 import { shelf as texts } from '../../src/text/en/shelf.ts'
 import { type App, expect, test } from './app.ts'
 import { parts } from './names.ts'
@@ -289,7 +290,7 @@ test('[M19] a store that never answers keeps nobody waiting', async ({ app }) =>
   await setDepth(app, 51)
 })
 
-test('[M20] a link opens beside the open pier; a damaged one opens nothing', async ({ app }) => {
+test('[M20] a link is looked at beside the open pier, and taken with one touch; a damaged one opens nothing', async ({ app }) => {
   const shelf = await start(app)
   await setDepth(app, 66)
   await expect.poll(() => new URL(app.page.url()).hash.length).toBeGreaterThan(3)
@@ -303,7 +304,11 @@ test('[M20] a link opens beside the open pier; a damaged one opens nothing', asy
     location.hash = hash
   }, link)
   await expect.poll(() => depthIn(app.page)).toBeCloseTo(66, 9)
-  await app.page.getByRole('button', { name: words.actions.goBack }).click()
+  // It is only looked at: no box takes a value, and the open pier comes back with one touch.
+  await expect(app.page.getByText(looking.title)).toBeVisible()
+  await expect(parts(app.page).field('hole.depth')).toHaveJSProperty('readOnly', true)
+  await app.page.getByRole('button', { name: looking.back, exact: true }).click()
+  await expect(app.page.getByText(looking.title)).toBeHidden()
   await expect.poll(() => depthIn(app.page)).toBeCloseTo(71, 9)
   expect(await records(app.page)).toEqual(before)
   await app.page.evaluate((hash) => {
@@ -316,6 +321,10 @@ test('[M20] a link opens beside the open pier; a damaged one opens nothing', asy
   await page.goto(`./?quality=light${link}`)
   await page.waitForFunction(() => window.pierglass?.ready() === true)
   expect(await depthIn(page)).toBeCloseTo(66, 9)
+  // Taken, it can be changed, and the one before it waits under the saved piers.
+  await page.getByRole('button', { name: looking.take, exact: true }).click()
+  await expect(page.getByText(words.notices['pier-set-aside'])).toBeVisible()
+  await expect(parts(page).field('hole.depth')).toHaveJSProperty('readOnly', false)
   await page.close()
   await app.page.reload()
   await app.ready()

@@ -4,10 +4,11 @@ import { reset, setName } from '../../src/state/actions/document.ts'
 import { dragField } from '../../src/state/actions/drag.ts'
 import { editField } from '../../src/state/actions/edit.ts'
 import { canUndo, undo } from '../../src/state/actions/history.ts'
+import { takeLooked } from '../../src/state/actions/look.ts'
 import { setTheme, setUnits } from '../../src/state/actions/view.ts'
 import { linkIn, linkTo } from '../../src/state/addressBar.ts'
 import { noteTabs, readNote } from '../../src/state/sessionNote.ts'
-import { goBackToLast, startSession } from '../../src/state/start.ts'
+import { startSession } from '../../src/state/start.ts'
 import { fakePage, fakeTab, freshStore, memoryStorage } from './freshStore.ts'
 
 const codes = (store: ReturnType<typeof freshStore>): string[] => store.getState().notices.map((notice) => notice.code)
@@ -192,18 +193,21 @@ describe('[J10] a pier that makes way for another is set aside unless it is kept
   }
   const asides = (storage: ReturnType<typeof memoryStorage>) => noteTabs(storage).filter((tab) => tab !== 'own')
 
-  it('when a link is pasted: it is offered, and one undo brings it back without a second copy', async () => {
+  it('when the pier of a link is taken, and one undo brings it back without a second copy', async () => {
     const other = await session('60 in')
     const { storage, page, store } = await started()
     editField(store, 'hole.depth', '50 in')
     const mine = store.getState().document
     page.go(other.hash)
-    await vi.waitFor(() => expect(codes(store)).toEqual(['link-opened-beside-last']))
+    await vi.waitFor(() => expect(store.getState().looking).not.toBeNull())
+    expect(asides(storage)).toEqual([])
+    takeLooked(store)
+    expect(codes(store)).toEqual(['pier-set-aside'])
     expect(store.getState().document.spec).toEqual(other.document.spec)
     const [aside = ''] = asides(storage)
     const note = await readNote(storage, aside)
     expect(note.kind === 'document' && note.document).toEqual(mine)
-    await goBackToLast(store, storage)
+    undo(store)
     expect(store.getState().document).toBe(mine)
     expect(asides(storage)).toEqual([])
   })
@@ -265,21 +269,6 @@ describe('[J7] the address', () => {
     expect(found.kind === 'pier' && found.document.spec).toEqual(store.getState().document.spec)
   })
 
-  it('wins over the last session, which is kept and offered', async () => {
-    const first = await session('50 in', 'Mine')
-    const other = await session('60 in')
-    const store = freshStore()
-    await startSession(store, fakePage(other.hash), first.storage)
-    expect(store.getState().document.spec).toEqual(other.document.spec)
-    expect(codes(store)).toEqual(['link-opened-beside-last'])
-    editField(store, 'hole.diameter', '30 in')
-    await goBackToLast(store, first.storage)
-    expect(store.getState().document).toEqual(first.document)
-    expect(codes(store)).toEqual([])
-    undo(store)
-    expect(store.getState().document.spec.hole.diameter).toBeCloseTo(30 * 0.0254, 12)
-  })
-
   it('of the last session itself opens that session, name and all', async () => {
     const { storage, hash, document } = await session('50 in', 'Mine')
     const store = freshStore()
@@ -298,23 +287,6 @@ describe('[J7] the address', () => {
     const bare = freshStore()
     await startSession(bare, fakePage(hash.slice(0, -2)), memoryStorage())
     expect(bare.getState().document).toBe(defaultDocument)
-  })
-
-  it('pasted into the open page opens its pier as one undo step', async () => {
-    const other = await session('60 in')
-    const page = fakePage()
-    const store = freshStore()
-    await startSession(store, page, memoryStorage())
-    page.go(other.hash)
-    await vi.waitFor(() => expect(store.getState().document.spec).toEqual(other.document.spec))
-    undo(store)
-    expect(store.getState().document).toBe(defaultDocument)
-    page.go('#p=1garbage')
-    await vi.waitFor(() => expect(codes(store)).toContain('link-damaged'))
-    expect(store.getState().document).toBe(defaultDocument)
-    page.go('#elsewhere')
-    await linkIn(page.location.hash)
-    expect(store.getState().document).toBe(defaultDocument)
   })
 
   it('holds neither name nor query', async () => {

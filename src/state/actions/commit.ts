@@ -16,18 +16,23 @@ const without = (entries: Entries, path: string): Entries => {
   return rest
 }
 
+/** Changes the open pier. One that is only looked at stays as it is. */
+const change = (store: PierStore, make: (state: AppState) => Partial<AppState>): void => {
+  if (store.getState().looking === null) store.setState(make)
+}
+
 /** One document becomes the committed one: one undo step. The entry at `path` is settled by it. */
 export const commit = (store: PierStore, document: PierDocument, path: string): void =>
-  store.setState((state) => ({ document, draft: null, ...withEntries(without(state.entries, path)) }))
+  change(store, (state) => ({ document, draft: null, ...withEntries(without(state.entries, path)) }))
 
 /** A document to look at while a drag goes on; history does not see it. */
 export const showDraft = (store: PierStore, draft: PierDocument, path: string): void =>
-  store.setState((state) => ({ draft, ...withEntries(without(state.entries, path)) }))
+  change(store, (state) => ({ draft, ...withEntries(without(state.entries, path)) }))
 
 /** Nothing of the document changes; what was entered is kept with its reasons. */
 export const refuse = (store: PierStore, path: string, text: string | null, issues: readonly Issue[]): void => {
   const entry: RefusedEntry = { text, issues }
-  store.setState((state) => withEntries({ ...state.entries, [path]: entry }))
+  change(store, (state) => withEntries({ ...state.entries, [path]: entry }))
 }
 
 /** The person gave the entry up: its box shows the last good value again. */

@@ -14,7 +14,15 @@ export const openDocument = (store: PierStore, document: PierDocument, kept: Kep
   dropDraft(store)
   putRight(store)
   const lineage = newLineage()
-  store.setState((state) => ({ document, lineage, kept: { ...state.kept, [lineage]: kept }, draft: null, refused: [], entries: {} }))
+  store.setState((state) => ({
+    document,
+    lineage,
+    kept: { ...state.kept, [lineage]: kept },
+    looking: null,
+    draft: null,
+    refused: [],
+    entries: {},
+  }))
 }
 
 /** The pier that everybody starts from. Undo brings back what was there. */
@@ -22,6 +30,6 @@ export const reset = (store: PierStore): void => openDocument(store, defaultDocu
 
 /** Names the pier. The name stays on this machine and in the job file; it is not in the link. */
 export const setName = (store: PierStore, name: string): void => {
-  const { document } = store.getState()
-  if (document.name !== name) store.setState({ document: Object.freeze({ ...document, name }) })
+  const { document, looking } = store.getState()
+  if (looking === null && document.name !== name) store.setState({ document: Object.freeze({ ...document, name }) })
 }

@@ -3,7 +3,7 @@ import { showPanel } from '../../state/actions/view.ts'
 import type { ViewSettings } from '../../state/appState.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
-import { usePier } from '../hooks/usePier.ts'
+import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import { CautionStrip } from '../panels/answers/CautionStrip.tsx'
 import { TitleBlock } from '../panels/answers/TitleBlock.tsx'
 import { InputsPanel } from '../panels/inputs/InputsPanel.tsx'
@@ -15,6 +15,8 @@ import { useShortcuts } from './useShortcuts.ts'
 
 /** The main answers stand in the title block; these are fetched while it is read. */
 const AnswersPanel = lazy(() => import('../panels/answers/AnswersPanel.tsx').then((module) => ({ default: module.AnswersPanel })))
+
+const LookBar = lazy(() => import('./LookBar.tsx').then((module) => ({ default: module.LookBar })))
 
 const PrintPage = lazy(() => import('./PrintPage.tsx').then((module) => ({ default: module.PrintPage })))
 
@@ -32,6 +34,7 @@ const PanelTabs = ({ panel }: { panel: ViewSettings['panel'] }) => (
 export const App = () => {
   const panel = usePier((state) => state.view.panel)
   const theme = usePier((state) => state.view.theme)
+  const isLooking = useIsLooking()
   useShortcuts()
   // Before anything that reads the page's colours.
   useLayoutEffect(() => {
@@ -40,6 +43,7 @@ export const App = () => {
   return (
     <div className='sheet' data-panel={panel}>
       <Head />
+      <Suspense>{isLooking && <LookBar />}</Suspense>
       <Picture />
       <Suspense>
         <PrintPage />

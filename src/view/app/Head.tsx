@@ -2,9 +2,10 @@ import { useRef } from 'react'
 import { longestName } from '../../core/spec/textLimits.ts'
 import { reset, setName } from '../../state/actions/document.ts'
 import { redo, undo } from '../../state/actions/history.ts'
+import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
-import { useHistory, usePier } from '../hooks/usePier.ts'
+import { useHistory, useIsLooking, usePier } from '../hooks/usePier.ts'
 import { CompareButton } from '../compare/CompareButton.tsx'
 import { TakeAlong } from '../export/TakeAlong.tsx'
 import { SheetButton } from '../sheet/SheetButton.tsx'
@@ -15,7 +16,8 @@ import { ShelfButton } from '../shelf/ShelfButton.tsx'
 import { Wordmark } from './Wordmark.tsx'
 
 const PierName = () => {
-  const name = usePier((state) => state.document.name)
+  const name = usePier((state) => seenDocument(state).name)
+  const isLooking = useIsLooking()
   const box = useRef<HTMLInputElement>(null)
   const enter = () => box.current && setName(pierStore, box.current.value)
   return (
@@ -24,6 +26,7 @@ const PierName = () => {
       key={name}
       className='pier-name'
       type='text'
+      readOnly={isLooking}
       maxLength={longestName}
       defaultValue={name}
       placeholder={text.app.untitled}
@@ -60,10 +63,19 @@ const OpenButton = () => {
   )
 }
 
+const Reset = () => {
+  const isLooking = useIsLooking()
+  return (
+    <button type='button' className='button plain' disabled={isLooking} onClick={() => reset(pierStore)}>
+      {text.app.actions.reset}
+    </button>
+  )
+}
+
 const FileActions = () => (
   <>
     <OpenButton />
-    <button type='button' className='button plain' onClick={() => saveJobFile(pierStore.getState().document)}>
+    <button type='button' className='button plain' onClick={() => saveJobFile(seenDocument(pierStore.getState()))}>
       {text.app.actions.save}
     </button>
     <button type='button' className='button plain' onClick={() => void copyLink(pierStore)}>
@@ -71,20 +83,19 @@ const FileActions = () => (
     </button>
     <SheetButton />
     <TakeAlong />
-    <button type='button' className='button plain' onClick={() => reset(pierStore)}>
-      {text.app.actions.reset}
-    </button>
+    <Reset />
   </>
 )
 
 const Undo = () => {
   const { past, future } = useHistory()
+  const isLooking = useIsLooking()
   return (
     <div className='head-group'>
-      <button type='button' className='button plain' disabled={past === 0} onClick={() => undo(pierStore)}>
+      <button type='button' className='button plain' disabled={past === 0 && !isLooking} onClick={() => undo(pierStore)}>
         {text.app.actions.undo}
       </button>
-      <button type='button' className='button plain' disabled={future === 0} onClick={() => redo(pierStore)}>
+      <button type='button' className='button plain' disabled={future === 0 || isLooking} onClick={() => redo(pierStore)}>
         {text.app.actions.redo}
       </button>
     </div>

@@ -1,7 +1,6 @@
 import { lazy, Suspense } from 'react'
 import type { Notice } from '../../state/appState.ts'
 import { dismiss } from '../../state/actions/notices.ts'
-import { goBackToLast } from '../../state/start.ts'
 import { pierStore } from '../../state/store.ts'
 import { text } from '../../text/index.ts'
 import { usePier } from '../hooks/usePier.ts'
@@ -14,11 +13,6 @@ const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 
 const Actions = ({ notice }: { notice: Notice }) => (
   <div className='notice-actions'>
-    {notice.code === 'link-opened-beside-last' && (
-      <button type='button' className='button' onClick={() => void goBackToLast(pierStore)}>
-        {text.app.actions.goBack}
-      </button>
-    )}
     {notice.code === 'note-damaged' && notice.detail !== undefined && (
       <button type='button' className='button' onClick={() => saveTextFile('damaged-note.txt', notice.detail ?? '')}>
         {text.app.actions.saveDamagedNote}

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react'
 import { flushSync } from 'react-dom'
+import { seenDocument } from '../../state/derived.ts'
 import { text } from '../../text/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { SectionView } from '../section/SectionView.tsx'
@@ -7,7 +8,7 @@ import './printPage.css'
 
 /** What the browser's own print shows while no sheet is open: the section and all cautions, made the moment it is asked for. */
 export const PrintPage = () => {
-  const name = usePier((state) => state.document.name)
+  const name = usePier((state) => seenDocument(state).name)
   const theme = usePier((state) => state.view.theme)
   const [isPrinting, setPrinting] = useState(false)
   useEffect(() => {

@@ -4,29 +4,14 @@ import { writeJob } from '../../core/spec/writeJob.ts'
 import { openDocument } from '../../state/actions/document.ts'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import type { PierStore } from '../../state/store.ts'
+import { fileName } from '../../export/fileName.ts'
+import { saveFile } from '../export/handOver.ts'
 
 /** Hands the browser a text to save under a name. */
-export const saveTextFile = (name: string, text: string, type = 'text/plain'): void => {
-  const url = URL.createObjectURL(new Blob([text], { type }))
-  const anchor = document.createElement('a')
-  anchor.href = url
-  anchor.download = name
-  anchor.click()
-  setTimeout(() => URL.revokeObjectURL(url), 10_000)
-}
+export const saveTextFile = (name: string, text: string, type = 'text/plain'): void => saveFile({ name, blob: new Blob([text], { type }) })
 
-const fileName = (name: string): string => {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/[^\w -]+/g, '')
-    .trim()
-    .replace(/\s+/g, '-')
-    .toLowerCase()
-    .slice(0, 60)
-  return `${plain === '' ? 'pier' : plain}.pier.json`
-}
-
-export const saveJobFile = (pier: PierDocument): void => saveTextFile(fileName(pier.name), writeJob(pier), 'application/json')
+export const saveJobFile = (pier: PierDocument): void =>
+  saveTextFile(fileName(pier.name, 'pier', 'json'), writeJob(pier), 'application/json')
 
 /** A file that must hold more characters than are read at all is not even opened [bytes]. */
 const largest = 4 * largestText

@@ -8,7 +8,7 @@ import '../styles/answers.css'
 import { type ReactNode, StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { setQuality } from '../../state/actions/view.ts'
-import { shownResult } from '../../state/derived.ts'
+import { seenDocument, shownResult } from '../../state/derived.ts'
 import { startSession } from '../../state/start.ts'
 import { pierStore } from '../../state/store.ts'
 import { App } from './App.tsx'
@@ -21,7 +21,7 @@ import { isReady } from './readiness.ts'
 if (new URLSearchParams(location.search).get('quality') === 'light') setQuality(pierStore, 'light')
 installProbe({
   ready: isReady,
-  document: () => pierStore.getState().document,
+  document: () => seenDocument(pierStore.getState()),
   result: () => shownResult(pierStore.getState()),
   cutState: () => pierStore.getState().view.cut,
 })

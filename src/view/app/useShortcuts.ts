@@ -1,5 +1,6 @@
 import { useEffect } from 'react'
 import { redo, undo } from '../../state/actions/history.ts'
+import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { saveJobFile } from './jobFiles.ts'
 
@@ -15,7 +16,7 @@ export const useShortcuts = (): void =>
       const key = event.key.toLowerCase()
       if (key === 's') {
         event.preventDefault()
-        saveJobFile(pierStore.getState().document)
+        saveJobFile(seenDocument(pierStore.getState()))
       }
       if (isTyping(event.target)) return
       if (key === 'z') {

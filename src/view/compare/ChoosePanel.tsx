@@ -2,10 +2,12 @@ import { useRef } from 'react'
 import { compareStore, fewestPiers, mostPiers, type Pick } from '../../state/compare.ts'
 import { dropBrought, togglePick } from '../../state/compareActions.ts'
 import { otherMethods, picksOf } from '../../state/compareSet.ts'
+import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { compare as words } from '../../text/en/compare.ts'
+import { looking } from '../../text/en/looking.ts'
 import { text } from '../../text/index.ts'
-import { usePier } from '../hooks/usePier.ts'
+import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { issueText } from '../panels/issueText.ts'
 import type { BroughtFiles } from './useBroughtFiles.ts'
@@ -19,7 +21,7 @@ const Choice = ({ pick, label, picks }: Readonly<{ pick: Pick; label: string; pi
         type='checkbox'
         checked={isIn}
         disabled={isIn ? picks.length <= fewestPiers : picks.length >= mostPiers}
-        onChange={() => togglePick(compareStore, pierStore.getState().document, pick)}
+        onChange={() => togglePick(compareStore, seenDocument(pierStore.getState()), pick)}
       />
       <span>{label}</span>
     </label>
@@ -98,7 +100,8 @@ const OpenFile = ({ refused, bring }: BroughtFiles) => {
 export const ChoosePanel = ({ files }: Readonly<{ files: BroughtFiles }>) => {
   const picked = useCompare((state) => state.picks)
   const brought = useCompare((state) => state.brought)
-  const own = usePier((state) => state.document)
+  const own = usePier(seenDocument)
+  const isLooking = useIsLooking()
   const picks = picksOf({ picks: picked, brought }, own)
   return (
     <div className='cmp-choose'>
@@ -106,7 +109,7 @@ export const ChoosePanel = ({ files }: Readonly<{ files: BroughtFiles }>) => {
         <legend>
           {words.choose.methods} <span className='cmp-small'>{words.choose.rule}</span>
         </legend>
-        <Choice pick='own' label={`${words.own}: ${text.fills[own.spec.fill.kind].label}`} picks={picks} />
+        <Choice pick='own' label={`${isLooking ? looking.tag : words.own}: ${text.fills[own.spec.fill.kind].label}`} picks={picks} />
         {otherMethods(own).map((id) => (
           <Choice key={id} pick={`method:${id}`} label={text.fills[id].label} picks={picks} />
         ))}

@@ -2,12 +2,13 @@ import { compareStore } from '../../state/compare.ts'
 import { movePick, togglePick } from '../../state/compareActions.ts'
 import { inputRows } from '../../state/compareInputs.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
+import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { compare as words } from '../../text/en/compare.ts'
 import type { Shown } from './CompareTable.tsx'
 import { pierName } from './pierName.ts'
 
-const own = () => pierStore.getState().document
+const own = () => seenDocument(pierStore.getState())
 
 const paths = { left: 'M10 2 4 8l6 6', right: 'M6 2l6 6-6 6', away: 'M3 3l10 10M13 3 3 13' } as const
 const IconButton = (props: Readonly<{ shape: keyof typeof paths; label: string; disabled: boolean; onClick: () => void }>) => (

@@ -2,6 +2,7 @@ import type { Issue } from '../../core/model/issue.ts'
 import { largestText } from '../../core/spec/jobText.ts'
 import { compareStore } from '../../state/compare.ts'
 import { bringPiers } from '../../state/compareActions.ts'
+import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 
 export type FileRefused = Readonly<{ file: string; issues: readonly Issue[] }>
@@ -16,6 +17,6 @@ export async function bringFile(file: File): Promise<FileRefused | null> {
   const { parseJob } = await import('../../core/spec/jobFile.ts')
   const read = parseJob(await file.text())
   if (!read.ok) return { file: file.name, issues: read.issues }
-  bringPiers(compareStore, pierStore.getState().document, [read.value])
+  bringPiers(compareStore, seenDocument(pierStore.getState()), [read.value])
   return null
 }

@@ -3,6 +3,7 @@ import type { PierResult } from '../../core/model/result.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
 import type { AppState } from '../../state/appState.ts'
 import { meantSpec, shownResult, shownSpec } from '../../state/derived.ts'
+import { isLooking } from '../../state/actions/look.ts'
 import { pierStore } from '../../state/store.ts'
 
 /** One piece of the state; the selector must give the same reference for the same state. */
@@ -13,6 +14,9 @@ export const useSpec = (): PierSpec => usePier(meantSpec)
 /** The pier on show, with the mistakes that are made on it. */
 export const useShownSpec = (): PierSpec => usePier(shownSpec)
 export const useResult = (): PierResult => usePier(shownResult)
+
+/** Is the pier on show only looked at? Then nothing of it can be changed. */
+export const useIsLooking = (): boolean => usePier(isLooking)
 
 /** Documents that undo and redo could bring back. */
 export const useHistory = (): Readonly<{ past: number; future: number }> => {

@@ -2,7 +2,7 @@ import type { CalloutResult, CalloutVerdict } from '../../../core/model/calloutR
 import { setPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { text } from '../../../text/index.ts'
-import { useResult } from '../../hooks/usePier.ts'
+import { useIsLooking, useResult } from '../../hooks/usePier.ts'
 import { type MarkName, Verdict } from '../Mark.tsx'
 import { showGroup } from '../inputs/showGroup.ts'
 import { ItemRows } from './ItemRows.tsx'
@@ -20,14 +20,17 @@ const enter = () => {
   showGroup('drawing')
 }
 
-const Enter = () => (
-  <p>
-    {text.drawing.empty}{' '}
-    <button type='button' className='button' onClick={enter}>
-      {text.drawing.enter}
-    </button>
-  </p>
-)
+const Enter = () => {
+  const isLooking = useIsLooking()
+  return (
+    <p>
+      {text.drawing.empty}{' '}
+      <button type='button' className='button' disabled={isLooking} onClick={enter}>
+        {text.drawing.enter}
+      </button>
+    </p>
+  )
+}
 
 /** Every verdict with its mark and its meaning, so that no fact hides behind a mark. */
 const Meanings = () => (

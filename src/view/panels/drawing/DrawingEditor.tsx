@@ -6,7 +6,7 @@ import { enterCalloutText } from '../../../state/actions/callout.ts'
 import { setPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { text } from '../../../text/index.ts'
-import { useSpec } from '../../hooks/usePier.ts'
+import { useIsLooking, useSpec } from '../../hooks/usePier.ts'
 import { ChoiceField } from '../inputs/ChoiceField.tsx'
 import { NumberField } from '../inputs/NumberField.tsx'
 import { SwitchField } from '../inputs/SwitchField.tsx'
@@ -26,6 +26,7 @@ const Item = ({ field }: { field: Field }) => {
 const Words = ({ name, lines }: { name: CalloutText; lines?: number }) => {
   const id = useId()
   const value = useSpec().callout?.[name] ?? ''
+  const isLooking = useIsLooking()
   const box = useRef<HTMLInputElement & HTMLTextAreaElement>(null)
   const enter = () => box.current && enterCalloutText(pierStore, name, box.current.value)
   const Box = lines === undefined ? 'input' : 'textarea'
@@ -38,6 +39,7 @@ const Words = ({ name, lines }: { name: CalloutText; lines?: number }) => {
         id={id}
         className='box'
         rows={lines}
+        readOnly={isLooking}
         maxLength={calloutTexts[name]}
         defaultValue={value}
         autoComplete='off'

@@ -4,7 +4,7 @@ import { valueAt } from '../../../core/spec/path.ts'
 import { setChoice } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { text } from '../../../text/index.ts'
-import { usePier, useSpec } from '../../hooks/usePier.ts'
+import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
 import { fieldLabel } from '../issueText.ts'
 import { FieldIssues, HelpButton } from './FieldNotes.tsx'
 import { useWarnings } from './useEntry.ts'
@@ -19,6 +19,7 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
   const id = useId()
   const [helpOpen, setHelpOpen] = useState(false)
   const system = usePier((state) => state.view.units)
+  const isLooking = useIsLooking()
   const value = valueAt(useSpec(), field.path)
   const errors = usePier((state) => state.entries[field.path]?.issues)
   const warnings = useWarnings(field.path)
@@ -46,7 +47,7 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
           <div className='either' role='radiogroup' aria-labelledby={`${id}-label`} aria-describedby={described}>
             {field.choices.map((choice, i) => (
               <label key={choice}>
-                <input type='radio' name={id} checked={choice === value} onChange={() => pick(choice)} />
+                <input type='radio' name={id} disabled={isLooking} checked={choice === value} onChange={() => pick(choice)} />
                 {names[i]}
               </label>
             ))}
@@ -55,6 +56,7 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
           <span className='list'>
             <select
               id={id}
+              disabled={isLooking}
               value={value === null ? '' : String(value)}
               aria-describedby={described}
               onChange={(event) => pick(field.choices.find((choice) => String(choice) === event.target.value) ?? null)}

@@ -1,7 +1,7 @@
 import { type ReactNode, useId } from 'react'
 import type { Issue } from '../../../core/model/issue.ts'
 import type { KindText } from '../../../text/en/kinds.ts'
-import { usePier } from '../../hooks/usePier.ts'
+import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { FieldIssues } from './FieldNotes.tsx'
 
 /** One card for each kind: its picture, its name and a few words; the chosen one tells more. */
@@ -16,6 +16,7 @@ export const KindCards = <Id extends string>(props: {
   warnings: readonly Issue[]
 }) => {
   const name = useId()
+  const isLooking = useIsLooking()
   const system = usePier((state) => state.view.units)
   return (
     <fieldset className='field cards'>
@@ -25,6 +26,7 @@ export const KindCards = <Id extends string>(props: {
           <input
             type='radio'
             name={name}
+            disabled={isLooking}
             checked={id === props.chosen}
             aria-labelledby={`${name}-${id}`}
             aria-describedby={`${name}-${id}-short`}

@@ -6,6 +6,7 @@ import { type NumberField as Field, sliderOf } from '../../../state/slider.ts'
 import { pierStore } from '../../../state/store.ts'
 import { text } from '../../../text/index.ts'
 import { fieldLabel } from '../issueText.ts'
+import { useIsLooking } from '../../hooks/usePier.ts'
 import { FieldIssues, HelpButton } from './FieldNotes.tsx'
 import { boxText, restingText, useEntry } from './useEntry.ts'
 
@@ -26,6 +27,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
   const entry = useEntry(field)
   const [helpOpen, setHelpOpen] = useState(false)
   const [isIn, setIsIn] = useState(false)
+  const isLooking = useIsLooking()
   const range = useRef<HTMLInputElement>(null)
   const slider = sliderOf(field, entry.system)
   const label = fieldLabel(field.path)
@@ -72,6 +74,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
           autoComplete='off'
           spellCheck={false}
           placeholder={none}
+          readOnly={isLooking}
           value={isIn || entry.text !== entry.settled ? entry.text : entry.resting}
           title={entry.resting === entry.settled ? undefined : entry.settled}
           aria-invalid={isBad}
@@ -91,6 +94,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
         className='slider'
         hidden={none !== undefined && entry.value === null}
         type='range'
+        disabled={isLooking}
         min={slider.first}
         max={slider.last}
         step={1}

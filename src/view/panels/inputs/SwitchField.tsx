@@ -1,5 +1,5 @@
 import { type ReactNode, useId, useState } from 'react'
-import { usePier } from '../../hooks/usePier.ts'
+import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { FieldIssues, HelpButton } from './FieldNotes.tsx'
 import { useWarnings } from './useEntry.ts'
 
@@ -15,6 +15,7 @@ export const SwitchField = (props: {
   const id = useId()
   const [helpOpen, setHelpOpen] = useState(false)
   const system = usePier((state) => state.view.units)
+  const isLooking = useIsLooking()
   const errors = usePier((state) => state.entries[props.path]?.issues)
   const warnings = useWarnings(props.path)
   return (
@@ -28,6 +29,7 @@ export const SwitchField = (props: {
           type='checkbox'
           role='switch'
           checked={props.on}
+          disabled={isLooking}
           aria-checked={props.on}
           aria-describedby={`${id}-issues ${id}-help`}
           onChange={(event) => props.onChange(event.target.checked)}

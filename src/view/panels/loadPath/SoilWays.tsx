@@ -5,7 +5,7 @@ import { longestReason, soilMechanisms } from '../../../core/spec/judgement.ts'
 import { judge } from '../../../state/actions/judgement.ts'
 import { pierStore } from '../../../state/store.ts'
 import { late } from '../../../text/late.ts'
-import { usePier, useSpec } from '../../hooks/usePier.ts'
+import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import { FieldIssues } from '../inputs/FieldNotes.tsx'
@@ -57,6 +57,7 @@ const ReasonForm = ({ mechanism, onDone }: { mechanism: SoilMechanism; onDone: (
 /** What was typed, beside the number that rests on it. */
 export const GivenReason = ({ inUse }: { inUse: string }) => {
   const { judgement } = useSpec()
+  const isLooking = useIsLooking()
   if (judgement === null) return null
   return (
     <div className='given-reason'>
@@ -67,7 +68,7 @@ export const GivenReason = ({ inUse }: { inUse: string }) => {
         <q>{judgement.reason}</q>
       </p>
       <p className='quiet'>{judgement.mechanism === inUse ? words.stays : words.idle}</p>
-      <button type='button' className='button' onClick={() => judge(pierStore, null, '')}>
+      <button type='button' className='button' disabled={isLooking} onClick={() => judge(pierStore, null, '')}>
         {words.back}
       </button>
     </div>
@@ -78,6 +79,7 @@ export const GivenReason = ({ inUse }: { inUse: string }) => {
 export const SoilWays = ({ chain }: { chain: ChainView }) => {
   const { say } = useUnits()
   const name = useId()
+  const isLooking = useIsLooking()
   const [picked, setPicked] = useState<SoilMechanism | null>(null)
   const ways = (chain.groups.find(({ group }) => group === 'uplift-soil')?.links ?? [])
     .filter((link): link is ChartLink & { holds: number } => link.holds !== null && mechanismOf(link.check.id) !== null)
@@ -96,7 +98,7 @@ export const SoilWays = ({ chain }: { chain: ChainView }) => {
         <legend className='spoken'>{words.ways}</legend>
         {ways.map(({ check, holds }, i) => (
           <label key={check.id} className='way-choice'>
-            <input type='radio' name={name} checked={check.id === chosen} onChange={() => pick(check.id, i === 0)} />
+            <input type='radio' name={name} disabled={isLooking} checked={check.id === chosen} onChange={() => pick(check.id, i === 0)} />
             <span>
               {answerWords(check.id).label}
               {i === 0 && <span className='quiet'> · {words.least}</span>}

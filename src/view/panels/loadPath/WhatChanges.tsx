@@ -1,9 +1,10 @@
 import { useState } from 'react'
 import type { WhatIf } from '../../../core/derive/whatIf/whatIf.ts'
+import { seenDocument } from '../../../state/derived.ts'
 import { applySuggestion } from '../../../state/suggestions.ts'
 import { pierStore } from '../../../state/store.ts'
 import { late } from '../../../text/late.ts'
-import { usePier } from '../../hooks/usePier.ts'
+import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import type { ChainView } from './chainView.ts'
@@ -17,6 +18,7 @@ const little = 0.01
 
 const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; governing: string | null; onTry: () => void }) => {
   const { say } = useUnits()
+  const isLooking = useIsLooking()
   const label = changeWords(one.id)
   const gain = one.gain >= 0 ? words.gain(say(one.gain, 'force')) : words.loss(say(-one.gain, 'force'))
   return (
@@ -29,7 +31,7 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
       <svg className='change-bar' width='100%' height='8' aria-hidden='true' focusable='false'>
         <rect width={`${((100 * Math.abs(one.gain)) / most).toFixed(2)}%`} height='8' />
       </svg>
-      <button type='button' className='button' aria-label={words.tryThis(label)} onClick={onTry}>
+      <button type='button' className='button' disabled={isLooking} aria-label={words.tryThis(label)} onClick={onTry}>
         {words.tryIt}
       </button>
     </li>
@@ -38,7 +40,7 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
 
 /** What would change the number most, each tried alone, each to be built with one touch and taken back with another. */
 export const WhatChanges = ({ chain }: { chain: ChainView }) => {
-  const spec = usePier((state) => (state.draft === null ? state.document.spec : null))
+  const spec = usePier((state) => (state.draft === null ? seenDocument(state).spec : null))
   const found = useSuggestions(spec)
   const [tried, setTried] = useState('')
   const holds = chain.allowable

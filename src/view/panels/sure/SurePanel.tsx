@@ -2,6 +2,7 @@ import '../../styles/sure.css'
 import { useEffect } from 'react'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
+import { seenDocument } from '../../../state/derived.ts'
 import { isSameQuestion, questionOf, runStudy, stopStudy, sureStore } from '../../../state/sure.ts'
 import { sure } from '../../../text/en/sure.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
@@ -25,7 +26,7 @@ const pause = 350
  * pier, a range, the seed or the load is another.
  */
 export const SurePanel = ({ demand = null }: { demand?: number | null }) => {
-  const spec = usePier((state) => state.document.spec)
+  const spec = usePier((state) => seenDocument(state).spec)
   const state = useSure((all) => all)
   const { last, run } = state
   const question = questionOf(state, spec, demand)

@@ -1,0 +1,39 @@
+import { openCompare, compareStore } from '../../state/compare.ts'
+import { comparePiers } from '../../state/compareActions.ts'
+import { defaultDocument } from '../../core/spec/defaults.ts'
+import { stopLooking, takeLooked } from '../../state/actions/look.ts'
+import { pierStore } from '../../state/store.ts'
+import { looking as words } from '../../text/en/looking.ts'
+import { usePier } from '../hooks/usePier.ts'
+import './look.css'
+
+/** The open pier and the one that is looked at, each in a column of its own. */
+const setBeside = () => {
+  const { document, looking } = pierStore.getState()
+  if (looking && comparePiers(compareStore, [document, looking])) openCompare(compareStore)
+}
+
+/** A pier from a link, to look at: one touch makes it one's own, one goes back to the pier that was open. */
+export const LookBar = () => {
+  const isFresh = usePier((state) => state.document === defaultDocument)
+  return (
+    <div className='look' role='status'>
+      <p>
+        <strong>{words.title}</strong> <span className='look-more'>{isFresh ? words.fresh : words.mine}</span>
+      </p>
+      <div className='look-actions'>
+        <button type='button' className='button' onClick={() => takeLooked(pierStore)}>
+          {words.take}
+        </button>
+        {!isFresh && (
+          <button type='button' className='button' onClick={setBeside}>
+            {words.beside}
+          </button>
+        )}
+        <button type='button' className='button' onClick={() => stopLooking(pierStore)}>
+          {isFresh ? words.leave : words.back}
+        </button>
+      </div>
+    </div>
+  )
+}
