@@ -23,6 +23,8 @@ export type CompareState = Readonly<{
   rowOrder: 'fixed' | 'differing-first'
   /** Full screen, one row at a time, by its place among the rows shown; null when not projected. */
   projected: number | null
+  /** Year at which wet wood and the way of rain are shown; null: they are not. */
+  year: number | null
 }>
 
 export const firstCompare: CompareState = {
@@ -34,6 +36,7 @@ export const firstCompare: CompareState = {
   hiddenRows: [],
   rowOrder: 'fixed',
   projected: null,
+  year: null,
 }
 
 export const createCompareStore = () => createStore<CompareState>()(() => firstCompare)
@@ -42,5 +45,7 @@ export type CompareStore = ReturnType<typeof createCompareStore>
 /** The one comparison of the running page. */
 export const compareStore: CompareStore = createCompareStore()
 
-export const openCompare = (store: CompareStore): void => store.setState({ isOpen: true, column: 0, projected: null })
+/** Opens it, with wet wood shown at a year where it was shown before. */
+export const openCompare = (store: CompareStore, year: number | null = null): void =>
+  store.setState({ isOpen: true, column: 0, projected: null, year })
 export const closeCompare = (store: CompareStore): void => store.setState({ isOpen: false, projected: null })

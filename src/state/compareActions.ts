@@ -63,6 +63,12 @@ export function comparePiers(store: CompareStore, documents: readonly PierDocume
   return true
 }
 
+/** Shows wet wood and the way of rain at a year; null shows neither. */
+export const showYear = (store: CompareStore, year: number | null): void => change(store, { year })
+/** Only the pier on the page, and one more beside it. */
+export const besideOwn = (store: CompareStore, document: PierDocument): void =>
+  change(store, { ...firstCompare, isOpen: true, brought: [document], picks: ['own', 'brought:0'] })
+
 export const showColumn = (store: CompareStore, column: number): void => change(store, { column })
 export const setRowOrder = (store: CompareStore, rowOrder: CompareState['rowOrder']): void => change(store, { rowOrder })
 

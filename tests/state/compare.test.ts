@@ -9,7 +9,16 @@ import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { setChoice, setNumber, setPart } from '../../src/core/spec/edit.ts'
 import { fields } from '../../src/core/spec/fields.ts'
 import { closeCompare, createCompareStore, type Pick as Picked, openCompare } from '../../src/state/compare.ts'
-import { bringPiers, comparePiers, dropBrought, fixedOrder, movePick, setRowShown, togglePick } from '../../src/state/compareActions.ts'
+import {
+  bringPiers,
+  comparePiers,
+  dropBrought,
+  fixedOrder,
+  movePick,
+  setRowShown,
+  showYear,
+  togglePick,
+} from '../../src/state/compareActions.ts'
 import { inputRows } from '../../src/state/compareInputs.ts'
 import { differingFirst, extremesOf, rowsFor, voices } from '../../src/state/compareRows.ts'
 import { comparedDocuments, comparedPiers, firstPicks, picksOf } from '../../src/state/compareSet.ts'
@@ -154,6 +163,16 @@ describe('[Y1] which piers stand side by side', () => {
     openCompare(store)
     closeCompare(store)
     expect(store.getState()).toMatchObject({ isOpen: false, picks, projected: null })
+  })
+
+  it('goes on at the year that was looked at, and else shows no wet wood', () => {
+    const store = createCompareStore()
+    openCompare(store, 30)
+    expect(store.getState().year).toBe(30)
+    showYear(store, 10)
+    expect(store.getState().year).toBe(10)
+    openCompare(store)
+    expect(store.getState().year).toBeNull()
   })
 })
 

@@ -118,4 +118,27 @@ describe('[Y5] sections side by side', () => {
     expect(new Set(alone).size).toBeGreaterThan(1)
     expect(scaleOf(together)).toEqual(piers.map(() => Math.min(...alone)))
   })
+
+  it('tell the four methods apart by where the wood is wet and where rain ends, without a word', () => {
+    const four = ['dry-bag-at-foot', 'dry-full-height', 'mixed-full-height', 'mixed-bracket-pier'].map((id) =>
+      results.find(({ spec }) => spec.fill.kind === id),
+    )
+    const view = { facing: Math.PI / 2, cutPost: false, layers: defaultView.layers, say: { length: String, slope: String } }
+    const at = (year: number | null) =>
+      sectionsAtOneScale(
+        four.map((one) => one ?? null),
+        { width: 290, height: 400 },
+        view,
+        year,
+      ).map((one) => {
+        const { wet, damp, joint, zone, rain, open, powder } = one?.ink.paths ?? expect.fail('no drawing')
+        return { wet, damp, joint, zone, rain, open, powder }
+      })
+    for (const year of [0, 10, 30]) expect(new Set(at(year).map((paths) => JSON.stringify(paths))).size).toBe(4)
+    // The years are told apart too, by what they leave open of wood in the ground; nothing is told of a bracket's post.
+    const stripes = [0, 10, 30].map((year) => at(year).map(({ open }) => open))
+    for (const column of [0, 1, 2]) expect(new Set(stripes.map((year) => year[column])).size).toBe(3)
+    expect(stripes.map((year) => year[3])).toEqual(['', '', ''])
+    for (const paths of at(null)) expect(Object.values(paths).join('')).toBe('')
+  })
 })

@@ -79,7 +79,7 @@ export const time = {
     spoken: (year: string, share: string): string => `Year ${year}: ${share} of such posts still sound`,
     spokenNone: (year: string): string => `Year ${year}: no range can be given`,
     tally: {
-      of: (count: string): string => `Of ${count} such posts`,
+      of: (count: string, year: string): string => `Year ${year}: of ${count} such posts`,
       sound: (count: string): string => `${count} still sound`,
       open: (count: string): string => `${count} can’t be told`,
       gone: (count: string): string => `${count} no longer sound`,

@@ -1,11 +1,16 @@
+import type { ViewSettings } from '../../state/appState.ts'
 import { compareStore, openCompare } from '../../state/compare.ts'
+import { pierStore } from '../../state/store.ts'
 import { compareEntry } from '../../text/en/compareEntry.ts'
 
 const id = 'side-by-side'
 
+/** Whoever looks at wet wood, or at a year, goes on looking at it side by side. */
+const yearOf = ({ time, layers }: ViewSettings): number | null => (time?.stretch === 'years' ? time.year : layers.wetness ? 0 : null)
+
 /** The way into the comparison. */
 export const CompareButton = () => (
-  <button id={id} type='button' className='button' onClick={() => openCompare(compareStore)}>
+  <button id={id} type='button' className='button' onClick={() => openCompare(compareStore, yearOf(pierStore.getState().view))}>
     {compareEntry.open}
   </button>
 )

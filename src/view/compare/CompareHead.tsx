@@ -2,7 +2,7 @@ import type { RefObject } from 'react'
 import type { Viewpoint } from '../../state/appState.ts'
 import { lookFrom, setCut } from '../../state/actions/view.ts'
 import { closeCompare, compareStore } from '../../state/compare.ts'
-import { fixedOrder, project, setRowOrder, setRowShown } from '../../state/compareActions.ts'
+import { fixedOrder, project, setRowOrder, setRowShown, showYear } from '../../state/compareActions.ts'
 import type { CompareRow } from '../../state/compareRows.ts'
 import { pierStore } from '../../state/store.ts'
 import { compare as words } from '../../text/en/compare.ts'
@@ -23,6 +23,11 @@ const openings = [
   ['open', 270],
 ] as const
 
+/** Years to choose from, with the one on show. */
+const years = [0, 10, 30, 60]
+const yearsWith = (year: number | null): readonly number[] =>
+  year === null || years.includes(year) ? years : [...years, year].sort((a, b) => a - b)
+
 const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
   <button type='button' className='cmp-icon cmp-framed' aria-label={label} title={label} onClick={() => turnCut(way)}>
     <svg viewBox='0 0 20 16' width='20' height='16' aria-hidden='true' focusable='false'>
@@ -40,6 +45,7 @@ const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
 export const Looks = () => {
   const viewpoint = usePier((state) => state.view.viewpoint.name)
   const cut = usePier((state) => state.view.cut)
+  const year = useCompare((state) => state.year)
   const openNow = Math.round(cut.open / degree)
   return (
     <div className='cmp-looks'>
@@ -66,6 +72,20 @@ export const Looks = () => {
           {openings.map(([name]) => (
             <option key={name} value={name}>
               {scene.bar[name]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <label>
+        <span className='spoken'>{words.view.water}</span>
+        <select
+          value={year ?? ''}
+          onChange={(event) => showYear(compareStore, event.currentTarget.value === '' ? null : Number(event.currentTarget.value))}
+        >
+          <option value=''>{words.view.noWater}</option>
+          {yearsWith(year).map((one) => (
+            <option key={one} value={one}>
+              {words.view.atYear(String(one))}
             </option>
           ))}
         </select>

@@ -3,7 +3,10 @@ import type { ComparedPier } from '../../state/compareSet.ts'
 import { compare as words } from '../../text/en/compare.ts'
 import { ErrorBoundary } from '../app/ErrorBoundary.tsx'
 import { usePier } from '../hooks/usePier.ts'
+import { tallyBy } from '../../state/goneBy.ts'
+import { Tally } from '../time/Tally.tsx'
 import { CompareSections } from './CompareSections.tsx'
+import { useCompare } from './useCompare.ts'
 
 const CompareCanvas = lazy(() => import('../scene/compare/CompareCanvas.tsx').then((module) => ({ default: module.CompareCanvas })))
 
@@ -18,6 +21,7 @@ export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
   const piers = useMemo(() => shown.map(({ pier }) => pier?.result ?? null), [shown])
   const onError = useCallback(() => setFailed(true), [])
   const theme = usePier((state) => state.view.theme)
+  const year = useCompare((state) => state.year)
   const sections = <CompareSections piers={piers} />
   return (
     <section
@@ -34,7 +38,7 @@ export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
         <ErrorBoundary fallback={() => sections} onError={onError}>
           <Suspense fallback={sections}>
             <div className='cmp-canvas' data-lost={isLost || undefined}>
-              <CompareCanvas piers={piers} tone={`${theme} ${tone}`} onLost={setLost} />
+              <CompareCanvas piers={piers} year={year} tone={`${theme} ${tone}`} onLost={setLost} />
             </div>
             {isLost && sections}
           </Suspense>
@@ -44,7 +48,14 @@ export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
       )}
       <div className='cmp-columns' aria-hidden='true'>
         {shown.map(({ pick, pier }) => (
-          <span key={pick}>{pier === null && <span className='cmp-cannot'>{words.column.cannot}</span>}</span>
+          <span key={pick}>
+            {pier === null && <span className='cmp-cannot'>{words.column.cannot}</span>}
+            {pier !== null && year !== null && (
+              <div className='tally-place'>
+                <Tally counts={tallyBy(pier.result.spec, year)} year={year} rows={1} />
+              </div>
+            )}
+          </span>
         ))}
       </div>
     </section>

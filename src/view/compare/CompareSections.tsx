@@ -1,11 +1,15 @@
 import { useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import type { PierResult } from '../../core/model/result.ts'
 import { compare as words } from '../../text/en/compare.ts'
+import { type Gone, goneBy } from '../../state/goneBy.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { drawSection, type SectionDrawing, type SectionInput } from '../section/drawSection.ts'
 import { HatchPatterns, patternId } from '../section/HatchPatterns.tsx'
+import { InkLayer } from '../section/InkLayer.tsx'
 import '../section/section.css'
+import { columnTally } from '../section/tallyRoom.ts'
+import { useCompare } from './useCompare.ts'
 
 const pixelsPerMillimetre = 4.2
 /** Names and figures would not fit a narrow column; the plates and the table have them. */
@@ -13,15 +17,24 @@ const type = { name: 16, figure: 16 } as const
 
 type Size = Readonly<{ width: number; height: number }>
 
+/** What the years leave open of a pier's post; null while no year is looked at, or where nothing can be told. */
+function goneIn({ spec }: PierResult, year: number | null): Gone | null {
+  const gone: Gone = { least: 0, most: 0 }
+  return year !== null && goneBy(spec, year, gone) ? gone : null
+}
+
 /** Sections of all piers at the one scale at which the largest still fits. */
 export function sectionsAtOneScale(
   piers: readonly (PierResult | null)[],
   cell: Size,
   view: Pick<SectionInput, 'facing' | 'cutPost' | 'layers' | 'say'>,
+  year: number | null = null,
 ): readonly (SectionDrawing | null)[] {
-  const layers = { ...view.layers, labels: false, dimensions: false }
+  const layers = { ...view.layers, labels: false, dimensions: false, wetness: year !== null }
+  // The tally of the years stands below the drawing.
+  const size = { width: cell.width, height: cell.height - (year === null ? 0 : columnTally) }
   const draw = (result: PierResult, scales?: readonly number[]) =>
-    drawSection({ ...view, layers, result, type, size: cell, ...(scales ? { scales } : {}) })
+    drawSection({ ...view, layers, result, type, size, gone: goneIn(result, year), ...(scales ? { scales } : {}) })
   const scale = Math.min(...piers.flatMap((result) => (result === null ? [] : draw(result).frame.perMetre)))
   return piers.map((result) => result && draw(result, [scale]))
 }
@@ -34,6 +47,7 @@ export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResul
   const facing = usePier((state) => state.view.cut.facing)
   const cutPost = usePier((state) => state.view.cutPost)
   const layers = usePier((state) => state.view.layers)
+  const year = useCompare((state) => state.year)
   const { say } = useUnits()
 
   useLayoutEffect(() => {
@@ -50,8 +64,8 @@ export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResul
     const cell = size && { width: size.width / Math.max(1, piers.length), height: size.height }
     if (!cell || cell.width < 40 || cell.height < 40) return null
     const words = { length: (value: number) => say(value, 'length'), slope: (value: number) => say(value, 'slope') }
-    return { cell, list: sectionsAtOneScale(piers, cell, { facing, cutPost, layers, say: words }) }
-  }, [size, piers, facing, cutPost, layers, say])
+    return { cell, list: sectionsAtOneScale(piers, cell, { facing, cutPost, layers, say: words }, year) }
+  }, [size, piers, facing, cutPost, layers, say, year])
 
   return (
     <div className='cmp-sections section' ref={frame} role='img' aria-label={words.sections}>
@@ -82,6 +96,7 @@ export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResul
               {drawing?.lines.map(({ style, path }) => (
                 <path key={style} className={`section-outline ${style}`} d={path} />
               ))}
+              {drawing && year !== null && <InkLayer ink={drawing.ink} size={type} />}
             </svg>
           ))}
         </svg>

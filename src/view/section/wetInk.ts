@@ -5,7 +5,7 @@ import type { AnnotationInput } from './annotate.ts'
 import type { Box, InkPot, LineStyle, Pixel } from './ink.ts'
 import { freePlaces, type Marked, putNote } from './marksInk.ts'
 import { drawOpen } from './openInk.ts'
-import { postRadius, sideOf } from './postEdge.ts'
+import { alongPost, postRadius, sideOf } from './postEdge.ts'
 import { drawRain, nameRain } from './rainInk.ts'
 import { drawScatter } from './scatterInk.ts'
 
@@ -24,19 +24,20 @@ export function drawWet(pot: InkPot, input: Marked, taken: Box[], seats: Map<str
   if (!faces) return
   const moisture = moistureOf(result.spec)
   drawScatter(pot, input, taken, seats)
+  const leaned = alongPost(input)
   for (const [theta, hand] of [[faces.left, -1] as const, [faces.right, 1] as const]) {
     const side = sideOf(result, theta)
     drawPond(pot, input, theta, moisture)
     const post = postRadius(result, theta)
     if (post === null) continue
-    for (const stretch of moisture.profile) if (stretch.side === side) ribbon(pot, input, theta, post, stretch)
-    drawOpen(pot, input, { theta, hand, post, side, moisture })
-    drawJoint(pot, input, { theta, post, side, moisture })
+    for (const stretch of moisture.profile) if (stretch.side === side) ribbon(pot, leaned, theta, post, stretch)
+    drawOpen(pot, leaned, { theta, hand, post, side, moisture })
+    drawJoint(pot, leaned, { theta, post, side, moisture })
   }
-  drawRain(pot, input, moisture)
-  drawGroundline(pot, input, moisture, taken, seats)
+  taken.push(...drawRain(pot, input, moisture))
   nameRain(pot, input, moisture, taken, seats)
-  nameJoint(pot, input, moisture, taken, seats)
+  drawGroundline(pot, leaned, moisture, taken, seats)
+  nameJoint(pot, leaned, moisture, taken, seats)
 }
 
 function ribbon(pot: InkPot, { sight }: AnnotationInput, theta: number, post: number, { from, to, wetness }: WetStretch): void {

@@ -7,7 +7,6 @@ const words = time.years.tally
 const states = ['sound', 'open', 'gone'] as const
 type State = (typeof states)[number]
 
-const perRow = 10
 const [wide, high] = [14, 32]
 /** Level of the ground on a little post. */
 const ground = 19
@@ -18,17 +17,19 @@ const shapes: Readonly<Record<State, string>> = {
   gone: `M4 29V${ground - 1}L6 ${ground - 4}L7.5 ${ground}L10 ${ground - 3}V29Z`,
 }
 
-/** So many posts of twenty in each state: sound, left open by the range, no longer sound. */
-export const Tally = ({ counts }: Readonly<{ counts: Counts | null }>) => {
+/** So many posts of twenty in each state by a year: sound, left open by the range, no longer sound; in one row or in two. */
+export const Tally = ({ counts, year, rows = 2 }: Readonly<{ counts: Counts | null; year: number; rows?: 1 | 2 }>) => {
+  const perRow = tallied / rows
   const id = useId().replace(/[^a-z0-9]/gi, '')
   if (counts === null) return <p className='tally tally-none'>{words.none}</p>
   const all = states.flatMap((state) => Array.from({ length: counts[state] }, () => state))
   const shown = states.filter((state) => counts[state] > 0)
   return (
     <div className='tally'>
-      <p className='tally-of'>{words.of(String(tallied))}</p>
+      <p className='tally-of'>{words.of(String(tallied), String(year))}</p>
       <svg
-        viewBox={`0 0 ${perRow * wide} ${2 * high}`}
+        preserveAspectRatio='xMinYMid'
+        viewBox={`0 0 ${perRow * wide} ${rows * high}`}
         role='img'
         aria-label={shown.map((state) => words[state](String(counts[state]))).join(', ')}
       >
@@ -38,7 +39,7 @@ export const Tally = ({ counts }: Readonly<{ counts: Counts | null }>) => {
             <path d='M0 0V4' className='tally-hatch' />
           </pattern>
         </defs>
-        {[0, 1].map((row) => (
+        {(rows === 1 ? [0] : [0, 1]).map((row) => (
           <path key={row} className='tally-ground' d={`M0 ${row * high + ground}H${perRow * wide}`} />
         ))}
         {all.map((state, i) => (

@@ -11,7 +11,7 @@ export const YearsTally = () => {
   if (year === null) return null
   return (
     <div className='tally-place'>
-      <Tally counts={counts} />
+      <Tally counts={counts} year={year} />
     </div>
   )
 }

@@ -1,5 +1,5 @@
 import { Canvas, useFrame, useThree } from '@react-three/fiber'
-import { useEffect, useRef } from 'react'
+import { type RefObject, useEffect, useRef } from 'react'
 import { NeutralToneMapping, type PerspectiveCamera, type WebGLRenderer } from 'three'
 import type { PierResult } from '../../../core/model/result.ts'
 import { pierStore } from '../../../state/store.ts'
@@ -8,11 +8,15 @@ import { usePier } from '../../hooks/usePier.ts'
 import { fieldOfView } from '../camera/lens.ts'
 import { prefersStill } from '../Director.ts'
 import { readTones } from '../readTones.ts'
+import '../scene.css'
 import { CompareDirector } from './CompareDirector.ts'
+import { CompareInk } from './CompareInk.ts'
 
 type Props = Readonly<{
   /** From left to right, in columns of one width; null for a pier that can't be built. */
   piers: readonly (PierResult | null)[]
+  /** Year at which wet wood and the way of rain are shown; null: they are not. */
+  year: number | null
   /** Changes with the colours of the page. */
   tone: string
   /** The drawing context is gone for good, or has come back after all. */
@@ -26,21 +30,32 @@ const mostLosses = 3
 /** Several piers on one canvas. It draws when asked, never when the tab is hidden. */
 export function CompareCanvas(props: Props) {
   const isFull = usePier((state) => state.view.quality === 'full')
+  const holder = useRef<HTMLDivElement>(null)
   return (
-    <Canvas
-      frameloop='demand'
-      shadows={isFull ? 'percentage' : false}
-      dpr={isFull ? [1, 2] : 1}
-      gl={{ antialias: isFull, toneMapping: NeutralToneMapping, powerPreference: 'high-performance' }}
-      camera={{ fov: (fieldOfView * 180) / Math.PI, near: 0.05, far: 60, position: [0, 0, 8], manual: true }}
-      resize={{ debounce: 0, scroll: false }}
-    >
-      <Direction isFull={isFull} {...props} />
-    </Canvas>
+    <>
+      <Canvas
+        frameloop='demand'
+        shadows={isFull ? 'percentage' : false}
+        dpr={isFull ? [1, 2] : 1}
+        gl={{ antialias: isFull, toneMapping: NeutralToneMapping, powerPreference: 'high-performance' }}
+        camera={{ fov: (fieldOfView * 180) / Math.PI, near: 0.05, far: 60, position: [0, 0, 8], manual: true }}
+        resize={{ debounce: 0, scroll: false }}
+      >
+        <Direction isFull={isFull} holder={holder} {...props} />
+      </Canvas>
+      <div className='overlay' aria-hidden='true' ref={holder} />
+    </>
   )
 }
 
-function Direction({ piers, tone, onLost, isFull }: Props & Readonly<{ isFull: boolean }>) {
+function Direction({
+  piers,
+  year,
+  tone,
+  onLost,
+  isFull,
+  holder,
+}: Props & Readonly<{ isFull: boolean; holder: RefObject<HTMLDivElement | null> }>) {
   const renderer = useThree((state) => state.gl)
   const camera = useThree((state) => state.camera) as PerspectiveCamera
   const needFrame = useThree((state) => state.invalidate)
@@ -58,6 +73,7 @@ function Direction({ piers, tone, onLost, isFull }: Props & Readonly<{ isFull: b
     const made = new CompareDirector(
       { renderer, camera, element: renderer.domElement, needFrame: draw, setSharpness: (share) => setDpr(sharpest * share) },
       pierStore,
+      new CompareInk(holder.current ?? document.createElement('div')),
     )
     made.setMotion(isFull && !prefersStill())
     director.current = made
@@ -67,7 +83,7 @@ function Direction({ piers, tone, onLost, isFull }: Props & Readonly<{ isFull: b
       director.current = null
       made.dispose()
     }
-  }, [renderer, camera, needFrame, setDpr, isFull])
+  }, [renderer, camera, needFrame, setDpr, isFull, holder])
 
   useEffect(() => {
     const canvas = renderer.domElement
@@ -95,6 +111,7 @@ function Direction({ piers, tone, onLost, isFull }: Props & Readonly<{ isFull: b
   // biome-ignore lint/correctness/useExhaustiveDependencies: a tone names colours that are read off the page
   useEffect(() => director.current?.setTones(readTones()), [tone])
   useEffect(() => director.current?.setPiers(piers), [piers])
+  useEffect(() => director.current?.setYear(year), [year])
   useEffect(() => {
     if (width > 0 && height > 0) director.current?.setSize({ width, height })
   }, [width, height])

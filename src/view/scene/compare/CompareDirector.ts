@@ -1,7 +1,6 @@
 import { Color, type PerspectiveCamera, Scene, type WebGLRenderer } from 'three'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { AppState, ViewSettings } from '../../../state/appState.ts'
-import { shownLayers } from '../../../state/shownLayers.ts'
 import type { PierStore } from '../../../state/store.ts'
 import { CameraRig } from '../camera/CameraRig.ts'
 import { framed } from '../camera/framing.ts'
@@ -10,7 +9,9 @@ import type { PierExtent } from '../camera/pierExtent.ts'
 import { aimAt } from '../camera/viewpoints.ts'
 import { narrowWidth, prefersStill } from '../Director.ts'
 import { PaperScale } from '../materials/paperScale.ts'
+import type { CompareInk } from './CompareInk.ts'
 import { Lender } from './Lender.ts'
+import { columnTally } from '../../section/tallyRoom.ts'
 import { Stage, type Tones } from '../Stage.ts'
 import { Pace } from '../Pace.ts'
 
@@ -46,11 +47,14 @@ export class CompareDirector {
   private size: Viewport = { width: 1, height: 1 }
   private view: ViewSettings
   private standsAt: ViewSettings['viewpoint']['name'] | null
+  /** Year at which wet wood is shown; null: it is not. */
+  private year: number | null = null
   private readonly unsubscribe: () => void
 
   constructor(
     private readonly ground: CompareGround,
     private readonly store: PierStore,
+    private readonly ink: CompareInk,
   ) {
     this.view = store.getState().view
     this.standsAt = this.view.viewpoint.name
@@ -94,6 +98,18 @@ export class CompareDirector {
     this.ground.needFrame()
   }
 
+  /** Shows wet wood and the way of rain at a year, or neither. */
+  setYear(year: number | null): void {
+    const isSwitched = (this.year === null) !== (year === null)
+    this.year = year
+    if (year === null) this.ink.clear()
+    if (isSwitched) {
+      this.showAll(true)
+      this.frameAll(true)
+    } else this.setMoments()
+    this.ground.needFrame()
+  }
+
   setMotion(isWanted: boolean): void {
     this.rig.setDamping(isWanted)
   }
@@ -118,6 +134,7 @@ export class CompareDirector {
       renderer.render(pier === null ? this.bare : column.scene, camera)
     }
     renderer.setScissorTest(false)
+    this.drawInk()
   }
 
   /** The drawing context came back: what lived only on it is made anew. */
@@ -132,6 +149,7 @@ export class CompareDirector {
     this.rig.dispose()
     for (const { stage } of this.columns) stage.dispose()
     this.columns.length = 0
+    this.ink.clear()
     this.lender.dispose()
   }
 
@@ -154,19 +172,31 @@ export class CompareDirector {
     for (const [i, pier] of this.piers.entries()) {
       const column = this.columns[i]
       if (!column || pier === null || (pier === column.shown && !isAnew)) continue
-      column.stage.show(pier, { ...this.view, pointedAt: null })
+      column.stage.show(pier, { ...this.view, layers: { ...this.view.layers, wetness: this.year !== null }, time: null, pointedAt: null })
       column.shown = pier
     }
+    this.setMoments()
+  }
+
+  private setMoments(): void {
+    for (const { stage } of this.columns) stage.setMoment(this.year === null ? null : 'years', this.year ?? 0)
+  }
+
+  private drawInk(): void {
+    if (this.year === null) return
+    const { cut, theme, explode } = this.view
+    const inked = this.piers.map((pier, i) => {
+      const extent = this.columns[i]?.stage.extent
+      return pier && extent && explode === 0 ? { result: pier, extent } : null
+    })
+    this.ink.draw(inked, { pose: this.rig.pose(), viewport: this.cell() }, cut, theme, this.rig.isMoving)
   }
 
   private hear({ view }: AppState): void {
     const before = this.view
     this.view = view
     const isNewPicture =
-      before.cut !== view.cut ||
-      before.cutPost !== view.cutPost ||
-      shownLayers(before) !== shownLayers(view) ||
-      before.explode !== view.explode
+      before.cut !== view.cut || before.cutPost !== view.cutPost || before.layers !== view.layers || before.explode !== view.explode
     if (isNewPicture) this.showAll(true)
     if (before.viewpoint.at !== view.viewpoint.at) this.standsAt = view.viewpoint.name
     const isNewAim = before.viewpoint.at !== view.viewpoint.at || before.explode !== view.explode
@@ -186,7 +216,8 @@ export class CompareDirector {
     const [first] = aims
     if (!first) return
     const points = aims.flatMap(({ aim }) => aim.points)
-    const safe = { left: margin, top: margin, right: width - margin, bottom: height * (1 - footRoom) }
+    const foot = Math.max(height * footRoom, this.year === null ? 0 : columnTally + margin)
+    const safe = { left: margin, top: margin, right: width - margin, bottom: height - foot }
     const pose = framed(points, first.aim.azimuth, first.aim.pitch, { width, height }, safe)
     const most = (of: (one: PierExtent) => number) => Math.max(...aims.map(({ extent }) => of(extent)))
     const half = most((one) => one.half)
