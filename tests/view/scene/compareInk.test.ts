@@ -9,7 +9,7 @@ import { scene as words } from '../../../src/text/en/scene.ts'
 import { pierExtent } from '../../../src/view/scene/camera/pierExtent.ts'
 import { CompareInk, type InkedPier } from '../../../src/view/scene/compare/CompareInk.ts'
 
-const cut = { open: radians(Math.PI), facing: defaultSpec.site.downhill + Math.PI / 2 }
+const cut = { open: radians(Math.PI), facing: radians(defaultSpec.site.downhill + Math.PI / 2) }
 const inked = (kind: string): InkedPier => {
   const result = derivePier(withChoice(defaultSpec, 'fill.kind', kind))
   const meshes = cutMeshes(result.zones, cut, { segments: 24, cutPost: false })
