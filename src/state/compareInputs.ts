@@ -20,7 +20,8 @@ const isSame = (a: unknown, b: unknown): boolean => {
 
 /** Of an optional part only whether it is there counts here; what it is made of has rows of its own. */
 const plain = (field: Field, value: unknown): unknown => (field.type === 'part' ? value !== null : value)
-const isPart = (path: string): boolean => fields.some((field) => field.path === path && field.type === 'part')
+/** Is there at this path a part that a pier may have or lack? */
+export const isPart = (path: string): boolean => fields.some((field) => field.path === path && field.type === 'part')
 
 /** An input inside a part that the pier does not have: the part's own row says so. */
 const isInAbsentPart = (spec: PierSpec, path: string): boolean =>
@@ -29,12 +30,15 @@ const isInAbsentPart = (spec: PierSpec, path: string): boolean =>
     .slice(0, -1)
     .some((_, i, steps) => valueAt(spec, steps.slice(0, i + 1).join('.')) === null)
 
+/** Inputs that pick a picture of chance and are nothing of the pier. */
+const ofChance: readonly string[] = ['placing.pattern']
+
 /** Inputs in which piers differ, in building order. Shape: rows x piers. The first pier is what the others are held against. */
 export function inputRows(specs: readonly PierSpec[]): readonly InputRow[] {
   const [first] = specs
   if (!first) return []
   const shown = specs.map((spec) => new Map(visibleFields(spec).map((field) => [field.path, field] as const)))
-  const paths = [...new Set(fields.map((field) => field.path))]
+  const paths = [...new Set(fields.map((field) => field.path))].filter((path) => !ofChance.includes(path))
   return paths.flatMap((path): InputRow[] => {
     const found = specs.map((spec, i) => {
       const field = shown[i]?.get(path)

@@ -10,7 +10,7 @@ import { type ComparedPier, comparedPiers } from '../../src/state/compareSet.ts'
 import { compare as words } from '../../src/text/en/compare.ts'
 import { fills } from '../../src/text/en/kinds.ts'
 import { text } from '../../src/text/index.ts'
-import { sectionsAtOneScale } from '../../src/view/compare/CompareSections.tsx'
+import { downToGrade, sectionsAtOneScale } from '../../src/view/compare/CompareSections.tsx'
 import { CompareTable } from '../../src/view/compare/CompareTable.tsx'
 import { pierTitle } from '../../src/view/compare/pierName.ts'
 import { draw } from './page.ts'
@@ -104,7 +104,7 @@ describe('[Y5] the table of piers', () => {
 })
 
 describe('[Y5] sections side by side', () => {
-  it('have one scale, that of the pier which needs most room', () => {
+  it('have one scale, at which the pier that needs most room fits, and grade at one height', () => {
     const deep = setNumber(defaultDocument, 'hole.depth', 2.4)
     if (!deep.ok) throw new Error('refused')
     const piers = [...results.slice(0, 3), derived(deep.value.spec)]
@@ -116,7 +116,18 @@ describe('[Y5] sections side by side', () => {
     const together = sectionsAtOneScale([...piers, null], cell, view)
     expect(together.at(-1)).toBeNull()
     expect(new Set(alone).size).toBeGreaterThan(1)
-    expect(scaleOf(together)).toEqual(piers.map(() => Math.min(...alone)))
+    const [scale = 0] = scaleOf(together)
+    expect(scaleOf(together)).toEqual(piers.map(() => scale))
+    expect(scale).toBeLessThanOrEqual(Math.min(...alone))
+    expect(scale).toBeGreaterThan(0.8 * Math.min(...alone))
+    const down = downToGrade(together)
+    const frames = together.flatMap((one, i) => (one ? [{ ...one.frame, down: down[i] ?? Number.NaN }] : []))
+    const grades = frames.map(({ grade, down: by }) => grade + by)
+    expect(Math.max(...grades) - Math.min(...grades)).toBeLessThan(1e-6)
+    for (const { grade, down: by, top, bottom } of frames) {
+      expect(grade + by - top * scale).toBeGreaterThan(11)
+      expect(grade + by - bottom * scale).toBeLessThan(389)
+    }
   })
 
   it('tell the four methods apart by where the wood is wet and where rain ends, without a word', () => {

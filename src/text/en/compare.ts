@@ -15,8 +15,8 @@ export const compare = {
   keys: 'Left and right arrow keys turn the cut of every pier. Escape goes back to the pier.',
   sections: 'Sections side by side, one scale',
   order: {
-    first: 'Your pier comes first, then the methods in a fixed order. The order is no ranking.',
-    moved: 'You set this order. It is no ranking.',
+    first: 'Your pier first, then a fixed order. No ranking.',
+    moved: 'An order of your own. No ranking.',
     back: 'First order again',
   },
   /** What the piers share. */
@@ -61,9 +61,8 @@ export const compare = {
     row: 'Row',
     inputs: 'Set differently',
     inputsWhy: 'These inputs are not the same. A change against the first pier carries a mark.',
-    instead: (value: string): string => `instead of ${value}`,
-    firstHasNone: 'the first has none',
-    hasNone: 'Has none',
+    instead: (value: string): string => `first pier: ${value}`,
+    hasNone: 'None',
     present: 'Yes',
     absent: 'No',
     best: 'Best of these',

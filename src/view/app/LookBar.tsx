@@ -1,5 +1,5 @@
-import { openCompare, compareStore } from '../../state/compare.ts'
-import { comparePiers } from '../../state/compareActions.ts'
+import { compareStore } from '../../state/compare.ts'
+import { besideOwn } from '../../state/compareActions.ts'
 import { defaultDocument } from '../../core/spec/defaults.ts'
 import { stopLooking, takeLooked } from '../../state/actions/look.ts'
 import { pierStore } from '../../state/store.ts'
@@ -9,8 +9,8 @@ import './look.css'
 
 /** The open pier and the one that is looked at, each in a column of its own. */
 const setBeside = () => {
-  const { document, looking } = pierStore.getState()
-  if (looking && comparePiers(compareStore, [document, looking])) openCompare(compareStore)
+  const { document } = pierStore.getState()
+  besideOwn(compareStore, { ...document, name: document.name === '' ? words.own : document.name })
 }
 
 /** A pier from a link, to look at: one touch makes it one's own, one goes back to the pier that was open. */

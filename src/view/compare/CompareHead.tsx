@@ -1,8 +1,8 @@
 import type { RefObject } from 'react'
 import type { Viewpoint } from '../../state/appState.ts'
-import { lookFrom, setCut } from '../../state/actions/view.ts'
+import { setCut } from '../../state/actions/view.ts'
 import { closeCompare, compareStore } from '../../state/compare.ts'
-import { fixedOrder, project, setRowOrder, setRowShown, showYear } from '../../state/compareActions.ts'
+import { project, setRowOrder, setRowShown, showYear } from '../../state/compareActions.ts'
 import type { CompareRow } from '../../state/compareRows.ts'
 import { pierStore } from '../../state/store.ts'
 import { compare as words } from '../../text/en/compare.ts'
@@ -10,6 +10,7 @@ import { scene } from '../../text/en/scene.ts'
 import { radians } from '../../core/units/quantity.ts'
 import { PageSwitches } from '../app/PageSwitches.tsx'
 import { usePier } from '../hooks/usePier.ts'
+import { takeView } from '../scene/camera/takeView.ts'
 import { SheetButton } from '../sheet/SheetButton.tsx'
 import { useCompare } from './useCompare.ts'
 import { turnCut } from './useCompareKeys.ts'
@@ -51,7 +52,7 @@ export const Looks = () => {
     <div className='cmp-looks'>
       <label>
         <span className='spoken'>{words.view.look}</span>
-        <select value={viewpoint} onChange={(event) => lookFrom(pierStore, event.currentTarget.value as Viewpoint)}>
+        <select value={viewpoint} onChange={(event) => takeView(pierStore, event.currentTarget.value as Viewpoint)}>
           {viewpoints.map((name) => (
             <option key={name} value={name}>
               {scene.viewpoints[name]}
@@ -141,24 +142,17 @@ const fillScreen = (): void => {
   document.documentElement.requestFullscreen?.().catch(() => undefined)
 }
 
-type Props = Readonly<{ rows: readonly CompareRow[]; isMoved: boolean; leave: RefObject<HTMLButtonElement | null> }>
+type Props = Readonly<{ rows: readonly CompareRow[]; leave: RefObject<HTMLButtonElement | null> }>
 
 /** What is looked at and how, and the way back. */
-export const CompareHead = ({ rows, isMoved, leave }: Props) => (
+export const CompareHead = ({ rows, leave }: Props) => (
   <header className='cmp-head'>
     <button ref={leave} type='button' className='button' onClick={() => closeCompare(compareStore)}>
       <span aria-hidden='true'>‹ </span>
       {words.close}
     </button>
     <h2>{words.title}</h2>
-    <p className='cmp-small cmp-order'>
-      {isMoved ? words.order.moved : words.order.first}{' '}
-      {isMoved && (
-        <button type='button' className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
-          {words.order.back}
-        </button>
-      )}
-    </p>
+    <span className='spring' />
     <Looks />
     <RowMenu rows={rows} />
     <PageSwitches />

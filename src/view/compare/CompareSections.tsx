@@ -23,7 +23,9 @@ function goneIn({ spec }: PierResult, year: number | null): Gone | null {
   return year !== null && goneBy(spec, year, gone) ? gone : null
 }
 
-/** Sections of all piers at the one scale at which the largest still fits. */
+const edge = 12
+
+/** Sections of all piers at the one scale at which the largest still fits, with grade at one height. */
 export function sectionsAtOneScale(
   piers: readonly (PierResult | null)[],
   cell: Size,
@@ -35,8 +37,27 @@ export function sectionsAtOneScale(
   const size = { width: cell.width, height: cell.height - (year === null ? 0 : columnTally) }
   const draw = (result: PierResult, scales?: readonly number[]) =>
     drawSection({ ...view, layers, result, type, size, gone: goneIn(result, year), ...(scales ? { scales } : {}) })
-  const scale = Math.min(...piers.flatMap((result) => (result === null ? [] : draw(result).frame.perMetre)))
+  const frames = piers.flatMap((result) => (result === null ? [] : draw(result).frame))
+  const { top, bottom } = reachOf(frames)
+  const scale = Math.min(...frames.map(({ perMetre }) => perMetre), (size.height - 2 * edge) / (top - bottom))
   return piers.map((result) => result && draw(result, [scale]))
+}
+
+type Reach = Readonly<{ top: number; bottom: number }>
+const reachOf = (all: readonly Reach[]): Reach => ({
+  top: Math.max(...all.map(({ top }) => top)),
+  bottom: Math.min(...all.map(({ bottom }) => bottom)),
+})
+
+/** How far each drawing moves down for its grade to stand as high as that of the others [px]. */
+export function downToGrade(drawn: readonly (SectionDrawing | null)[]): readonly number[] {
+  const frames = drawn.flatMap((one) => one?.frame ?? [])
+  const { top, bottom } = reachOf(frames)
+  return drawn.map((one) => {
+    if (one === null) return 0
+    const { frame } = one
+    return ((top + bottom - frame.top - frame.bottom) / 2) * frame.perMetre
+  })
 }
 
 /** The drawn sections side by side: where there is no 3D picture, and until there is. */
@@ -64,7 +85,8 @@ export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResul
     const cell = size && { width: size.width / Math.max(1, piers.length), height: size.height }
     if (!cell || cell.width < 40 || cell.height < 40) return null
     const words = { length: (value: number) => say(value, 'length'), slope: (value: number) => say(value, 'slope') }
-    return { cell, list: sectionsAtOneScale(piers, cell, { facing, cutPost, layers, say: words }, year) }
+    const list = sectionsAtOneScale(piers, cell, { facing, cutPost, layers, say: words }, year)
+    return { cell, list, down: downToGrade(list) }
   }, [size, piers, facing, cutPost, layers, say, year])
 
   return (
@@ -81,6 +103,7 @@ export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResul
               x={i * drawings.cell.width}
               width={drawings.cell.width}
               height={drawings.cell.height}
+              viewBox={`0 ${-(drawings.down[i] ?? 0)} ${drawings.cell.width} ${drawings.cell.height}`}
               overflow='hidden'
               aria-hidden='true'
             >

@@ -63,9 +63,7 @@ const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
         <span className='cmp-new'>
           <Changed /> {valueWords(row.path, found, say)}
         </span>
-        <span className='cmp-small'>
-          {first.field === null ? words.table.firstHasNone : words.table.instead(valueWords(row.path, first, say))}
-        </span>
+        <span className='cmp-small'>{words.table.instead(valueWords(row.path, first, say))}</span>
       </>
     )
   }

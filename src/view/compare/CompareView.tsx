@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'react'
 import { compareStore } from '../../state/compare.ts'
-import { showColumn } from '../../state/compareActions.ts'
+import { fixedOrder, showColumn } from '../../state/compareActions.ts'
 import { differingFirst, rowsFor } from '../../state/compareRows.ts'
 import { compare as words } from '../../text/en/compare.ts'
 import { text } from '../../text/index.ts'
@@ -31,6 +31,18 @@ const Switcher = ({ all, at }: Readonly<{ all: readonly Shown[]; at: number }>) 
       </button>
     ))}
   </nav>
+)
+
+/** What the piers share, and that their order says nothing. */
+const Shared = ({ isOneSite, isMoved }: Readonly<{ isOneSite: boolean; isMoved: boolean }>) => (
+  <p className='cmp-rail cmp-small'>
+    {isOneSite ? words.same : words.mixed} {isMoved ? words.order.moved : words.order.first}{' '}
+    {isMoved && (
+      <button type='button' className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
+        {words.order.back}
+      </button>
+    )}
+  </p>
 )
 
 /** Piers side by side: pictures in step above, a row a question below. */
@@ -74,12 +86,12 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
       data-count={shown.length}
       style={{ '--count': shown.length } as React.CSSProperties}
     >
-      {!isOn && <CompareHead rows={all} isMoved={isMoved} leave={leave} />}
+      {!isOn && <CompareHead rows={all} leave={leave} />}
       {!isOn && isPhone && <Switcher all={everyone} at={at} />}
       <div className='cmp-scroll'>
         {!isOn && (
           <div className='cmp-plates'>
-            <p className='cmp-rail cmp-small'>{isOneSite ? words.same : words.mixed}</p>
+            <Shared isOneSite={isOneSite} isMoved={isMoved} />
             <Plates all={piers} shown={shown} />
           </div>
         )}

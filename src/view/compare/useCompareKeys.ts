@@ -1,8 +1,9 @@
 import { useEffect } from 'react'
-import { lookFrom, setCut } from '../../state/actions/view.ts'
+import { setCut } from '../../state/actions/view.ts'
 import { closeCompare, compareStore } from '../../state/compare.ts'
 import { project } from '../../state/compareActions.ts'
 import { pierStore } from '../../state/store.ts'
+import { takeView } from '../scene/camera/takeView.ts'
 import { radians } from '../../core/units/quantity.ts'
 
 const turnStep = Math.PI / 24
@@ -32,7 +33,7 @@ function press(key: string, target: EventTarget | null, { count, toggleDark }: S
   if (takesKeys(target)) return false
   if (key === 'ArrowLeft') turnCut(-1)
   else if (key === 'ArrowRight') turnCut(1)
-  else if (key === 'Home') lookFrom(pierStore, 'section')
+  else if (key === 'Home') takeView(pierStore, 'section')
   else if (projected === null) return false
   else if (key === 'PageDown' || key === 'ArrowDown' || (key === ' ' && !takesSpace(target)))
     project(compareStore, Math.min(count - 1, projected + 1))

@@ -1,5 +1,5 @@
 import type { PierSpec } from '../../core/model/spec.ts'
-import type { InputCell } from '../../state/compareInputs.ts'
+import { type InputCell, isPart } from '../../state/compareInputs.ts'
 import { compare as words } from '../../text/en/compare.ts'
 import { text } from '../../text/index.ts'
 import type { Say } from '../hooks/useUnits.ts'
@@ -11,7 +11,7 @@ const named: Readonly<Record<string, (id: string) => string | undefined>> = {
 
 /** The value of an input as a reader says it. */
 export function valueWords(path: string, { field, value }: InputCell, say: Say): string {
-  if (field === null) return words.table.hasNone
+  if (field === null) return isPart(path) ? words.table.absent : words.table.hasNone
   if (field.type === 'part') return value === true ? words.table.present : words.table.absent
   if (value === null) return text.fields[path as keyof typeof text.fields]?.none ?? text.app.fields.none
   if (field.type === 'number') return typeof value === 'number' ? say(value, field.quantity) : String(value)
