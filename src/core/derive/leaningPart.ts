@@ -18,5 +18,5 @@ export function leaningPart(frame: PierFrame, post: LeaningPost): Part {
   for (const lift of lifts) take(lift.id, surfaceOf(profile, lift.to))
   const inHole = postBetween(post, from, frame.grade)
   if (spec.top.heaped > 0 && end.kind === 'top') take('heap', heapFall(end.surface, frame.innerRadius, spec.top.heaped))
-  return { id: 'post', role: 'wood', label: 'post', solids: [leaningSolid(post)], inHole, displaces }
+  return { id: 'post', role: 'wood', label: 'post', solids: [leaningSolid(post)], inHole, displaces, leaning: post }
 }

@@ -1,5 +1,5 @@
 import { bars } from '../engineering/tables/bars.ts'
-import { placeOn } from '../geometry/leaningPost.ts'
+import { type LeaningPost, placeOn } from '../geometry/leaningPost.ts'
 import { type ConvexSolid, placedSurface, placedVolume, type Point3, rod } from '../geometry/placed.ts'
 import { radiusAlong } from '../geometry/radial.ts'
 import { heightAt } from '../geometry/surface.ts'
@@ -21,11 +21,12 @@ export type Part = Readonly<{
   /** Volume below grade, in the hole and in no other zone [m3]. */
   inHole: number
   displaces: Readonly<Record<string, number>>
+  leaning?: LeaningPost
 }>
 
 /** Bars, bolts and bracket steel, and a post off plumb, with what each takes off its host's volume. */
 export const placedZones = (frame: PierFrame): PlacedZone[] =>
-  placedParts(frame).map(({ id, role, label, solids, inHole, displaces }) => ({
+  placedParts(frame).map(({ id, role, label, solids, inHole, displaces, leaning }) => ({
     build: 'placed',
     id,
     role,
@@ -35,6 +36,7 @@ export const placedZones = (frame: PierFrame): PlacedZone[] =>
     surface: placedSurface(solids),
     inHole: cubicMetres(inHole),
     displaces: Object.fromEntries(Object.entries(displaces).flatMap(([zone, v]) => (v > 0 ? [[zone, cubicMetres(v)]] : []))),
+    ...(leaning ? { leaning } : {}),
   }))
 
 export const placedParts = (frame: PierFrame): Part[] => [

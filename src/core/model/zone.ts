@@ -1,5 +1,6 @@
 import type { CubicMetres, SquareMetres } from '../units/quantity.ts'
 import type { Measure, Role } from './solid.ts'
+import type { LeaningPost } from '../geometry/leaningPost.ts'
 import type { Corner } from '../geometry/corner.ts'
 import type { ConvexSolid } from '../geometry/placed.ts'
 
@@ -38,6 +39,8 @@ export type PlacedZone = Readonly<{
   inHole: CubicMetres
   /** Zone id to the part of this zone's volume that lies inside that zone. */
   displaces: Readonly<Record<string, CubicMetres>>
+  /** The post that it is, off plumb. */
+  leaning?: LeaningPost
 }>
 
 export type Zone = SweptZone | PlacedZone

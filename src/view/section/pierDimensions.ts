@@ -1,4 +1,6 @@
 import { heightAlong } from '../../core/geometry/corner.ts'
+import { reachAlong } from '../../core/geometry/leaningPost.ts'
+import { postOf } from '../../core/geometry/postOf.ts'
 import { plane } from '../../core/geometry/surface.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role } from '../../core/model/solid.ts'
@@ -29,16 +31,8 @@ const clear = 0.0005
 
 /** Where the post's faces are in the section, as a distance from the axis [m]; what the reader sees of its width. */
 function postHalf(zones: readonly Zone[], rightAngle: number): number {
-  for (const zone of zones) {
-    if (zone.role !== 'wood' || zone.build !== 'swept') continue
-    for (const corner of zone.corners) {
-      if (!('at' in corner)) continue
-      if (corner.at.kind === 'circle' && corner.at.r > 0) return corner.at.r
-      if (corner.at.kind === 'rectangle')
-        return Math.abs(Math.cos(rightAngle)) * corner.at.hx + Math.abs(Math.sin(rightAngle)) * corner.at.hz
-    }
-  }
-  return 0
+  const post = postOf(zones)
+  return post ? reachAlong(post.outline, rightAngle) : 0
 }
 
 /** Highest point of a finished top of concrete or mix, and of its rim [m]; null when nothing stands above the ground. */

@@ -1,4 +1,5 @@
 import { polygonAt } from '../../core/geometry/corner.ts'
+import { placeOn } from '../../core/geometry/leaningPost.ts'
 import { placedRings } from '../../core/geometry/placed.ts'
 import type { Zone } from '../../core/model/zone.ts'
 import { innermost } from './innermost.ts'
@@ -24,8 +25,10 @@ export function sectionAnchors(zone: Zone, theta: number, floor: number, reach =
         number,
         number,
       ]
-      const ends =
-        solid.kind === 'rod'
+      const post = zone.leaning
+      const ends = post
+        ? [postNamedBelow, 0, floor / 2].map((h) => placeOn(post, 0, (h - post.foot[1]) / Math.cos(post.lean), 0))
+        : solid.kind === 'rod'
           ? [mix(solid.from, solid.to, 0.1), mix(solid.from, solid.to, 0.9), mix(solid.from, solid.to, 0.5)]
           : [[x, y, z] as const]
       return ends.map(([px, py, pz]): FacePlace => [Math.atan2(pz, px), Math.hypot(px, pz), py])

@@ -15,10 +15,11 @@ uniform vec3 uZoneTo;
 uniform int uWetCount;
 uniform vec4 uWetTo[${mostBands}];
 uniform vec4 uWetSide;
+uniform vec2 uWetLean;
 float levelAt(vec3 levels, float across){ return across < 0.0 ? mix(levels.y, levels.x, -across) : mix(levels.y, levels.z, across); }
 vec3 wetWood(vec3 c){
   if (uWet < 0.5) return c;
-  float across = clamp(dot(vPlace.xz, uWetSide.xy) * uWetSide.z, -1.0, 1.0);
+  float across = clamp((dot(vPlace.xz, uWetSide.xy) - uWetLean.x - uWetLean.y * vPlace.y) * uWetSide.z, -1.0, 1.0);
   float kind = 0.0;
   for (int i = 0; i < ${mostBands}; i++) {
     if (i >= uWetCount) break;

@@ -20,6 +20,8 @@ export type WetUniforms = Readonly<{
   uWetTo: { value: Vector4[] }
   /** Plan direction straight downhill (x, z), and one over half the post along it [1/m]. */
   uWetSide: { value: Vector4 }
+  /** Of a leaning post: how far it has come over at grade, downhill [m], and how much farther with each metre up. */
+  uWetLean: { value: Vector2 }
   /** Of the dry pour: post, wall, top and bottom [m]. */
   uPour: { value: Vector4 }
   uScatter: { value: DataTexture }
@@ -40,6 +42,7 @@ export function createWetUniforms(): WetUniforms {
     uWetCount: { value: 0 },
     uWetTo: { value: Array.from({ length: mostBands }, () => new Vector4()) },
     uWetSide: { value: new Vector4(1, 0, 1, 0) },
+    uWetLean: { value: new Vector2() },
     uPour: { value: new Vector4(0, 1, 1, 0) },
     uScatter: { value: texture },
   }

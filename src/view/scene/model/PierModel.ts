@@ -92,7 +92,7 @@ export class PierModel {
     this.setShared(result, view)
     const post = postBounds(zones)
     const postHalf = (post?.width ?? 0) / 2
-    showWet(this.shared, spec, post, view.wetness === true)
+    showWet(this.shared, spec, zones, view.wetness === true)
     const bent = this.way ? bentZone(this.way.how) : null
     const parted = new Set<string>()
     for (const zone of zones) {

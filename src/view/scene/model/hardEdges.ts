@@ -77,7 +77,7 @@ export function hardEdges(zone: Zone, angles: PlanAngles): Float32Array {
           const q = ring[(i + 1) % ring.length]
           if (q) out.push(...p, ...q)
         })
-      if (solid.kind === 'box')
+      if (solid.kind !== 'rod')
         from.forEach((p, i) => {
           const q = to[i]
           if (q) out.push(...p, ...q)

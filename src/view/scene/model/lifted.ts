@@ -1,5 +1,9 @@
+import { rodLength } from '../../../core/geometry/placed.ts'
 import type { Role } from '../../../core/model/solid.ts'
 import type { Zone } from '../../../core/model/zone.ts'
+
+/** A bar through a leaning post lies askew by no more than this share of its length. */
+const nearlyLevel = 0.1
 
 export type Offset = readonly [number, number, number]
 
@@ -39,7 +43,7 @@ export function liftedOffsets(zones: readonly Zone[], depth: number): ReadonlyMa
     const up = rank * step
     if (zone.role === 'bar' && zone.build === 'placed') {
       const solid = zone.solids[0]
-      const isLevel = solid?.kind === 'rod' && Math.abs(solid.to[1] - solid.from[1]) < 1e-6
+      const isLevel = solid?.kind === 'rod' && Math.abs(solid.to[1] - solid.from[1]) < nearlyLevel * rodLength(solid.from, solid.to)
       if (solid?.kind === 'rod' && isLevel) {
         const length = Math.hypot(solid.to[0] - solid.from[0], solid.to[2] - solid.from[2])
         const out = 0.75 * length + 0.1

@@ -3,7 +3,10 @@ import type { WoodWetness } from '../../../core/engineering/tables/contactWetnes
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { dryPourOf } from '../../../state/dryPourDerived.ts'
 import { moistureOf } from '../../../state/moistureDerived.ts'
-import type { PostBounds } from '../materials/zoneMaterials.ts'
+import { shiftAt } from '../../../core/geometry/leaningPost.ts'
+import { postOf } from '../../../core/geometry/postOf.ts'
+import type { Zone } from '../../../core/model/zone.ts'
+import { postBounds } from './postBounds.ts'
 import { scatterRaster, type WetUniforms } from '../materials/wetUniforms.ts'
 import { wetBands } from './wetBands.ts'
 
@@ -13,13 +16,16 @@ const rank: Readonly<Record<WoodWetness, number>> = { 'dries-out': 0, 'wet-at-ti
 const byteOf: Readonly<Record<ScatterClass, number>> = { sound: 0, weak: 80, crumbly: 160, powder: 240 }
 
 /** Puts a spec's wet wood and dry pour into what the materials read. `isOn` false: the materials show none of it, and nothing is worked out. */
-export function showWet(wet: WetUniforms, spec: PierSpec, post: PostBounds | null, isOn: boolean): void {
+export function showWet(wet: WetUniforms, spec: PierSpec, zones: readonly Zone[], isOn: boolean): void {
+  const post = postBounds(zones)
+  const leaning = postOf(zones)?.leaning
   wet.uWet.value = isOn && post ? 1 : 0
   wet.uWetPour.value = 0
   if (!isOn) return
   const half = (post?.width ?? 0.14) / 2
   const { downhill } = spec.site
   wet.uWetSide.value.set(Math.cos(downhill), Math.sin(downhill), 1 / half, 0)
+  wet.uWetLean.value.set(leaning ? shiftAt(leaning, 0) : 0, leaning ? Math.tan(leaning.lean) : 0)
   const { profile, groundline } = moistureOf(spec)
   const { uphill, axis, downhill: lower } = groundline.bands
   wet.uZoneFrom.value.set(uphill.from, axis.from, lower.from)

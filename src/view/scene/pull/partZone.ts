@@ -1,5 +1,5 @@
 import type { Parting } from '../../../core/derive/lettingGo.ts'
-import { type ConvexSolid, middleOf, rod } from '../../../core/geometry/placed.ts'
+import { type ConvexSolid, middleOf, type Point3, prism, rod } from '../../../core/geometry/placed.ts'
 import { placedMesh } from '../../../core/geometry/placedMesh.ts'
 import type { PlanAngles } from '../../../core/geometry/planAngles.ts'
 import type { Mesh } from '../../../core/model/solid.ts'
@@ -47,24 +47,37 @@ function partSwept(zone: SweptZone, { mesh, edges }: Drawn, parting: Parting, an
   }
 }
 
-/** Rods cut across: `goes` says of a piece, by the share along and the place of its middle, whether it leaves. */
-function cutRods(
-  solids: readonly ConvexSolid[],
-  cutsOf: (solid: ConvexSolid & { kind: 'rod' }) => number[],
-  goes: (p: readonly number[]) => boolean,
-) {
+const between = (p: Point3, q: Point3, t: number): Point3 => [p[0] + (q[0] - p[0]) * t, p[1] + (q[1] - p[1]) * t, p[2] + (q[2] - p[2]) * t]
+
+/** Middles of the two ends of a part that is cut across: a rod, a leaning post; null for plates. */
+function middleLine(solid: ConvexSolid): [Point3, Point3] | null {
+  if (solid.kind === 'box') return null
+  if (solid.kind === 'rod') return [solid.from, solid.to]
+  const middle = (ring: readonly Point3[]) => middleOf(prism(ring, ring))
+  return [middle(solid.from), middle(solid.to)]
+}
+
+/** A part of it, from one share of its length to another. */
+function stretchOf(solid: ConvexSolid, a: number, b: number): ConvexSolid {
+  if (solid.kind === 'box') return solid
+  if (solid.kind === 'rod') return rod(between(solid.from, solid.to, a), between(solid.from, solid.to, b), solid.radius)
+  const ring = (t: number) => solid.from.map((p, i) => between(p, solid.to[i] ?? p, t))
+  return prism(ring(a), ring(b))
+}
+
+/** Rods and leaning posts cut across: `goes` says of a piece, by the share along and the place of its middle, whether it leaves. */
+function cutRods(solids: readonly ConvexSolid[], cutsOf: (from: Point3, to: Point3) => number[], goes: (p: readonly number[]) => boolean) {
   const pieces: { goes: ConvexSolid[]; stays: ConvexSolid[] } = { goes: [], stays: [] }
   for (const solid of solids) {
-    if (solid.kind !== 'rod') {
+    const line = middleLine(solid)
+    if (line === null) {
       pieces[goes(middleOf(solid)) ? 'goes' : 'stays'].push(solid)
       continue
     }
-    const { from, to, radius } = solid
-    const at = (t: number) => [0, 1, 2].map((k) => (from[k] ?? 0) + ((to[k] ?? 0) - (from[k] ?? 0)) * t) as unknown as typeof from
-    const cuts = [0, ...cutsOf(solid).filter((t) => t > 1e-6 && t < 1 - 1e-6), 1].sort((p, q) => p - q)
+    const cuts = [0, ...cutsOf(...line).filter((t) => t > 1e-6 && t < 1 - 1e-6), 1].sort((p, q) => p - q)
     for (let i = 0; i + 1 < cuts.length; i++) {
       const [a, b] = [cuts[i] ?? 0, cuts[i + 1] ?? 1]
-      pieces[goes(at((a + b) / 2)) ? 'goes' : 'stays'].push(rod(at(a), at(b), radius))
+      pieces[goes(between(...line, (a + b) / 2)) ? 'goes' : 'stays'].push(stretchOf(solid, a, b))
     }
   }
   return pieces
@@ -79,12 +92,12 @@ function partPlaced(zone: PlacedZone, parting: Parting, postHalf: number, angles
     level === null
       ? cutRods(
           zone.solids,
-          ({ from, to }) => [along(from[0], to[0], -postHalf), along(from[0], to[0], postHalf)],
+          (from, to) => [along(from[0], to[0], -postHalf), along(from[0], to[0], postHalf)],
           (p) => Math.abs(p[0] ?? 0) < postHalf,
         )
       : cutRods(
           zone.solids,
-          ({ from, to }) => [along(from[1], to[1], level)],
+          (from, to) => [along(from[1], to[1], level)],
           (p) => (p[1] ?? 0) > level,
         )
   return { goes: drawn(goes), stays: drawn(stays) }
