@@ -85,8 +85,9 @@ export function drawSection({
     mostNames(isNarrow, over.length > 0),
   )
   const column = layers.labels ? widestName(named, type.name) + 30 : 16
-  // A narrow drawing has its names on the left and its figures on the right.
-  const beside = isNarrow ? (layers.dimensions ? 132 : 28) : column + 12
+  // A narrow drawing has its names on the left, its figures or the words for water on the right.
+  const hasRight = layers.dimensions || (layers.labels && layers.wetness)
+  const beside = isNarrow ? (hasRight ? 132 : 28) : column + 12
   const room = { left: column + 12, right: size.width - beside, top: 12, bottom: size.height - 12 }
   const reach = isNarrow ? Math.max(result.spec.hole.diameter, result.spec.hole.bell?.diameter ?? 0) * 0.58 : ground.half
   const largest = Math.min((room.right - room.left) / (2 * reach), (room.bottom - room.top) / (top - ground.bottom))

@@ -29,7 +29,8 @@ type Entry = { wish: LabelWish; anchor: Pixel; y: number }
 
 /**
  * Names in two columns, left and right of the picture, each on a leader of one bend. Sides stay as in `before` where they can;
- * a column is sorted by the height of its anchors, pushed apart by least squares, and freed of crossings.
+ * a column is sorted by the height of its anchors, pushed apart by least squares, and freed of crossings. Of more names than a column has
+ * height for, the first of the list stand.
  */
 export function placeLabels(wishes: readonly LabelWish[], columns: Columns, before: ReadonlyMap<string, Side>): PlacedLabel[] {
   const sides = chooseSides(wishes, columns, before)
@@ -66,8 +67,15 @@ function chooseSides(wishes: readonly LabelWish[], columns: Columns, before: Rea
 
 const takenHeight = (columns: Columns, side: Side): number => columns.taken[side].reduce((sum, [low, high]) => sum + high - low, 0)
 
-function placeColumn(entries: Entry[], side: Side, columns: Columns): PlacedLabel[] {
-  if (entries.length === 0) return []
+function placeColumn(wanted: readonly Entry[], side: Side, columns: Columns): PlacedLabel[] {
+  for (let count = wanted.length; count > 0; count--) {
+    const placed = placeAll(wanted.slice(0, count), side, columns)
+    if (count === 1 || placed.every(({ box }) => box.y + box.height <= columns.bottom + 1e-6)) return placed
+  }
+  return []
+}
+
+function placeAll(entries: Entry[], side: Side, columns: Columns): PlacedLabel[] {
   entries.sort((a, b) => a.anchor[1] - b.anchor[1] || (a.wish.id < b.wish.id ? -1 : 1))
   const inner = side === 'left' ? columns.left : columns.right
   const away = side === 'left' ? -1 : 1

@@ -36,6 +36,24 @@ describe('[V10] names beside the picture', () => {
     )
   })
 
+  it('stay in a column that is too low for all of them: the first of the list stand, whatever is taken', () => {
+    const low = { ...columns, bottom: 210, taken: { left: [[10, 90] as const], right: [[120, 150] as const] } }
+    fc.assert(
+      fc.property(anyWishes, (wishes) => {
+        const placed = placeLabels(wishes, low, new Map())
+        for (const side of ['left', 'right'] as const) {
+          const own = placed.filter((one) => one.side === side)
+          if (own.length > 1) for (const { box } of own) expect(box.y + box.height).toBeLessThanOrEqual(low.bottom + 1e-6)
+          // Nobody stands who comes later in the list than one of the same side who had to go.
+          const onSide = wishes.filter(({ anchors }) => (side === 'left' ? anchors.left && !anchors.right : anchors.right && !anchors.left))
+          const stands = onSide.map(({ id }) => own.some((one) => one.id === id))
+          expect(stands).toEqual([...stands].sort((a, b) => Number(b) - Number(a)))
+        }
+      }),
+      { numRuns: 300 },
+    )
+  })
+
   it('stand near their parts when there is room', () => {
     const wish: LabelWish = { id: 'post', lines: ['Post'], width: 60, height: 26, anchors: { left: [300, 200] } }
     const [label] = placeLabels([wish], columns, new Map())
