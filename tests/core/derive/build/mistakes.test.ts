@@ -73,6 +73,16 @@ describe('the numbers follow a mistake', () => {
     expect(withMistakes(bare, ['bar-too-high']).bars?.aboveFoot).toBeCloseTo(inch(13.5), 9)
   })
 
+  it('off plumb: two degrees, out of line by their tangent over the buried length, and a bar nearer to one wall', () => {
+    const spec = withMistakes(bare, ['off-plumb'])
+    expect(spec.post.lean).toBe(amiss.lean)
+    const check = (result: typeof right, id: string) => result.checks.find((one) => one.id === id)
+    expect(check(right, 'post-plumb')).toBeUndefined()
+    expect(check(wrong('off-plumb'), 'post-plumb')?.demand?.value).toBeCloseTo(inch(48) * Math.tan(toSI(2, 'deg')), 9)
+    const cover = (result: typeof right) => check(result, 'bar-end-cover')?.allowable?.value ?? Number.NaN
+    expect(cover(wrong('off-plumb'))).toBeLessThan(cover(right))
+  })
+
   it('a flat, a dished and a low top each hold less concrete than the one before it', () => {
     const mix = [right, wrong('flat-top'), wrong('dished-top'), wrong('dished-top', 'low-fill')].map((result) => head(result, 'mix-volume'))
     expect([...mix].sort((a, b) => b - a)).toEqual(mix)
