@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { fieldAt } from '../../src/core/spec/fields.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
+import { parseQuantity } from '../../src/core/units/parse.ts'
 import { openDocument } from '../../src/state/actions/document.ts'
 import { undo } from '../../src/state/actions/history.ts'
 import { setUnits } from '../../src/state/actions/view.ts'
@@ -9,6 +10,7 @@ import { pierStore } from '../../src/state/store.ts'
 import type { NumberField as Field } from '../../src/state/slider.ts'
 import { text } from '../../src/text/index.ts'
 import { NumberField } from '../../src/view/panels/inputs/NumberField.tsx'
+import { boxText } from '../../src/view/panels/inputs/useEntry.ts'
 import { draw, leave, press, setValue } from './page.ts'
 
 const path = 'hole.diameter'
@@ -137,5 +139,37 @@ describe('[P1] a number with a unit', () => {
     await key(box(), 'Enter')
     expect(document.querySelector('img')).toBeNull()
     expect(told()).toContain('<img')
+  })
+
+  it('tells an absurd value by its own bounds alone, in few digits', async () => {
+    await type('1e99')
+    await key(box(), 'Enter')
+    expect(document.querySelectorAll('.field-error')).toHaveLength(1)
+    expect(told()).toContain('48 in')
+  })
+})
+
+describe('[P1] a number that is no length', () => {
+  it('says what may be typed where nothing can be read', async () => {
+    await view.end()
+    view = await draw(<NumberField field={fieldAt(defaultDocument.spec, 'site.slope') as Field} help='' />)
+    await type('abc')
+    await key(box(), 'Enter')
+    expect(told()).toContain(text.app.fields.between('0%', '50%'))
+    expect(told()).not.toContain('18 in')
+    await type('1e99')
+    await key(box(), 'Enter')
+    expect(told()).toContain('1e+99%')
+  })
+
+  it('has degrees by their sign, and reads them back', () => {
+    for (const [value, quantity, said] of [
+      [(18.43 * Math.PI) / 180, 'angle', '18.43°'],
+      [5.5, 'temperature', '41.9 °F'],
+    ] as const) {
+      expect(boxText(value, quantity, 'us')).toBe(said)
+      const read = parseQuantity(said, quantity)
+      expect(read.ok && read.value).toBeCloseTo(value, 9)
+    }
   })
 })

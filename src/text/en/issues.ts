@@ -8,7 +8,7 @@ type Sentence = (facts: IssueFacts) => string
 export const issues: Readonly<Record<IssueCode, Sentence>> = {
   empty: ({ field }) => `${field} is empty. Type a value.`,
   'too-long': ({ field, limit }) => `${field}: that is too much text for a value (${limit} characters at most).`,
-  'not-a-number': ({ field, got }) => `${field}: "${got}" can't be read as a value. Try 18, 18 in, 1'-6" or 0.457 m.`,
+  'not-a-number': ({ field, got, limit }) => `${field}: "${got}" can't be read as a value. ${limit || `Try 18, 18 in, 1'-6" or 0.457 m.`}`,
   'not-finite': ({ field }) => `${field}: that number is too big to work with.`,
   'missing-unit': ({ field, got, limit }) => `${field}: "${got}" has no unit. Write one of ${limit}.`,
   'unknown-unit': ({ field, got }) => `${field}: the unit in "${got}" is not known here.`,

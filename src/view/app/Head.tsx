@@ -87,17 +87,39 @@ const FileActions = () => (
   </>
 )
 
+/** An arrow back, or forward. */
+const Step = (props: Readonly<{ word: string; path: string; disabled: boolean; onClick: () => void }>) => (
+  <button
+    type='button'
+    className='button plain step'
+    aria-label={props.word}
+    title={props.word}
+    disabled={props.disabled}
+    onClick={props.onClick}
+  >
+    <svg viewBox='0 0 20 16' width='20' height='16' aria-hidden='true' focusable='false'>
+      <path d={props.path} fill='none' stroke='currentColor' strokeWidth='1.8' />
+    </svg>
+  </button>
+)
+
 const Undo = () => {
   const { past, future } = useHistory()
   const isLooking = useIsLooking()
   return (
     <div className='head-group'>
-      <button type='button' className='button plain' disabled={past === 0 && !isLooking} onClick={() => undo(pierStore)}>
-        {text.app.actions.undo}
-      </button>
-      <button type='button' className='button plain' disabled={future === 0 || isLooking} onClick={() => redo(pierStore)}>
-        {text.app.actions.redo}
-      </button>
+      <Step
+        word={text.app.actions.undo}
+        path='M8 1.5 3 6.5l5 5M3.5 6.5h9a4 4 0 0 1 0 8H9'
+        disabled={past === 0 && !isLooking}
+        onClick={() => undo(pierStore)}
+      />
+      <Step
+        word={text.app.actions.redo}
+        path='M12 1.5l5 5-5 5M16.5 6.5h-9a4 4 0 0 0 0 8H11'
+        disabled={future === 0 || isLooking}
+        onClick={() => redo(pierStore)}
+      />
     </div>
   )
 }

@@ -29,9 +29,17 @@ const drawsIn3D = ((): boolean => {
   }
 })()
 
+let hasTold = false
+
 /** The drawn section in place of the 3D picture, for good. */
 const InPlace = ({ why }: { why: 'no-webgl' | 'scene-failed' }) => {
   useEffect(() => {
+    if (why === 'no-webgl') {
+      // For the whole page, so told once: not again after each look at something else.
+      if (!hasTold) notify(pierStore, { code: why })
+      hasTold = true
+      return
+    }
     notify(pierStore, { code: why })
     return () => dismiss(pierStore, why)
   }, [why])

@@ -38,7 +38,11 @@ export const Plates = ({ all, shown }: Readonly<{ all: readonly ComparedPier[]; 
         <div key={compared.pick} className='cmp-plate'>
           <h3>
             {title}
-            {tag !== null && <span className='cmp-tag'>{tag}</span>}
+            {tag !== null && (
+              <span className='cmp-tag' title={tag}>
+                {tag}
+              </span>
+            )}
             {changes !== null && <span className='cmp-small'>{changes}</span>}
           </h3>
           <div className='cmp-plate-actions'>

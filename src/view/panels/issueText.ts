@@ -23,9 +23,25 @@ const facts = (value: Issue['got'], issue: Issue, system: UnitSystem): string =>
 export const fieldLabel = (path: string): string =>
   Object.hasOwn(text.fields, path) ? text.fields[path as keyof typeof text.fields].label : path
 
+/** A number of more digits than anyone reads keeps three. */
+const readable = (said: string): string => said.replace(/\d\.\d{4,}(?=e)/, (digits) => String(Number(Number(digits).toPrecision(3))))
+
+/** What may be typed at a path where nothing could be read; a length has examples of its own. */
+const boundsAt = (path: string, system: UnitSystem): string => {
+  const field = fields.find((one) => one.path === path)
+  if (field?.type !== 'number' || field.quantity === 'length') return ''
+  const unit = field.unit?.[system]
+  const say = (value: number): string => formatText(value, field.quantity, system, unit === undefined ? {} : { unit })
+  return text.app.fields.between(say(field.min), say(field.max))
+}
+
 /** An issue as one or two sentences in the reader's units. */
 export const issueText = (issue: Issue, system: UnitSystem): string => {
   const sentence = Object.hasOwn(text.issues, issue.code) ? text.issues[issue.code as keyof typeof text.issues] : null
   if (!sentence) return `${fieldLabel(issue.path)}: ${issue.code}`
-  return sentence({ field: fieldLabel(issue.path), got: facts(issue.got, issue, system), limit: facts(issue.limit, issue, system) })
+  return sentence({
+    field: fieldLabel(issue.path),
+    got: readable(facts(issue.got, issue, system)),
+    limit: issue.code === 'not-a-number' ? boundsAt(issue.path, system) : readable(facts(issue.limit, issue, system)),
+  })
 }

@@ -31,7 +31,7 @@ export const PierList = ({ onLeave }: { onLeave: () => void }) => {
   return (
     <section className='shelf-list' aria-label={words.list}>
       <div className='shelf-seek'>
-        <h3>{words.count(piers.length)}</h3>
+        <h3>{piers.length === 0 ? words.list : words.count(piers.length)}</h3>
         {piers.length > 1 && (
           <input
             className='box'

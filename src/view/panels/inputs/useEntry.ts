@@ -9,6 +9,9 @@ import type { QuantityKind, UnitSystem } from '../../../core/units/quantity.ts'
 import type { NumberField } from '../../../state/slider.ts'
 import { useResult, usePier, useSpec } from '../../hooks/usePier.ts'
 
+/** Degrees by the sign that people write. */
+const signed = (text: string): string => text.replace(/ deg([FC]?)$/, (_, scale: string) => (scale === '' ? '°' : ` °${scale}`))
+
 /** The value in one unit, with as many digits as people write. */
 const inUnit = (value: number, unit: UnitId): string => `${Number(fromSI(value, unit).toFixed(2))}${unit === '1' ? '' : ` ${unit}`}`
 
@@ -19,7 +22,7 @@ export const boxText = (value: number, quantity: QuantityKind, system: UnitSyste
     const reading = parseQuantity(text, quantity, unit)
     return reading.ok && Math.abs(reading.value - value) <= 1e-9 * Math.max(1e-9, Math.abs(value))
   }
-  return [...own, formatText(value, quantity, system)].find(reads) ?? editText(value, quantity, system)
+  return signed([...own, formatText(value, quantity, system)].find(reads) ?? editText(value, quantity, system))
 }
 
 /**
@@ -33,6 +36,13 @@ export const restingText = (settled: string): string =>
   )
 
 const noIssues: readonly Issue[] = []
+const ofRange: readonly string[] = ['below-minimum', 'above-maximum']
+
+/** A value beyond its own bounds is told by these alone: what else would not fit then says nothing more. */
+const firstOf = (issues: readonly Issue[], path: string): readonly Issue[] => {
+  const own = issues.filter((issue) => issue.path === path && ofRange.includes(issue.code))
+  return own.length > 0 ? own : issues
+}
 
 /** What a number field shows: its value on show, what was typed and refused, and the issues that name it. */
 export const useEntry = (field: NumberField) => {
@@ -55,7 +65,7 @@ export const useEntry = (field: NumberField) => {
     resting: restingText(settled),
     isTyping: typed !== null,
     setTyped,
-    errors: entry?.issues ?? noIssues,
+    errors: entry ? firstOf(entry.issues, field.path) : noIssues,
     warnings,
   }
 }
