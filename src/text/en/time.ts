@@ -34,6 +34,8 @@ export const time = {
     right: 'Right',
     asBuilt: 'As built',
     none: 'no number',
+    within: 'within its limit',
+    beyond: (times: string): string => `${times} of its limit`,
     spoken: (step: string, what: string): string => `${step}: ${what}`,
   },
 

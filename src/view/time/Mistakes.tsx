@@ -3,6 +3,7 @@ import type { MistakeId } from '../../core/model/buildStep.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import { putRight, setMistake } from '../../state/actions/view.ts'
 import { meantResult } from '../../state/derived.ts'
+import { worseChecks } from '../../state/worseChecks.ts'
 import { pierStore } from '../../state/store.ts'
 import { build } from '../../text/en/build.ts'
 import { time } from '../../text/en/time.ts'
@@ -14,7 +15,9 @@ const words = time.build
 
 type Change = Readonly<{ label: string; right: string; wrong: string }>
 
-/** The main numbers that are other than they would be, as they are read. */
+const nameOf = (id: string): string => (text.answers as Readonly<Record<string, { label: string }>>)[id]?.label ?? id
+
+/** What is missed that would not be, then the main numbers that are other than they would be, as they are read. */
 function changesOf(meant: PierResult, built: PierResult, say: Say): readonly Change[] {
   const read = (value: number | null | undefined, quantity: Parameters<Say>[1]): string =>
     value == null ? words.none : say(value, quantity)
@@ -25,12 +28,17 @@ function changesOf(meant: PierResult, built: PierResult, say: Say): readonly Cha
       wrong: read(built.uplift.allowable, 'force'),
     },
     ...meant.headlines.map(({ id, value, quantity }) => ({
-      label: (text.answers as Readonly<Record<string, { label: string }>>)[id]?.label ?? id,
+      label: nameOf(id),
       right: read(value, quantity),
       wrong: read(built.headlines.find((one) => one.id === id)?.value, quantity),
     })),
   ]
-  return rows.filter(({ right, wrong }) => right !== wrong)
+  const missed = worseChecks(meant, built).map(({ id, ratio }) => ({
+    label: nameOf(id),
+    right: words.within,
+    wrong: words.beyond(say(ratio, 'ratio')),
+  }))
+  return [...missed, ...rows.filter(({ right, wrong }) => right !== wrong)]
 }
 
 /** Mistakes of a step as switches; picture and numbers follow. */
