@@ -6,15 +6,15 @@ import { worseChecks } from '../../src/state/worseChecks.ts'
 
 describe('checks that a mistake takes over their limit', () => {
   const meant = derivePier(defaultSpec)
-  const after = (...ids: Parameters<typeof withMistakes>[1]) => worseChecks(meant, derivePier(withMistakes(defaultSpec, ids)))
+  const missedWith = (...ids: Parameters<typeof withMistakes>[1]) => worseChecks(meant, derivePier(withMistakes(defaultSpec, ids)))
 
   it('a post off plumb is out of line by more than drilled piers may be: two degrees to 1.5 %', () => {
-    const plumb = after('off-plumb').find(({ id }) => id === 'post-plumb')
+    const plumb = missedWith('off-plumb').find(({ id }) => id === 'post-plumb')
     expect(plumb?.ratio).toBeCloseTo(Math.tan((2 * Math.PI) / 180) / 0.015, 9)
   })
 
   it('a short bar comes too little out of the post', () => {
-    expect(after('bar-too-short').map(({ id }) => id)).toContain('bar-outside-post')
+    expect(missedWith('bar-too-short').map(({ id }) => id)).toContain('bar-outside-post')
   })
 
   it('nothing for the pier as it is meant, nor for what it misses already', () => {
