@@ -45,7 +45,7 @@ const seriousFindings = async (app: App): Promise<string[]> => {
 
 test.use({ viewport: { width: 900, height: 600 } })
 
-test('building is stepped by the keyboard, told in words, and what is not there yet is not drawn', async ({ app }) => {
+test('[W1] building is stepped by the keyboard, told in words, and what is not there yet is not drawn', async ({ app }) => {
   await app.open()
   const spec = await app.spec()
   const whole = await app.read('shownParts')
@@ -70,7 +70,7 @@ test('building is stepped by the keyboard, told in words, and what is not there 
   expect(await app.spec()).toEqual(spec)
 })
 
-test('a mistake changes picture and numbers, and is put right', async ({ app }) => {
+test('[W2] a mistake changes picture and numbers, and is put right', async ({ app }) => {
   await app.page.setViewportSize({ width: 1280, height: 800 })
   await app.open()
   const right = { spec: await app.spec(), hole: await app.holeVolume() }
@@ -92,7 +92,7 @@ test('a mistake changes picture and numbers, and is put right', async ({ app }) 
   await press(app, 'Home', 'Escape')
 })
 
-test('the first month says a range and whose call it is; a dry pour has no curve', async ({ app }) => {
+test('[W3] the first month says a range and whose call it is; a dry pour has no curve', async ({ app }) => {
   await app.page.setViewportSize({ width: 1280, height: 800 })
   await app.open()
   await openTime(app, 'month')
@@ -109,7 +109,7 @@ test('the first month says a range and whose call it is; a dry pour has no curve
   await expect(told(app)).not.toHaveText(/%/)
 })
 
-test('the years are told as a range and never as one year, beside the rows that disagree', async ({ app }) => {
+test('[W4] the years are told as a range and never as one year, beside the rows that disagree', async ({ app }) => {
   await app.open()
   await openTime(app, 'years')
   await press(app, 'ArrowRight', 'PageDown', ' ', 'PageUp')
@@ -123,9 +123,22 @@ test('the years are told as a range and never as one year, beside the rows that 
   await expect(about(app)).toContainText('Common practice, no source.')
   await expect(about(app)).toContainText('0 of 125 failed in 50 years')
   await expect(about(app)).toContainText(words.years.cannot)
+  // What the range leaves open is counted out over the picture, and drawn in it.
+  const tally = (counts: Readonly<Partial<Record<'sound' | 'open', number>>>): Locator =>
+    app.page.getByRole('img', {
+      name: Object.entries(counts)
+        .map(([state, count]) => words.years.tally[state as 'sound' | 'open'](String(count)))
+        .join(', '),
+      exact: true,
+    })
+  await expect(tally({ sound: 10, open: 10 })).toBeVisible()
+  const after10 = await app.picture()
+  await press(app, 'PageDown', 'PageDown')
+  await expect(tally({ open: 20 })).toBeVisible()
+  expect(await app.isSamePicture(await app.picture(), after10)).toBe(false)
 })
 
-test('playing the years moves the moment and leaves geometry where it was; the hand stops it', async ({ app }) => {
+test('[W5] playing the years moves the moment and leaves geometry where it was; the hand stops it', async ({ app }) => {
   await app.page.setViewportSize({ width: 480, height: 420 })
   await app.open()
   await openTime(app, 'years')
@@ -144,7 +157,7 @@ test('playing the years moves the moment and leaves geometry where it was; the h
   expect((await app.renderer()).frames).toBe(frames)
 })
 
-test('with less motion wished for, playing goes in steps', async ({ app }) => {
+test('[W6] with less motion wished for, playing goes in steps', async ({ app }) => {
   await app.page.emulateMedia({ reducedMotion: 'reduce' })
   await app.open()
   await openTime(app, 'years')

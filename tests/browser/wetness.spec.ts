@@ -20,7 +20,7 @@ const withLayer = async (app: App, isOn: boolean): Promise<Buffer> => {
   return app.picture()
 }
 
-test('wet wood is shown when it is asked for, with its classes in words, and goes again', async ({ app }) => {
+test('[W7] wet wood is shown when it is asked for, with its classes in words, and goes again', async ({ app }) => {
   await app.open()
   const before = await withLayer(app, false)
   expect(await app.isSamePicture(await withLayer(app, true), before)).toBe(false)
@@ -31,7 +31,7 @@ test('wet wood is shown when it is asked for, with its classes in words, and goe
   expect(await app.isSamePicture(await withLayer(app, false), before)).toBe(true)
 })
 
-test('rain runs off a crown, and to the post once the rim lies below uphill grade', async ({ app }) => {
+test('[W8] rain runs off a crown, and to the post once the rim lies below uphill grade', async ({ app }) => {
   await app.open()
   await withLayer(app, true)
   await expect(plate(app, words.marks.rain.ground)).toHaveCount(1)
@@ -45,7 +45,7 @@ test('rain runs off a crown, and to the post once the rim lies below uphill grad
   expect(await app.page.locator('.overlay .ink-rain:not(.casing)').getAttribute('d')).not.toBe(before)
 })
 
-test('sixty switches of wet wood leave what the picture holds where it was', async ({ app }) => {
+test('[W9] sixty switches of wet wood leave what the picture holds where it was', async ({ app }) => {
   test.setTimeout(300_000)
   await app.page.setViewportSize({ width: 640, height: 480 })
   await app.open()

@@ -17,7 +17,7 @@ const owned = (low: number, high: number): PierSpec => ({
   life: { ...defaultSpec.life, reference: 'own', own: { low: seconds(toSI(low, 'yr')), high: seconds(toSI(high, 'yr')) } },
 })
 
-describe('share of such posts that is no longer sound by a year', () => {
+describe('[W11] share of such posts that is no longer sound by a year', () => {
   it('is what the range of life leaves of the whole, at whole years', () => {
     const { sound } = deriveLife(defaultSpec)
     for (const year of [0, 7, 10, 30, 60]) {
@@ -39,7 +39,7 @@ describe('share of such posts that is no longer sound by a year', () => {
   })
 })
 
-describe('the tally of such posts', () => {
+describe('[W11] the tally of such posts', () => {
   it('counts each of the same number once, whatever the year', () => {
     for (let year = 0; year <= 60; year++) {
       const tally = tallyBy(defaultSpec, year) ?? expect.fail('no tally')

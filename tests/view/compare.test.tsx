@@ -130,7 +130,7 @@ describe('[Y5] sections side by side', () => {
     }
   })
 
-  it('tell the four methods apart by where the wood is wet and where rain ends, without a word', () => {
+  it('[W10] tell the four methods apart by where the wood is wet and where rain ends, without a word', () => {
     const four = ['dry-bag-at-foot', 'dry-full-height', 'mixed-full-height', 'mixed-bracket-pier'].map((id) =>
       results.find(({ spec }) => spec.fill.kind === id),
     )

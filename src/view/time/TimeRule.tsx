@@ -36,7 +36,7 @@ export const TimeRule = ({ stretch, at, last, playing, line, ref }: Props) => {
             <g key={i} data-past={i <= at || undefined}>
               <line x1={x} x2={x} y1='0' y2={isLong ? 9 : 5} />
               {isLong && (
-                <text x={x} y='21' textAnchor='middle'>
+                <text x={x} y='24' textAnchor='middle'>
                   {shown(i)}
                 </text>
               )}

@@ -26,7 +26,7 @@ const saidIn = (at: number) => columns()[at]?.textContent ?? ''
 
 afterEach(() => ink.clear())
 
-describe('ink over the columns of the comparison', () => {
+describe('[W10] ink over the columns of the comparison', () => {
   const bag = inked('dry-bag-at-foot')
   const mixed = inked('mixed-full-height')
   const bracket = inked('mixed-bracket-pier')

@@ -18,7 +18,7 @@ const fills = ['dry-bag-at-foot', 'dry-full-height', 'mixed-full-height', 'mixed
 const methods: readonly PierSpec[] = fills.map((kind) => withChoice(defaultSpec, 'fill.kind', kind))
 const post = { width: 0.14, depth: 0.14 }
 
-describe('wet wood as bands round the post', () => {
+describe('[W7] wet wood as bands round the post', () => {
   it('give back the class of every stretch on its own side, whatever the pier', () => {
     fc.assert(
       fc.property(anyPier, (spec) => {
@@ -54,7 +54,7 @@ describe('wet wood as bands round the post', () => {
   })
 })
 
-describe('what the materials are told of wet wood', () => {
+describe('[W7] what the materials are told of wet wood', () => {
   const told = (spec: PierSpec) => {
     const wet = createWetUniforms()
     showWet(wet, spec, post, true)

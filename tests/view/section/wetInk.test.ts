@@ -39,7 +39,7 @@ const endOf = ({ ink, frame }: SectionDrawing) => {
   return { u: (x - frame.axis) / frame.perMetre, y: (frame.grade - y) / frame.perMetre }
 }
 
-describe('what wets the wood, drawn', () => {
+describe('[W7] what wets the wood, drawn', () => {
   it('ends the way of rain on the ground downhill under a good crown', () => {
     const drawing = draw(defaultSpec)
     expect(told(drawing)).toContain(words.marks.rain.ground)

@@ -1,5 +1,5 @@
 import { type DecayZone, inspectionIntervals } from '../../engineering/tables/decayZones.ts'
-import { hasTop, places } from '../../spec/placement.ts'
+import { hasTop, placesMix } from '../../spec/placement.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import type { LifeResult } from '../../model/timeResult.ts'
 
@@ -19,7 +19,7 @@ export function inspectionOf(spec: PierSpec): LifeResult['inspection'] {
           visible: ['post-above-ground', ...shown],
           hidden: [
             'wood-below-ground',
-            ...(places(spec, 'concrete') || places(spec, 'dry-mix') ? ['joint'] : []),
+            ...(hasTop(spec) && placesMix(spec) ? ['joint'] : []),
             ...(isCovered ? ['top-under-heap'] : []),
             ...(bars ? ['bar'] : []),
           ],

@@ -18,7 +18,7 @@ const of = (kind: FillId): MoistureResult => results.get(kind) ?? expect.fail(ki
 const downTheAxis = (result: MoistureResult) =>
   result.profile.filter((one) => one.side === 'axis').map((one) => `${one.touch} ${one.wetness}`)
 
-describe('four methods at one site', () => {
+describe('[W10] four methods at one site', () => {
   test('no two give the same picture down the post', () => {
     const pictures = methods.map((kind) => downTheAxis(of(kind)).join(', '))
     expect(new Set(pictures).size).toBe(methods.length)

@@ -21,7 +21,7 @@ const endOf = (spec: PierSpec) => lineOf(spec).at(-1) ?? expect.fail('no line')
 /** Half the post across, along the fall [m]. */
 const postFace = (spec: PierSpec) => radiusAlong(pierFrame(spec).postOutline, Math.cos(spec.site.downhill), Math.sin(spec.site.downhill))
 
-describe('the way of rain', () => {
+describe('[W8] the way of rain', () => {
   test('over a crown it runs down, over the rim and onto the ground downhill', () => {
     const line = lineOf(sloping)
     const [r, y] = endOf(sloping)
@@ -107,7 +107,7 @@ function voidOver(spec: PierSpec, level: number): number {
 
 const bracket = bracketKinds[0]?.defaults ?? expect.fail('no bracket')
 
-describe('water that a dish holds', () => {
+describe('[W12] water that a dish holds', () => {
   const dish: PierSpec = { ...sloping, top: { shape: 'dished', rise: inch(1.25), rim: inch(1), heaped: metres(0) } }
   const square: PierSpec = { ...dish, post: { ...dish.post, section: '6x6' } }
   const cases: readonly (readonly [string, PierSpec])[] = [
@@ -156,7 +156,7 @@ describe('water that a dish holds', () => {
   })
 })
 
-describe('wood over a dish', () => {
+describe('[W12] wood over a dish', () => {
   const onBracket = (standOff: number, top: Partial<PierSpec['top']> = {}): PierSpec => ({
     ...plainPier,
     fill: { kind: 'mixed-bracket-pier' },

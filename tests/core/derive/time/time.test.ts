@@ -145,6 +145,12 @@ describe('time: years', () => {
     expect(rows).toContain('lumber-copper-naphthenate')
   })
 
+  it('names the gap between wood and concrete among what stays out of sight only where concrete or mix reaches the top', () => {
+    const hidden = (kind: string) => deriveTime(built(kind)).life.inspection.hidden.includes('joint')
+    expect(['mixed-full-height', 'dry-full-height'].map(hidden)).toEqual([true, true])
+    expect(['dry-bag-at-foot', 'mixed-collar', 'granular-on-pad', 'mixed-bracket-pier'].map(hidden)).toEqual([false, false, false, false])
+  })
+
   it('gives wood without treatment the rows of such wood', () => {
     const { estimated, rows } = deriveTime({ ...defaultSpec, post: { ...defaultSpec.post, treatment: 'untreated' } }).life
     expect(estimated).toEqual({ low: years(1), high: years(7) })
