@@ -7,7 +7,7 @@ import { valueAt } from '../core/spec/path.ts'
 export type InputCell = Readonly<{
   field: Field | null
   value: unknown
-  /** Set otherwise than in the first pier. */
+  /** Set otherwise than in the first pier. Where either has no such input there is nothing to set. */
   differs: boolean
 }>
 /** An input that is not the same in all piers, by its path. */
@@ -51,6 +51,8 @@ export function inputRows(specs: readonly PierSpec[]): readonly InputRow[] {
     const lacks = !isPart(path) && found.some(({ field }, i) => field === null && !isInAbsentPart(specs[i] ?? first, path))
     if (!varies && !lacks) return []
     const base = found[0]
-    return [{ path, cells: found.map((cell) => ({ ...cell, differs: !isSame(cell.value, base?.value) })) }]
+    const isSet = (field: Field | null | undefined): boolean => field != null || isPart(path)
+    const differs = (cell: (typeof found)[number]): boolean => isSet(cell.field) && isSet(base?.field) && !isSame(cell.value, base?.value)
+    return [{ path, cells: found.map((cell) => ({ ...cell, differs: differs(cell) })) }]
   })
 }

@@ -190,6 +190,14 @@ describe('[Y2] inputs that differ', () => {
   it('show what a method brings and drops, and a part that is there in one alone once', () => {
     const rows = inputRows([own.spec, with_('dry-bag-at-foot').spec])
     expect(rows.map(({ path }) => path)).toEqual(expect.arrayContaining(['fill.kind', 'fill.bags', 'top.shape']))
+    // Where one has no place for an input, nothing of it was set differently.
+    const marks = (path: string) => rows.find((row) => row.path === path)?.cells.map(({ differs }) => differs)
+    expect([marks('fill.kind'), marks('fill.bags'), marks('top.shape')]).toEqual([
+      [false, true],
+      [false, false],
+      [false, false],
+    ])
+    expect(rows.map(({ path }) => path)).not.toContain('placing.pattern')
     const barless = setPart(own, 'bars', false)
     if (!barless.ok) throw new Error('refused')
     expect(inputRows([own.spec, barless.value.spec]).map(({ path }) => path)).toEqual(['bars'])

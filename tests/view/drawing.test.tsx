@@ -92,7 +92,7 @@ describe('[D8] the check as a person sees it', () => {
   it('takes figures, empties and words', async () => {
     view = await draw(<DrawingEditor path='callout' />)
     await view.act(async () => void setPart(pierStore, 'callout', true))
-    const box = [...document.querySelectorAll<HTMLInputElement>('input.box')].find((one) => one.placeholder === words.notOn)
+    const box = [...document.querySelectorAll<HTMLInputElement>('input.box')].find((one) => one.placeholder === words.inputs.notDrawn)
     if (!box) expect.fail('no box')
     await view.act(async () => {
       setValue(box, '20')

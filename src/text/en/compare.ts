@@ -11,7 +11,7 @@ export const compare = {
   own: 'Your pier',
   brought: (place: number): string => `Pier ${place}, from a file`,
   saved: 'Brought along',
-  picture: 'Piers side by side, cut open, 3D picture',
+  picture: 'Piers side by side, cut open',
   keys: 'Left and right arrow keys turn the cut of every pier. Escape goes back to the pier.',
   sections: 'Sections side by side, one scale',
   order: {

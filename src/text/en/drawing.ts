@@ -49,6 +49,7 @@ export const drawing = {
   isOn: (label: string): string => `${label}: on the drawing`,
   inputs: {
     said: 'An empty box means that it is not on the drawing.',
+    notDrawn: 'Not drawn',
     allowed: 'What it allows',
     paper: 'The paper itself',
     number: 'Drawing number',

@@ -29,7 +29,7 @@ const PierName = () => {
       readOnly={isLooking}
       maxLength={longestName}
       defaultValue={name}
-      placeholder={text.app.untitled}
+      placeholder={text.app.nameIt}
       aria-label={text.app.pierName}
       autoComplete='off'
       onBlur={enter}

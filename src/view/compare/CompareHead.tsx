@@ -33,7 +33,7 @@ const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
   <button type='button' className='cmp-icon cmp-framed' aria-label={label} title={label} onClick={() => turnCut(way)}>
     <svg viewBox='0 0 20 16' width='20' height='16' aria-hidden='true' focusable='false'>
       <path
-        d={`M10 1v7.5${way < 0 ? 'M17 7C17 14 3 14 3 7.5M.5 10.2 3 7l3 2.7' : 'M3 7C3 14 17 14 17 7.5M14 9.7 17 7l2.5 3.2'}`}
+        d={`M1.5 6.5a8.5 4.5 0 1 0 17 0a8.5 4.5 0 1 0-17 0${way < 0 ? 'M12 7.6 8.4 11l3.6 3.4' : 'M8 7.6 11.6 11 8 14.4'}`}
         fill='none'
         stroke='currentColor'
         strokeWidth='1.8'

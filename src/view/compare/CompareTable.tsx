@@ -1,6 +1,6 @@
 import { useId } from 'react'
 import type { PierResult } from '../../core/model/result.ts'
-import { type InputRow, inputRows } from '../../state/compareInputs.ts'
+import { type InputRow, inputRows, isPart } from '../../state/compareInputs.ts'
 import { type CompareRow, extremesOf } from '../../state/compareRows.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { compare as words } from '../../text/en/compare.ts'
@@ -57,6 +57,13 @@ const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
     const found = row.cells[placeIn(compared)]
     const first = row.cells[0]
     if (!found || !first) return <span aria-hidden='true'>–</span>
+    if (found.field === null && !isPart(row.path))
+      return (
+        <span className='cmp-small'>
+          <span aria-hidden='true'>–</span>
+          <span className='spoken'>{words.table.hasNone}</span>
+        </span>
+      )
     if (!found.differs) return <span>{valueWords(row.path, found, say)}</span>
     return (
       <>

@@ -19,12 +19,14 @@ const IconButton = (props: Readonly<{ shape: keyof typeof paths; label: string; 
   </button>
 )
 
-/** In how many inputs a pier is set otherwise than the first one that can be built; null for that one. */
+/** In how many inputs that both have a pier is set otherwise than the first one that can be built; null for that one. */
 function changesOf(compared: ComparedPier, all: readonly ComparedPier[]): string | null {
   if (compared.pier === null) return words.column.cannot
   const first = all.find(({ pier }) => pier !== null)
   if (!first?.pier || first === compared) return null
-  const count = inputRows([first.pier.document.spec, compared.pier.document.spec]).length
+  const rows = inputRows([first.pier.document.spec, compared.pier.document.spec])
+  // The plate names the method itself.
+  const count = rows.filter(({ path, cells }) => path !== 'fill.kind' && cells[1]?.differs).length
   return count === 0 ? words.column.alike : words.column.differs(count)
 }
 

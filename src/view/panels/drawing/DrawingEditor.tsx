@@ -18,7 +18,7 @@ const isAllowance = (field: Field): boolean => field.path.startsWith('callout.to
 /** An item of the drawing. A box that is empty, or a list at its first line, says that it is not on the drawing. */
 const Item = ({ field }: { field: Field }) => {
   if (field.type === 'choice') return <ChoiceField field={field} help={helpOf(field.path)} />
-  if (field.type === 'number') return <NumberField field={field} help={helpOf(field.path)} none={text.drawing.notOn} />
+  if (field.type === 'number') return <NumberField field={field} help={helpOf(field.path)} none={text.drawing.inputs.notDrawn} />
   return null
 }
 
