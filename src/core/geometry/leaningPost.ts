@@ -71,11 +71,39 @@ export function alongTo(post: LeaningPost, surface: Surface, u: number, v: numbe
 
 const rule = gaussLegendre(8)
 
+const areaOf = (outline: Radial): number =>
+  outline.kind === 'rectangle' ? 4 * outline.hx * outline.hz : Math.PI * radiusAlong(outline, 1, 0) ** 2
+
+/** Distances up the post to a plane at its four corners and its middle; null where they are no plane: for a cone, or over an end of the post. */
+function planeOn(post: LeaningPost, surface: Surface | null): readonly number[] | null {
+  const { outline, length } = post
+  const [hu, hv] = [reachAlong(outline, 0), reachAlong(outline, Math.PI / 2)]
+  const places = [
+    [0, 0],
+    [hu, hv],
+    [hu, -hv],
+    [-hu, hv],
+    [-hu, -hv],
+  ] as const
+  if (surface === null) return places.map(() => 0)
+  if (surface.m !== 0) return null
+  const all = places.map(([u, v]) => alongTo(post, surface, u, v))
+  if (all.every((h) => h <= 0)) return places.map(() => 0)
+  if (all.every((h) => h >= length)) return places.map(() => length)
+  return all.every((h) => h >= 0 && h <= length) ? all : null
+}
+
 /**
- * Volume of the post between two surfaces, counted where the upper one is above the lower [m3]. Gauss points over the post's
- * own section: exact to rounding between planes that pass its sides alone, integrated otherwise.
+ * Volume of the post between two surfaces, counted where the upper one is above the lower [m3]. Exact between planes that pass its
+ * sides alone and do not cross in it: its section times the length up its middle. Otherwise integrated by Gauss points over the section.
  */
 export function postBetween(post: LeaningPost, lower: Surface | null, upper: Surface): number {
+  const [from, to] = [planeOn(post, lower), planeOn(post, upper)]
+  if (from && to) {
+    const runs = to.map((h, i) => h - (from[i] ?? 0))
+    if (runs.every((run) => run >= 0)) return (runs[0] ?? 0) * areaOf(post.outline)
+    if (runs.every((run) => run <= 0)) return 0
+  }
   const held = (surface: Surface, u: number, v: number) => Math.min(Math.max(alongTo(post, surface, u, v), 0), post.length)
   let sum = 0
   for (const { cos, sin, weight } of turnPoints(cornerAngles(post.outline))) {
