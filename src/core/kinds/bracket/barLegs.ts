@@ -1,10 +1,9 @@
 import { bars } from '../../engineering/tables/bars.ts'
-import { box, type ConvexSolid, rod } from '../../geometry/placed.ts'
+import { type ConvexSolid, rod } from '../../geometry/placed.ts'
 import type { BracketKind, BracketSite } from '../../model/kind.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { boltEnds, boltRow, plateHeight } from './boltPattern.ts'
-import { bracketSizes } from './bracketFields.ts'
+import { footOf, plateBracket, seatPlate, sidePlateParts } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
 const size = '#4' as const
@@ -44,24 +43,9 @@ function hookedLeg(x: number, way: 1 | -1, { top, landing, bottom }: Levels): Co
 
 /** Two plates outside the post on a seat that two reinforcing bars hold above the concrete; each ends in a standard hook down in it. */
 export const barLegs: BracketKind = {
-  id: 'bar-legs',
-  fields: bracketSizes,
-  defaults: {
-    kind: 'bar-legs',
-    plateThickness: metres(inch(0.25)),
-    boltDiameter: metres(inch(0.625)),
-    boltCount: 2,
-    embedment: metres(inch(12)),
-    rating: null,
-  },
+  ...plateBracket('bar-legs', { embedment: 12 }),
   parts: (bracket, site) => {
-    const t = bracket.plateThickness
-    const foot = site.landing + site.standOff
-    const halfDepth = 0.42 * site.postDepth
-    const side = site.postWidth / 2 + t / 2
-    const rise = plateHeight(bracket)
-    const plate = (sign: number) => box([sign * side, foot + rise / 2, 0], [t / 2, rise / 2, halfDepth])
-    const levels = { top: foot - t, landing: site.landing, bottom: site.landing - bracket.embedment }
+    const levels = { top: footOf(site) - bracket.plateThickness, landing: site.landing, bottom: site.landing - bracket.embedment }
     return [
       {
         id: 'bracket-legs',
@@ -69,19 +53,8 @@ export const barLegs: BracketKind = {
         role: 'steel',
         solids: [...hookedLeg(-legAt(site), 1, levels), ...hookedLeg(legAt(site), -1, levels)],
       },
-      {
-        id: 'bracket-seat',
-        label: 'bracket-seat',
-        role: 'steel',
-        solids: [box([0, foot - t / 2, 0], [site.postWidth / 2 + t, t / 2, halfDepth])],
-      },
-      { id: 'bracket-plates', label: 'side-plates', role: 'steel', solids: [plate(-1), plate(1)] },
-      {
-        id: 'bolts',
-        label: 'bolts',
-        role: 'steel',
-        solids: [...boltRow(bracket, site, site.postWidth / 2 + t), ...boltEnds(bracket, site, site.postWidth / 2 + t)],
-      },
+      { id: 'bracket-seat', label: 'bracket-seat', role: 'steel', solids: [seatPlate(bracket, site)] },
+      ...sidePlateParts(bracket, site),
     ]
   },
   landingRadius: (bracket, site) => metres(Math.hypot(site.postWidth / 2 + bracket.plateThickness, site.postDepth / 2)),

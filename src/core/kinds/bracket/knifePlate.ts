@@ -3,25 +3,16 @@ import type { BracketKind } from '../../model/kind.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
 import { boltRow, plateHeight } from './boltPattern.ts'
-import { bracketSizes } from './bracketFields.ts'
+import { footOf, plateBracket } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
 
 /** One upright plate in a slot in the post, on a seat; the plate itself runs down into the concrete to a foot. */
 export const knifePlate: BracketKind = {
-  id: 'knife-plate',
-  fields: bracketSizes,
-  defaults: {
-    kind: 'knife-plate',
-    plateThickness: metres(inch(0.25)),
-    boltDiameter: metres(inch(0.5)),
-    boltCount: 2,
-    embedment: metres(inch(12)),
-    rating: null,
-  },
+  ...plateBracket('knife-plate', { bolt: 0.5, embedment: 12 }),
   parts: (bracket, site) => {
     const t = bracket.plateThickness
-    const foot = site.landing + site.standOff
+    const foot = footOf(site)
     const half = 0.36 * site.postDepth
     const bottom = site.landing - bracket.embedment
     const rise = plateHeight(bracket)
