@@ -3,7 +3,7 @@ import { setCut } from '../../state/actions/view.ts'
 import { closeCompare, compareStore } from '../../state/compare.ts'
 import { project } from '../../state/compareActions.ts'
 import { pierStore } from '../../state/store.ts'
-import { takeView } from '../scene/camera/takeView.ts'
+import { takeView } from '../../state/actions/takeView.ts'
 import { radians } from '../../core/units/quantity.ts'
 
 const turnStep = Math.PI / 24

@@ -1,9 +1,9 @@
-import { radians } from '../../../core/units/quantity.ts'
-import type { Viewpoint } from '../../../state/appState.ts'
-import { lookFrom, setCut } from '../../../state/actions/view.ts'
-import { defaultView } from '../../../state/defaultView.ts'
-import { shownDocument } from '../../../state/derived.ts'
-import type { PierStore } from '../../../state/store.ts'
+import { radians } from '../../core/units/quantity.ts'
+import type { Viewpoint } from '../appState.ts'
+import { lookFrom, setCut } from './view.ts'
+import { defaultView } from '../defaultView.ts'
+import { shownDocument } from '../derived.ts'
+import type { PierStore } from '../store.ts'
 
 /**
  * Takes a named view with the cut that belongs to it: the section is half the block taken off along the fall line, so that both edges are
