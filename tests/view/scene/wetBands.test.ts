@@ -1,11 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { deriveMoisture } from '../../../src/core/derive/moisture/deriveMoisture.ts'
+import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { woodWetnesses } from '../../../src/core/engineering/tables/contactWetness.ts'
 import type { PierSpec } from '../../../src/core/model/spec.ts'
 import { withChoice } from '../../../src/core/spec/choose.ts'
 import { defaultSpec } from '../../../src/core/spec/defaults.ts'
-import { metres } from '../../../src/core/units/quantity.ts'
+import { metres, radians } from '../../../src/core/units/quantity.ts'
 import { mostBands } from '../../../src/view/scene/materials/wetGlsl.ts'
 import { createWetUniforms } from '../../../src/view/scene/materials/wetUniforms.ts'
 import { showWet } from '../../../src/view/scene/model/showWet.ts'
@@ -16,7 +17,7 @@ const places = { uphill: -1, axis: 0, downhill: 1 } as const
 const fills = ['dry-bag-at-foot', 'dry-full-height', 'mixed-full-height', 'mixed-bracket-pier'] as const
 /** The four methods at one site. */
 const methods: readonly PierSpec[] = fills.map((kind) => withChoice(defaultSpec, 'fill.kind', kind))
-const post = { width: 0.14, depth: 0.14 }
+const zonesOf = (spec: PierSpec) => derivePier(spec).zones
 
 describe('[W7] wet wood as bands round the post', () => {
   it('give back the class of every stretch on its own side, whatever the pier', () => {
@@ -57,7 +58,7 @@ describe('[W7] wet wood as bands round the post', () => {
 describe('[W7] what the materials are told of wet wood', () => {
   const told = (spec: PierSpec) => {
     const wet = createWetUniforms()
-    showWet(wet, spec, post, true)
+    showWet(wet, spec, zonesOf(spec), true)
     return {
       pour: wet.uWetPour.value,
       cells: Buffer.from(wet.uScatter.value.image.data as Uint8Array).toString('base64'),
@@ -92,19 +93,30 @@ describe('[W7] what the materials are told of wet wood', () => {
   it('changes values in place, and works nothing out while it is off', () => {
     const wet = createWetUniforms()
     const held = [wet.uWetTo.value[0], wet.uScatter.value, wet.uWetSide.value]
-    showWet(wet, defaultSpec, post, false)
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), false)
     expect([wet.uWet.value, wet.uWetPour.value, wet.uWetCount.value]).toEqual([0, 0, 0])
-    showWet(wet, defaultSpec, post, true)
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), true)
     expect(wet.uWet.value).toBe(1)
     expect(wet.uWetCount.value).toBeGreaterThan(0)
     expect([wet.uWetTo.value[0], wet.uScatter.value, wet.uWetSide.value]).toEqual(held)
     for (const [i, one] of [wet.uWetTo.value[0], wet.uScatter.value, wet.uWetSide.value].entries()) expect(one).toBe(held[i])
   })
 
+  it('follows a post that leans: how far it has come over at grade, and how much farther with each metre up', () => {
+    const wet = createWetUniforms()
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), true)
+    expect(wet.uWetLean.value.toArray()).toEqual([0, 0])
+    const spec: PierSpec = { ...defaultSpec, post: { ...defaultSpec.post, lean: radians(0.05) } }
+    showWet(wet, spec, zonesOf(spec), true)
+    expect(wet.uWetLean.value.y).toBeCloseTo(Math.tan(0.05), 12)
+    // 42 in up from its foot, less what it turns about its lower edge.
+    expect(wet.uWetLean.value.x).toBeCloseTo(1.0668 * Math.tan(0.05), 3)
+  })
+
   it('watches the zone that the core names on each side, and none over a bracket', () => {
     for (const spec of methods) {
       const wet = createWetUniforms()
-      showWet(wet, spec, post, true)
+      showWet(wet, spec, zonesOf(spec), true)
       const { at, bands } = deriveMoisture(spec).groundline
       expect(wet.uZoneFrom.value.toArray()).toEqual([bands.uphill.from, bands.axis.from, bands.downhill.from])
       expect(wet.uZoneTo.value.toArray()).toEqual([bands.uphill.to, bands.axis.to, bands.downhill.to])
