@@ -37,6 +37,30 @@ describe('[G1] every mesh is closed, faces outward and is finite', () => {
   })
 })
 
+describe('[G1] round a post that leans', () => {
+  const leaning = fc.tuple(anyPier, fc.integer({ min: 1, max: 10 })).map(([spec, halves]) => ({
+    ...spec,
+    post: { ...spec.post, lean: ((halves / 2) * degrees) as typeof spec.post.lean },
+  }))
+  it('holds over 300 piers, and each zone holds what is left when the post is taken off', () => {
+    let leaned = 0
+    fc.assert(
+      fc.property(leaning, anyCut, (spec, cut) => {
+        const { zones, quantities } = derivePier(spec)
+        for (const [id, mesh] of cutMeshes(zones, cut, { segments: 24, cutPost: false })) {
+          expect(isAllFinite(mesh), `${id} finite`).toBe(true)
+          expect(unpairedEdges(mesh), `${id} open edges`).toBe(0)
+          if (mesh.indices.length > 0) expect(meshVolume(mesh), `${id} outward`).toBeGreaterThan(0)
+        }
+        if (zones.some((zone) => zone.id === 'post' && zone.build === 'placed')) leaned++
+        for (const { id, volume } of quantities) expect(volume.value, id).toBeGreaterThan(-1e-9)
+      }),
+      { numRuns: 300, seed: 512 },
+    )
+    expect(leaned).toBeGreaterThan(150)
+  })
+})
+
 describe('[G2] a mesh holds what the closed form says, within the bound of its own segments', () => {
   it('holds for swept zones of 400 piers at 24 and 96 segments', { timeout: 120_000 }, () => {
     fc.assert(
