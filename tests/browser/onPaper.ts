@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs'
 import jsQR from 'jsqr'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import { calcJob } from '../../src/cli/calcJob.ts'
@@ -7,6 +8,56 @@ export const openSheet = async ({ page }: App): Promise<void> => {
   await page.getByRole('button', { name: 'Sheet to print' }).first().click()
   await expect(page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
 }
+
+const notes =
+  'Concrete 4500 psi at 28 days, mixed before placing. Bar through the foot, both ends in concrete. No change without a letter. '
+
+/** An example of a pier under a drawing that it misses wherever it can, with as many notes as a drawing may have. */
+export const underDrawing = (name: string): string => {
+  const job = JSON.parse(readFileSync(`examples/boat-shelter-${name}.json`, 'utf8')) as { pier: Record<string, unknown> }
+  job.pier.callout = {
+    diameter: '26 in',
+    depth: '90 in',
+    strength: '4500 psi',
+    mixed: 'yes',
+    encasement: 'yes',
+    barThrough: 'yes',
+    barSize: '#6',
+    section: '8x8',
+    treatment: 'UC4C',
+    bracket: 'no',
+    uplift: '6000 lb',
+    frostDepth: '80 in',
+    soil: 'gravel',
+    tolerance: { diameter: '0 in', depth: '0 in' },
+    number: 'S-102, revision C, sheet 3 of 9',
+    date: '2026-08-14',
+    notes: notes.repeat(40).slice(0, 4000),
+  }
+  return JSON.stringify(job)
+}
+
+/** Of each page on the screen: what runs over it [px], its size [mm] and its smallest letter [pt]. */
+export const pagesOf = ({ page }: App) =>
+  page.locator('.paper').evaluateAll((papers) =>
+    papers.map((paper) => {
+      const body = paper.querySelector('.paper-body')
+      const style = getComputedStyle(paper)
+      const letters = [...paper.querySelectorAll('*')].flatMap((element) => {
+        const isWords = [...element.childNodes].some(({ nodeType, textContent }) => nodeType === 3 && textContent?.trim())
+        if (!isWords || element.localName === 'title' || element.closest('.spoken')) return []
+        const scale = element instanceof SVGGraphicsElement ? (element.getScreenCTM()?.a ?? 1) : 1
+        return [Number.parseFloat(getComputedStyle(element).fontSize) * scale * 0.75]
+      })
+      return {
+        over: (body?.scrollHeight ?? 0) - (body?.clientHeight ?? 0),
+        wide: (body?.scrollWidth ?? 0) - (body?.clientWidth ?? 0),
+        width: (Number.parseFloat(style.width) * 25.4) / 96,
+        height: (Number.parseFloat(style.height) * 25.4) / 96,
+        letter: Math.min(...letters),
+      }
+    }),
+  )
 
 /** Words of each page, and the page's size in points. */
 export const wordsOf = async (bytes: Buffer) => {

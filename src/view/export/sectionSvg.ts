@@ -55,9 +55,15 @@ export const patterns = (used: Iterable<Drawn>): string =>
     }),
   )
 
-const bodySvg = ({ path, outline, role, zone, hatch, cut }: SectionBody): string =>
+/** What lies under the marks of a material. */
+export type Ground = (role: Role) => string
+
+/** White paper under every hatch, and steel that is too thin for one in solid ink: nothing is told by a tint. */
+export const bare: Ground = (role) => (role === 'bar' || role === 'steel' ? softInk : '#ffffff')
+
+const bodySvg = ({ path, outline, role, zone, hatch, cut }: SectionBody, ground: Ground): string =>
   svgElement('g', { 'data-zone': zone }, [
-    svgElement('path', { d: path, fill: tint(role) }),
+    svgElement('path', { d: path, fill: ground(role) }),
     ...(hatch === 'none' ? [] : [svgElement('path', { d: path, fill: `url(#${patternName(hatch)})` })]),
     svgElement('path', { d: outline, fill: 'none', stroke: ink, 'stroke-width': wide(cut ? 'cut' : 'seen'), 'stroke-linejoin': 'round' }),
   ])
@@ -118,10 +124,10 @@ function axisLine({ drawing: { frame }, depth }: SectionPlan): string {
 const round = (value: number): number => Math.round(value * 100) / 100
 
 /** The section alone, in its own pixels: bodies, lines, names and dimensions. The patterns it uses must stand before it. */
-export const sectionGroup = (plan: SectionPlan): string => {
+export const sectionGroup = (plan: SectionPlan, ground: Ground = tint): string => {
   const { drawing, type } = plan
   return svgElement('g', { 'data-part': 'section' }, [
-    ...drawing.bodies.map(bodySvg),
+    ...drawing.bodies.map((body) => bodySvg(body, ground)),
     ...drawing.lines
       .filter(({ path }) => path !== '')
       .map(({ style, path }) => svgElement('path', { d: path, fill: 'none', ...lineStyles[style] })),

@@ -1,7 +1,8 @@
 import { formatText } from '../../core/units/format.ts'
 import { exporting } from '../../text/en/export.ts'
 import { pixelsPerMillimetre as mm } from './drawingScale.ts'
-import { ink, lineStyles, patternName, softInk, tint, wide } from './sectionSvg.ts'
+import type { Hatch } from '../section/hatch.ts'
+import { type Ground, ink, lineStyles, patternName, softInk, tint, wide } from './sectionSvg.ts'
 import type { LegendEntry, SectionPlan } from './sectionPlan.ts'
 import { svgElement, svgLine, svgWords } from './svgText.ts'
 
@@ -9,9 +10,9 @@ import { svgElement, svgLine, svgWords } from './svgText.ts'
 export const letters = { title: 22, note: 16, fine: 14, small: 11.5 } as const
 
 /** Under the view: what it is, and its scale. `x` and `top` in pixels, as in all parts here. */
-export const viewTitle = ({ words }: SectionPlan, x: number, top: number): string =>
+export const viewTitle = ({ words }: SectionPlan, x: number, top: number, size: number = letters.title): string =>
   svgElement('g', {}, [
-    svgWords(words.title.toUpperCase(), { x, y: top + 4.2 * mm, 'font-size': letters.title, 'font-weight': 600, fill: ink }),
+    svgWords(words.title.toUpperCase(), { x, y: top + 4.2 * mm, 'font-size': size, 'font-weight': 600, fill: ink }),
     svgWords(words.scale, { x, y: top + 9 * mm, 'font-size': letters.note, fill: ink }),
   ])
 
@@ -63,25 +64,36 @@ const columnsFor = (count: number, rows: number): number => Math.max(2, Math.cei
 const mostColumns = 3
 const pitch = 6.3 * mm
 
-/** Swatches of 8 by 5 mm with their names, in two or three columns. */
+/** Where in a tile a swatch looks, so that it shows the marks that tell the material [mm]. */
+const looksAt: Readonly<Partial<Record<Hatch, readonly [number, number]>>> = {
+  topsoil: [2.5, 2.5],
+  sand: [5, 3.5],
+  earth: [1.8, 2],
+  clay: [7.5, 3.5],
+  'broken-earth': [0.6, 1.3],
+}
+
+/** A swatch of 8 by 5 mm with its name, in `room` pixels. */
+export function legendMark(entry: LegendEntry, left: number, y: number, room: number, ground: Ground = tint): string {
+  const from = left + swatch.width + 2 * mm
+  const name = svgWords(entry.name, { x: from, y: y + 3.6 * mm, 'font-size': letters.fine, fill: ink }, left + room - from - mm)
+  const middle = y + swatch.height / 2
+  if ('line' in entry) return svgLine(left, middle, left + swatch.width, middle, swatchLine[entry.line]) + name
+  const [x = 0, above = 0] = looksAt[entry.hatch]?.map((length) => length * mm) ?? []
+  return (
+    svgElement('g', { transform: `translate(${left - x} ${y - above})` }, [
+      svgElement('rect', { x, y: above, ...swatch, fill: ground(entry.role) }),
+      svgElement('rect', { x, y: above, ...swatch, fill: `url(#${patternName(entry.hatch)})`, stroke: ink, 'stroke-width': wide('fine') }),
+    ]) + name
+  )
+}
+
+/** Swatches with their names, in two or three columns. */
 export function legendSvg(entries: readonly LegendEntry[], x: number, top: number, room: number): string {
   const rows = Math.max(3, Math.ceil(entries.length / mostColumns))
   const column = room / columnsFor(entries.length, rows)
   const head = svgWords(exporting.sheet.legend, { x, y: top + 2.6 * mm, 'font-size': letters.note, 'font-weight': 600, fill: ink })
-  const drawn = entries.map((entry, i) => {
-    const left = x + Math.floor(i / rows) * column
-    const y = top + 5 * mm + (i % rows) * pitch
-    const place = { x: left, y, ...swatch }
-    const from = left + swatch.width + 2 * mm
-    const name = svgWords(entry.name, { x: from, y: y + 3.6 * mm, 'font-size': letters.fine, fill: ink }, left + column - from - mm)
-    const middle = y + swatch.height / 2
-    if ('line' in entry) return svgLine(left, middle, left + swatch.width, middle, swatchLine[entry.line]) + name
-    return (
-      svgElement('rect', { ...place, fill: tint(entry.role) }) +
-      svgElement('rect', { ...place, fill: `url(#${patternName(entry.hatch)})`, stroke: ink, 'stroke-width': wide('fine') }) +
-      name
-    )
-  })
+  const drawn = entries.map((entry, i) => legendMark(entry, x + Math.floor(i / rows) * column, top + 5 * mm + (i % rows) * pitch, column))
   return svgElement('g', { 'data-part': 'legend' }, [head, ...drawn])
 }
 

@@ -2,7 +2,6 @@ import { useMemo } from 'react'
 import type { PierDocument } from '../../core/model/spec.ts'
 import { linkTo } from '../../state/addressBar.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
-import { Block } from './blocks.tsx'
 import { isLocal, qrPath } from './qr.ts'
 
 const linkOf = (document: PierDocument): string | null => {
@@ -28,24 +27,9 @@ export const OneCode = ({ document, name }: Readonly<{ document: PierDocument; n
   )
 }
 
-export type CodeOf = Readonly<{ document: PierDocument; name: string }>
-
-/** Codes that reopen the piers of the sheet, what they hold and what they leave out. */
-export const Codes = ({ piers }: Readonly<{ piers: readonly CodeOf[] }>) => (
-  <Block title={words.code.title}>
-    <div className='paper-codes' data-count={piers.length}>
-      {piers.map(({ document, name }, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: a pier is its place
-        <figure key={i}>
-          <OneCode document={document} name={name} />
-          {piers.length > 1 && <figcaption>{name}</figcaption>}
-        </figure>
-      ))}
-      <div className='paper-codes-words'>
-        <p>{words.code.scan}</p>
-        {isLocal(location) && <p>{words.code.local}</p>}
-        <p>{words.code.notIn}</p>
-      </div>
-    </div>
-  </Block>
+/** What codes are for, and what they leave out. */
+export const CodeWords = () => (
+  <span className='paper-quiet'>
+    {words.code.scan} {isLocal(location) && words.code.local} {words.code.notIn}
+  </span>
 )

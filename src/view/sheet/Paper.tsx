@@ -25,31 +25,31 @@ export const Paper = ({ facts, at, of, letter, children }: Props) => (
   </article>
 )
 
-/** Who, what, when, in which units; empty lines are for the pen. */
+/** Who, what, when, in which units, over the whole width; empty fields are for the pen. */
 export const PaperTitle = ({ facts }: Readonly<{ facts: PaperFacts }>) => {
-  const rows = [
-    [words.block.project, facts.name],
-    [words.block.view, facts.view],
-    [words.block.scale, facts.scale],
-    [words.block.date, facts.date],
-    [words.block.mark, facts.mark],
-    [words.block.revision, ''],
-    [words.block.madeBy, ''],
-    [words.block.engineer, ''],
-    [words.block.units, words.units[facts.units]],
-    [words.block.version, `${text.app.name} ${version}`],
+  const { block } = words
+  const fields = [
+    [block.project, facts.name],
+    [block.view, facts.view],
+    [block.scale, facts.scale],
+    [block.mark, facts.mark],
+    [block.date, facts.date],
+    [block.units, words.units[facts.units]],
+    [block.version, `${text.app.name} ${version}`],
+    [block.revision, ''],
+    [block.madeBy, ''],
+    [block.engineer, ''],
   ] as const
   return (
     <section className='paper-title'>
       <dl>
-        {rows.map(([label, value]) => (
+        {fields.map(([label, value]) => (
           <div key={label}>
             <dt>{label}</dt>
             <dd>{value}</dd>
           </div>
         ))}
       </dl>
-      <p>{words.status}</p>
     </section>
   )
 }

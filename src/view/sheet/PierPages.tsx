@@ -1,16 +1,20 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import type { PierResult } from '../../core/model/result.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
+import { exporting } from '../../text/en/export.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
-import { Cautions, Depths, Issues, MainNumbers, OnTheDay, Quantities, Questions, Wood } from './blocks.tsx'
-import { AgainstDrawing, LoadPath, OtherChecks } from './checkBlocks.tsx'
-import { Codes } from './Code.tsx'
+import { Block, Cautions, Issues, MainNumbers, OnTheDay, Quantities, Questions, Wood } from './blocks.tsx'
+import { OtherChecks } from './checkBlocks.tsx'
+import { CodeWords, OneCode } from './Code.tsx'
+import { AgainstDrawing } from './DrawingBlock.tsx'
 import { Drawn } from './Drawn.tsx'
 import { gap, heightsOf, largestThatFits, letterSizes, room } from './letterSize.ts'
-import { type Packed, packed } from './packed.ts'
+import { packed } from './packed.ts'
 import { Paper, type PaperFacts, PaperTitle } from './Paper.tsx'
+import { LoadPath } from './PathBlock.tsx'
+import { shared } from './shared.ts'
 
-export type Figures = Readonly<{ section: string; legend: string }>
+export type Figures = Readonly<{ section: string; legend: string; notes: readonly string[] }>
 type Props = Readonly<{
   document: PierDocument
   result: PierResult
@@ -20,91 +24,117 @@ type Props = Readonly<{
   sources: ReactNode
 }>
 
-/** A list of what to order that is short enough stands on the first page, under the picture. */
-const isOrderFirst = ({ result, picture }: Pick<Props, 'result' | 'picture'>): boolean => picture !== null && result.quantities.length <= 5
-
-/** The parts that follow the drawing, in the order in which they are read. */
-const partsOf = ({ result, picture, sources }: Props): readonly ReactNode[] => [
+/** The parts under and after the drawing, in the order in which they are read. */
+const partsOf = ({ result }: Props): readonly ReactNode[] => [
+  <MainNumbers key='numbers' result={result} />,
+  <Cautions key='cautions' />,
+  <Quantities key='order' result={result} />,
+  <Questions key='ask' results={[result]} />,
   <LoadPath key='path' result={result} />,
-  <AgainstDrawing key='drawing' result={result} />,
-  ...(isOrderFirst({ result, picture }) ? [] : [<Quantities key='order' result={result} />]),
   <Wood key='wood' result={result} />,
-  <OtherChecks key='checks' result={result} />,
-  <Depths key='depths' result={result} />,
   ...(result.issues.length > 0 ? [<Issues key='issues' result={result} />] : []),
+  <AgainstDrawing key='drawing' result={result} />,
+  <OtherChecks key='checks' result={result} />,
   <OnTheDay key='day' result={result} />,
-  ...(picture === null ? [] : [<Questions key='ask' results={[result]} />]),
-  sources,
 ]
 
-type Laid = Readonly<{ pages: Packed; letter: number; count: number }>
+/** The section, the pier as it was seen, its code, and what the marks mean. */
+const Top = ({ document, facts, figures, picture }: Props) => (
+  <div className='paper-top'>
+    <div className='paper-section'>
+      <Drawn svg={figures.section} />
+      <div className='paper-aside'>
+        {picture && (
+          <figure className='paper-picture'>
+            <div>
+              <img src={picture} alt={words.picture} />
+            </div>
+            <figcaption>{words.picture}</figcaption>
+          </figure>
+        )}
+        <Block title={words.code.title}>
+          <OneCode document={document} name={facts.name} />
+          {picture === null && <CodeWords />}
+        </Block>
+      </div>
+    </div>
+    <Drawn svg={figures.legend} />
+    <p className='paper-quiet'>
+      <b>{exporting.sheet.notes}:</b> {figures.notes.join(' ')}
+    </p>
+    {picture && (
+      <p>
+        <b>{words.code.title}:</b> <CodeWords />
+      </p>
+    )}
+  </div>
+)
+
+type Columns = readonly (readonly number[])[]
+type Laid = Readonly<{ pages: readonly Columns[]; letter: number; count: number }>
+
+/** Two columns under the drawing, then two over the sources; further pages only for what these can't hold. */
+function layOut(element: HTMLElement, letter: number): Laid {
+  element.style.setProperty('--letter', `${letter}pt`)
+  const [top = 0, title = 0, sources = 0] = heightsOf(element.querySelectorAll('[data-ruler="top"] > *'))
+  const heights = heightsOf(element.querySelector('[data-ruler="parts"]')?.children ?? [])
+  const under = room - top - title - 2 * gap
+  const over = room - sources - gap
+  const rooms = [under, under, over, over]
+  // The cautions stand with the main numbers wherever they can.
+  const fitting = shared(heights, rooms, gap, 2) ?? shared(heights, rooms, gap)
+  if (fitting) return { pages: [fitting.slice(0, 2), fitting.slice(2)], letter, count: 2 }
+  const first = heights.findIndex((_, i) => shared(heights.slice(0, i + 1), [under, under], gap) === null)
+  const begun = shared(heights.slice(0, first), [under, under], gap) ?? [[], []]
+  const rest = packed(heights.slice(first), over, gap).map((columns) => columns.map((column) => column.map((i) => i + first)))
+  return { pages: [begun, ...rest], letter, count: 1 + rest.length }
+}
 
 /** One pier on two pages: the drawing, then everything that can be said of it. */
 export const PierPages = (props: Props) => {
-  const { document, result, facts, figures, picture } = props
+  const { result, facts, picture, sources } = props
   const ruler = useRef<HTMLDivElement>(null)
   const [laid, setLaid] = useState<Laid | null>(null)
   // biome-ignore lint/correctness/useExhaustiveDependencies: laid out anew when what is measured has changed
   useLayoutEffect(() => {
     const element = ruler.current
-    if (!element) return
-    const layouts = letterSizes.map((letter) => {
-      element.style.setProperty('--letter', `${letter}pt`)
-      const pages = packed(heightsOf(element.children), room, gap)
-      return { pages, letter, count: pages.length }
-    })
-    setLaid(largestThatFits(layouts, 1))
+    if (element)
+      setLaid(
+        largestThatFits(
+          letterSizes.map((letter) => layOut(element, letter)),
+          2,
+        ),
+      )
   }, [result, facts, picture])
   const parts = partsOf(props)
-  const count = 1 + (laid?.pages.length ?? 0)
-  return (
-    <>
+  if (laid === null)
+    return (
       <div ref={ruler} className='paper-ruler' aria-hidden='true'>
-        {laid === null &&
-          parts.map((part, i) => (
+        <div data-ruler='top'>
+          <Top {...props} />
+          <PaperTitle facts={facts} />
+          {sources}
+        </div>
+        <div data-ruler='parts'>
+          {parts.map((part, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: parts keep their places
             <div key={i}>{part}</div>
           ))}
+        </div>
       </div>
-      {laid && (
-        <>
-          <Paper facts={facts} at={1} of={count} letter={8.2}>
-            <div className='paper-section'>
-              <Drawn svg={figures.section} />
-              <Codes piers={[{ document, name: facts.name }]} />
-            </div>
-            <div className='paper-under'>
-              <div>
-                <MainNumbers result={result} />
-                <Cautions />
-                <Drawn svg={figures.legend} className='paper-legend' />
-              </div>
-              <div>
-                {picture ? (
-                  <figure className='paper-picture'>
-                    <img src={picture} alt={words.picture} />
-                    <figcaption>{words.picture}</figcaption>
-                  </figure>
-                ) : (
-                  <Questions results={[result]} />
-                )}
-                {isOrderFirst(props) && <Quantities result={result} />}
-                <PaperTitle facts={facts} />
-              </div>
-            </div>
-          </Paper>
-          {laid.pages.map((columns, page) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a page is its place
-            <Paper key={page} facts={facts} at={page + 2} of={count} letter={laid.letter}>
-              <div className='paper-columns'>
-                {columns.map((column) => (
-                  <div key={column[0]}>{column.map((i) => parts[i])}</div>
-                ))}
-              </div>
-            </Paper>
-          ))}
-        </>
-      )}
-    </>
-  )
+    )
+  return laid.pages.map((columns, page) => (
+    // biome-ignore lint/suspicious/noArrayIndexKey: a page is its place
+    <Paper key={page} facts={facts} at={page + 1} of={laid.count} letter={laid.letter}>
+      {page === 0 && <Top {...props} />}
+      <div className='paper-columns'>
+        {columns.map((column, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a column is its place
+          <div key={i}>{column.map((place) => parts[place])}</div>
+        ))}
+      </div>
+      {page === 0 && <PaperTitle facts={facts} />}
+      {page === laid.pages.length - 1 && sources}
+    </Paper>
+  ))
 }

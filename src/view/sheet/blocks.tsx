@@ -33,7 +33,7 @@ export const Wood = ({ result: { exposure } }: BlockProps) => {
   return (
     <Block title={words.wood.title}>
       {exposure.areaBelowGrade > 1e-9 ? (
-        <table>
+        <table className='paper-wood'>
           <tbody>
             {exposure.lines.map((line) => (
               <tr key={line.side}>
@@ -65,11 +65,11 @@ export const Quantities = ({ result }: BlockProps) => {
   const { say, bare, system } = useUnits()
   const { piers } = result.spec
   const ways = (line: QuantityLine, scope: 'each' | 'job'): string =>
-    line.orders.map((order) => orderWords(order, system, say, scope)).join(` ${text.app.answers.or} `)
+    line.orders.map((order) => orderWords(order, system, say, scope, 'short')).join(` ${text.app.answers.or} `)
   const { hole } = result
   return (
     <Block title={words.order.title}>
-      <table>
+      <table className='paper-order'>
         <thead>
           <tr>
             <th scope='col'>{text.app.answers.material}</th>
@@ -111,9 +111,9 @@ export const Depths = ({ result: { depths } }: BlockProps) => {
     [sides.downhill, depths.bearingAtDownhillEdge],
   ] as const
   return (
-    <Block title={words.depths}>
-      <p>{rows.map(([side, depth]) => `${side} ${say(depth, 'length')}`).join(' · ')}</p>
-    </Block>
+    <p>
+      <b>{words.depths}:</b> {rows.map(([side, depth]) => `${side} ${say(depth, 'length')}`).join(' · ')}
+    </p>
   )
 }
 
@@ -194,7 +194,7 @@ export const MainNumbers = ({ result }: BlockProps) => {
   const governing = checks.find((check) => check.id === uplift.governing)
   return (
     <Block title={words.numbers}>
-      <table>
+      <table className='paper-main'>
         <tbody>
           <tr>
             <th scope='row'>{words.holds}</th>

@@ -1,12 +1,12 @@
 import { formatText } from '../../core/units/format.ts'
 import { xmlText } from '../../export/xmlText.ts'
 import { drawSection } from '../section/drawSection.ts'
-import { family } from '../section/typeSize.ts'
+import { family, textWidth } from '../section/typeSize.ts'
 import { paperScales, pixelsPerMillimetre as mm, scaleBar, scaleOf, scaleWords } from '../export/drawingScale.ts'
 import { type SectionAsk, type SectionPlan, sectionPlan } from '../export/sectionPlan.ts'
-import { hatchesIn, patterns, sectionGroup } from '../export/sectionSvg.ts'
-import { legendSvg, notesSvg, scaleBarSvg, viewTitle } from '../export/sheetParts.ts'
-import { svgElement } from '../export/svgText.ts'
+import { bare, hatchesIn, ink, patterns, sectionGroup } from '../export/sectionSvg.ts'
+import { legendMark, letters, scaleBarSvg, viewTitle } from '../export/sheetParts.ts'
+import { svgElement, svgWords } from '../export/svgText.ts'
 import { exporting } from '../../text/en/export.ts'
 
 /** Millimetres on paper. */
@@ -14,6 +14,7 @@ export type PaperSize = Readonly<{ width: number; height: number }>
 /** Room under the section for its title, scale and bar [mm]. */
 const under = 13
 const barLength = 46 * mm
+const barHeight = 10.4
 
 const layersOf = ({ view }: SectionAsk, isNamed: boolean) =>
   isNamed
@@ -72,14 +73,16 @@ export function plannedTogether(asks: readonly SectionAsk[], size: PaperSize): r
   )
 }
 
-const svg = (width: number, height: number, label: string, body: readonly string[], left = 0): string =>
+const round = (value: number): number => Math.round(value * 100) / 100
+
+const svg = (width: number, height: number, label: string, body: readonly string[], left = 0, top = 0): string =>
   svgElement(
     'svg',
     {
       xmlns: 'http://www.w3.org/2000/svg',
       width: `${width}mm`,
       height: `${height}mm`,
-      viewBox: `${Math.round(left * 100) / 100} 0 ${Math.round(width * mm * 100) / 100} ${Math.round(height * mm * 100) / 100}`,
+      viewBox: `${round(left)} ${round(top)} ${round(width * mm)} ${round(height * mm)}`,
       'font-family': family,
       role: 'img',
       'aria-label': label,
@@ -91,40 +94,91 @@ const svg = (width: number, height: number, label: string, body: readonly string
 const apart = (text: string, prefix: string): string =>
   text.replaceAll('id="marks-', `id="${prefix}marks-`).replaceAll('url(#marks-', `url(#${prefix}marks-`)
 
-/** The section with its title, its scale and its bar. */
+/** From the highest to the lowest thing drawn in any of these sections [px], with a little paper round it. */
+const extent = (plans: readonly SectionPlan[]): readonly [top: number, bottom: number] => {
+  const past = 3 * mm
+  const ends = plans.flatMap(({ drawing: { frame, ink: over } }) => [
+    frame.grade - frame.top * frame.perMetre - past,
+    frame.grade - frame.bottom * frame.perMetre + past,
+    ...over.plates.flatMap(({ y, height }) => [y, y + height]),
+  ])
+  return [Math.min(...ends), Math.max(...ends)]
+}
+
+/** The section with its title, its scale and its bar, no higher than what is drawn. */
 export const sectionFigure = (plan: SectionPlan, prefix: string): string => {
-  const height = plan.size.height / mm
-  const width = plan.size.width / mm
+  const [top, bottom] = extent([plan])
   return apart(
-    svg(width, height + under, `${plan.words.name}: ${plan.words.title}`, [
-      patterns(hatchesIn(plan)),
-      sectionGroup(plan),
-      viewTitle(plan, 3 * mm, height * mm),
-      scaleBarSvg(plan, plan.size.width - 3 * mm, height * mm),
-    ]),
+    svg(
+      plan.size.width / mm,
+      (bottom - top) / mm + under,
+      `${plan.words.name}: ${plan.words.title}`,
+      [
+        patterns(hatchesIn(plan)),
+        sectionGroup(plan, bare),
+        viewTitle(plan, 3 * mm, bottom, 17),
+        scaleBarSvg(plan, plan.size.width - 3 * mm, bottom),
+      ],
+      0,
+      top,
+    ),
     prefix,
   )
 }
 
-/** The middle of a section alone, for one of several columns of this width. */
-export const bareFigure = (plan: SectionPlan, prefix: string, label: string, width: number): string =>
-  apart(
-    svg(width, plan.size.height / mm, label, [patterns(hatchesIn(plan)), sectionGroup(plan)], plan.drawing.frame.axis - (width * mm) / 2),
-    prefix,
+/** A bare section has no room for figures and names, nor for what stands at the far ends of its lines. */
+const unnamed = (plan: SectionPlan): SectionPlan => ({
+  ...plan,
+  drawing: { ...plan.drawing, ink: { ...plan.drawing.ink, plates: [], paths: { ...plan.drawing.ink.paths, water: '' } } },
+})
+
+/** The middle of each section alone, for columns of this width; all are as high as the highest needs. */
+export function bareFigures(plans: readonly SectionPlan[], labels: readonly string[], prefix: string, width: number): readonly string[] {
+  const [top, bottom] = extent(plans.map(unnamed))
+  return plans.map((plan, i) =>
+    apart(
+      svg(
+        width,
+        (bottom - top) / mm,
+        labels[i] ?? plan.words.title,
+        [patterns(hatchesIn(plan)), sectionGroup(unnamed(plan), bare)],
+        plan.drawing.frame.axis - (width * mm) / 2,
+        top,
+      ),
+      `${prefix}${i}-`,
+    ),
   )
+}
 
 export const barFigure = (plan: SectionPlan, width: number): string =>
-  svg(width, under, plan.words.scale, [viewTitle(plan, 3 * mm, 0), scaleBarSvg(plan, (width - 3) * mm, 0)])
+  svg(width, barHeight, plan.words.scale, [scaleBarSvg(plan, (width - 1) * mm, 0)])
 
-/** What the marks mean, and how the section is cut. Its patterns stand in the section's own drawing of the same prefix. */
-export const legendFigure = (plan: SectionPlan, prefix: string, width: number): string => {
-  const rows = Math.max(3, Math.ceil(plan.legend.length / 3))
-  const legend = 6 + rows * 6.3
-  const notes = 7.5 + plan.words.notes.length * 4.4
+const rowHeight = 6.2
+/** From one mark to the next: its swatch, and what stands before its name and after it [mm]. */
+const besideName = 13.5
+
+/** What the marks of these sections mean, each once, side by side. Its patterns stand in it, so that it can be printed anywhere. */
+export const legendFigure = (plans: readonly SectionPlan[], prefix: string, width: number): string => {
+  const entries = plans.flatMap(({ legend }) => legend).filter((entry, i, all) => all.findIndex(({ name }) => name === entry.name) === i)
+  const title = exporting.sheet.legend
+  let left = textWidth(title, letters.fine, 600) / mm + 5
+  let row = 0
+  const marks = entries.map((entry) => {
+    const wide = textWidth(entry.name, letters.fine, 400) / mm + besideName
+    if (left + wide - 4 > width) {
+      left = 0
+      row += 1
+    }
+    const at = left
+    left += wide
+    return legendMark(entry, at * mm, row * rowHeight * mm, wide * mm, bare)
+  })
+  const hatches = entries.flatMap((entry) => ('hatch' in entry ? [entry.hatch] : []))
   return apart(
-    svg(width, legend + notes, exporting.sheet.legend, [
-      legendSvg(plan.legend, 0, 0, width * mm),
-      notesSvg(plan, 0, legend * mm, width * mm),
+    svg(width, (row + 1) * rowHeight, title, [
+      patterns(hatches),
+      svgWords(title, { x: 0, y: 3.6 * mm, 'font-size': letters.fine, 'font-weight': 600, fill: ink }),
+      ...marks,
     ]),
     prefix,
   )

@@ -23,14 +23,12 @@ export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }
             <span key={title}>
               <cite>{title}</cite>
               {[first.edition, year].filter((part) => part !== '').map((part) => `, ${part}`)}
-              {own.some(({ locator }) => locator !== '') ? ': ' : ' '}
+              {own.some(({ locator }) => locator !== '') && ': '}
               {own.map((source, i) => (
                 <span key={source.locator + source.edition}>
                   {i > 0 && '; '}
                   {source.locator}
-                  {[standingWords(source.standing).mark ?? []]
-                    .flat()
-                    .map((mark) => `${source.locator === '' ? '' : '\u00a0'}${letter(mark)}`)}
+                  {[standingWords(source.standing).mark ?? []].flat().map((mark) => `\u00a0${letter(mark)}`)}
                 </span>
               ))}
               {'. '}

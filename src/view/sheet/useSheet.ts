@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { compareStore } from '../../state/compare.ts'
 import { comparedPiers, type ComparedPier } from '../../state/compareSet.ts'
-import { meantResult, shownDocument } from '../../state/derived.ts'
+import { meantResult, seenDocument, shownDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
 import { text } from '../../text/index.ts'
@@ -9,10 +9,10 @@ import { version } from '../../../package.json'
 import { pierMark } from '../export/pierMark.ts'
 import type { SectionAsk } from '../export/sectionPlan.ts'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
-import type { ComparedFigures } from './ComparedPages.tsx'
+import type { ComparedFigures } from './ComparedTable.tsx'
 import type { PaperFacts } from './Paper.tsx'
 import type { Figures } from './PierPages.tsx'
-import { barFigure, bareFigure, legendFigure, planned, plannedTogether, sectionFigure } from './sheetSection.ts'
+import { barFigure, bareFigures, legendFigure, planned, plannedTogether, sectionFigure } from './sheetSection.ts'
 
 type One = Readonly<{
   kind: 'one'
@@ -28,28 +28,30 @@ export type SheetContent = Readonly<{ facts: PaperFacts }> & (One | Several)
 const today = (now: Date): string =>
   [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
 
+/** Height of the picture over its width. */
+const pictureShape = 57 / 42
+
 /** The cutaway as it is seen; null where there is none. Its address has to be given back. */
 async function pictureAddress(): Promise<string | null> {
   const canvas = document.querySelector<HTMLCanvasElement>('.cutaway canvas')
   if (!canvas || canvas.clientWidth < 2) return null
   try {
     const { capturePicture } = await import('../scene/capturePicture.ts')
-    const width = 1600
-    const taken = await capturePicture(width, (width * canvas.clientHeight) / canvas.clientWidth)
+    // In the shape of its frame, so that the pier is as large in it as can be.
+    const width = 640
+    const taken = await capturePicture(width, width * pictureShape)
     return taken && URL.createObjectURL(taken)
   } catch {
     return null
   }
 }
 
-/** Width of a section beside others [mm]. */
-const columnOf = (count: number): number => Math.min(80, 180 / count - 3)
-
-const prefixOf = (place: number): string => `sheet-${place}-`
+/** Width of a section beside others [mm]: of a column of the table. */
+const columnOf = (count: number): number => 152 / count - 1.6
 
 function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
   const { document, result, date, view } = ask
-  const plan = planned(ask, { width: 138, height: 97 })
+  const plan = planned(ask, { width: 136, height: 97 })
   const facts: PaperFacts = {
     name: document.name === '' ? text.app.untitled : document.name,
     date,
@@ -64,25 +66,22 @@ function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
     result,
     facts,
     picture,
-    figures: { section: sectionFigure(plan, prefixOf(0)), legend: legendFigure(plan, prefixOf(0), 92) },
+    figures: { section: sectionFigure(plan, 'sheet-0-'), legend: legendFigure([plan], 'sheet-legend-', 180), notes: plan.words.notes },
   }
 }
 
 function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk): SheetContent {
   const asks = piers.flatMap(({ pier }): SectionAsk[] => (pier ? [{ ...own, document: pier.document, result: pier.result }] : []))
-  const plans = plannedTogether(asks, { width: columnOf(piers.length), height: 66 })
+  const plans = plannedTogether(asks, { width: columnOf(piers.length), height: 72 })
+  const labels = asks.map(({ document }) => text.fills[document.spec.fill.kind].label)
+  const drawn = bareFigures(plans, labels, 'sheet-', columnOf(piers.length))
   let next = 0
-  const sections = piers.map(({ pier }) => {
-    if (pier === null) return null
-    const at = next++
-    const plan = plans[at]
-    return plan ? bareFigure(plan, prefixOf(at), text.fills[pier.document.spec.fill.kind].label, columnOf(piers.length)) : null
-  })
+  const sections = piers.map(({ pier }) => (pier === null ? null : (drawn[next++] ?? null)))
   const [first] = plans
   return {
     kind: 'several',
     piers,
-    figures: { sections, bar: first ? barFigure(first, 180) : '' },
+    figures: { sections, bar: first ? barFigure(first, 60) : '', legend: legendFigure(plans, 'sheet-legend-', 118) },
     facts: {
       name: own.document.name === '' ? text.app.untitled : own.document.name,
       date: own.date,
@@ -113,7 +112,7 @@ export const useSheet = (): SheetContent | null => {
         version,
       }
       if (compared.isOpen) {
-        if (!isGone) setContent(ofSeveral(comparedPiers(compared, state.document), ask))
+        if (!isGone) setContent(ofSeveral(comparedPiers(compared, seenDocument(state)), ask))
         return
       }
       // The picture of a pier built wrong stands beside no numbers of the one that is meant.
