@@ -33,6 +33,8 @@ export default defineConfig({
     baseURL: `http://127.0.0.1:${port}/`,
     viewport: { width: 480, height: 320 },
     trace: 'off',
+    // A test that reloads wants the page of its own build and the network that it has set up; `offline.spec.ts` lets them in.
+    serviceWorkers: 'block',
     screenshot: 'only-on-failure',
     launchOptions: { executablePath: browser.executablePath, args: [...browserFlags], env: environmentFor(browser) },
   },

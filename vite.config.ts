@@ -1,6 +1,9 @@
+import { createHash } from 'node:crypto'
+import { readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import react from '@vitejs/plugin-react'
-import { defineConfig, type Plugin } from 'vite'
+import { defineConfig, type Plugin, transformWithOxc } from 'vite'
 
 /** What the built page may do: run and fetch its own files, nothing else, from nowhere else. */
 const contentPolicy = [
@@ -41,6 +44,24 @@ const withoutMarkup = (): Plugin => ({
   enforce: 'pre',
   resolveId: (id) => (leftOut.includes(id) ? `\0left-out:${id}` : null),
   load: (id) => (id.startsWith('\0left-out:') ? 'export default null' : null),
+})
+
+/** The page's files are kept by a worker of their own, which has to know them all; pictures of the README are none of them. */
+const pageKeeper = (): Plugin => ({
+  name: 'page-keeper',
+  apply: 'build',
+  enforce: 'post',
+  async writeBundle({ dir = 'dist' }, bundle) {
+    const source = 'src/view/app/pageKeeper.ts'
+    const files = ['icon.svg', ...Object.keys(bundle).filter((file) => !file.endsWith('.map'))].sort()
+    const mark = createHash('sha256')
+    for (const file of files) mark.update(file).update(readFileSync(join(dir, file)))
+    const { code } = await transformWithOxc(readFileSync(source, 'utf8'), source)
+    const asked = files.map((file) => (file === 'index.html' ? './' : file))
+    const known = `const builtFiles = ${JSON.stringify(asked)}\nconst builtMark = '${mark.digest('hex').slice(0, 16)}'\n`
+    writeFileSync(join(dir, 'pageKeeper.js'), known + code.replace(/^export \{\s*\};?\s*$/m, ''))
+    this.info(`kept offline ${files.length} files`)
+  },
 })
 
 const initialLimit = 200_000
@@ -85,7 +106,7 @@ export default defineConfig({
   base: './',
   // A missing file is a 404, never the page in its place.
   appType: 'mpa',
-  plugins: [react(), oneFontFormat(), withoutMarkup(), policyInPage(), firstLoad()],
+  plugins: [react(), oneFontFormat(), withoutMarkup(), policyInPage(), firstLoad(), pageKeeper()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,

@@ -93,6 +93,7 @@ export type Notice = Readonly<{
     | 'copy-refused'
     | 'scene-failed'
     | 'no-webgl'
+    | 'newer-page'
   issues?: readonly Issue[]
   /** A name or a raw text that belongs to the notice: a file's name, the damaged note. */
   detail?: string

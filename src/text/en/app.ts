@@ -25,6 +25,7 @@ export const app = {
     tryAgain: 'Try again',
     reload: 'Reload the page',
     shelf: 'Saved piers',
+    useNewer: 'Open the newer one',
     saveDamagedNote: 'Save the damaged note as a file',
     dropHere: 'Drop the job file to open it',
     fullScreen: 'Full screen',
@@ -183,6 +184,7 @@ export const app = {
     'copy-refused': 'The browser did not let us copy. The link is in the address bar.',
     'scene-failed': 'The 3D picture stopped. You see the drawn section instead. The numbers are the same.',
     'no-webgl': 'This browser shows no 3D picture. You see the drawn section instead. The numbers are the same.',
+    'newer-page': 'A newer version of this page is ready. Your pier stays.',
   } satisfies Record<NoticeCode, string>,
   moreIssues: (count: number): string => `and ${count} more`,
   crash: {

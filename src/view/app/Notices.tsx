@@ -13,6 +13,11 @@ const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 
 const Actions = ({ notice }: { notice: Notice }) => (
   <div className='notice-actions'>
+    {notice.code === 'newer-page' && (
+      <button type='button' className='button' onClick={() => void import('./keepOffline.ts').then((module) => module.openNewerPage())}>
+        {text.app.actions.useNewer}
+      </button>
+    )}
     {notice.code === 'note-damaged' && notice.detail !== undefined && (
       <button type='button' className='button' onClick={() => saveTextFile('damaged-note.txt', notice.detail ?? '')}>
         {text.app.actions.saveDamagedNote}

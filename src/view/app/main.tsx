@@ -15,6 +15,7 @@ import { App } from './App.tsx'
 import { Crash } from './Crash.tsx'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { installProbe } from './probe.ts'
+import { mendMissingPart } from './missingPart.ts'
 import { settleOnLeave } from './leavePage.ts'
 import { isReady } from './readiness.ts'
 
@@ -27,6 +28,9 @@ installProbe({
 })
 
 settleOnLeave(pierStore)
+mendMissingPart(pierStore, import.meta.url)
+if (import.meta.env.PROD)
+  window.addEventListener('load', () => void import('./keepOffline.ts').then(({ keepOffline }) => keepOffline(pierStore)))
 
 const holder = document.getElementById('root')
 if (!holder) throw new Error('main: the page has no #root')

@@ -1,0 +1,51 @@
+/**
+ * The page's own files, kept in the browser, so that it opens with the network off. It runs beside the page, answers for files of the
+ * page's own folder and for nothing else, and a newer one waits until it is asked for or no tab is open.
+ */
+type Waiting = Event & Readonly<{ waitUntil: (work: Promise<unknown>) => void }>
+type Asked = Event & Readonly<{ request: Request; respondWith: (answer: Promise<Response>) => void }>
+type Keeper = Readonly<{ registration: Readonly<{ scope: string }>; skipWaiting: () => Promise<void> }>
+
+/** Written in when the page is built: every file of it, and a mark of them all. */
+declare const builtFiles: readonly string[]
+declare const builtMark: string
+
+const keeper = self as unknown as Keeper
+const prefix = 'pierglass.page.'
+const own = prefix + builtMark
+const { scope } = keeper.registration
+/** A host may send whoever asks for `index.html` on to its folder; the folder itself is what is kept. */
+const pages = [scope, new URL('index.html', scope).href]
+const anyHeaders = { ignoreVary: true }
+
+/** All files or none: where one is missing or the disk is full, this keeper never starts and the page goes on from the network. */
+const keepAll = async (): Promise<void> => {
+  const kept = await caches.open(own)
+  await kept.addAll(builtFiles.map((file) => new Request(new URL(file, scope), { cache: 'no-cache' })))
+}
+
+/** The files of the version before stay: a tab that is still open may need them. */
+const dropOld = async (): Promise<void> => {
+  const all = (await caches.keys()).filter((name) => name.startsWith(prefix))
+  await Promise.all(all.slice(0, -2).map((name) => caches.delete(name)))
+}
+
+const answer = async (request: Request): Promise<Response> => {
+  const { origin, pathname } = new URL(request.url)
+  const isPage = request.mode === 'navigate' && pages.includes(origin + pathname)
+  const mine = await caches.open(own)
+  const found = (await mine.match(isPage ? scope : request.url, anyHeaders)) ?? (await caches.match(request.url, anyHeaders))
+  return found ?? fetch(request)
+}
+
+self.addEventListener('install', (event) => (event as Waiting).waitUntil(keepAll()))
+self.addEventListener('activate', (event) => (event as Waiting).waitUntil(dropOld()))
+self.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
+  if (data === 'take over') void keeper.skipWaiting()
+})
+self.addEventListener('fetch', (event) => {
+  const { request, respondWith } = event as Asked
+  if (request.method === 'GET' && request.url.startsWith(scope)) respondWith.call(event, answer(request))
+})
+
+export {}

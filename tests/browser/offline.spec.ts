@@ -1,0 +1,104 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { createServer, type Server } from 'node:http'
+import { extname, join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { expect, type Page, test } from '@playwright/test'
+import { app as words } from '../../src/text/en/app.ts'
+import { compare } from '../../src/text/en/compare.ts'
+import { compareEntry } from '../../src/text/en/compareEntry.ts'
+import { exporting } from '../../src/text/en/export.ts'
+import { parts } from './names.ts'
+
+const dist = fileURLToPath(new URL('../../dist', import.meta.url))
+const types: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.svg': 'image/svg+xml',
+}
+const keeper = readFileSync(join(dist, 'pageKeeper.js'), 'utf8')
+
+/** A host of the built files in a folder; `mark` makes the version that it serves another one. */
+const host = async (port: number, mark: string | null = null): Promise<Server> => {
+  const server = createServer((request, response) => {
+    const path = (request.url ?? '').split('?')[0]?.replace(/^\/a\/folder\//, '') ?? ''
+    const file = join(dist, path === '' ? 'index.html' : path)
+    if (!request.url?.startsWith('/a/folder/') || !existsSync(file)) return response.writeHead(404).end()
+    const body = path === 'pageKeeper.js' && mark ? keeper.replace(/builtMark = '\w+'/, `builtMark = '${mark}'`) : readFileSync(file)
+    return response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' }).end(body)
+  })
+  await new Promise<void>((resolve) => server.listen(port, '127.0.0.1', resolve))
+  return server
+}
+const portOf = (server: Server): number => {
+  const address = server.address()
+  return typeof address === 'object' && address ? address.port : 0
+}
+const stop = (server: Server): Promise<void> =>
+  new Promise((resolve) => {
+    server.close(() => resolve())
+    server.closeAllConnections()
+  })
+const ready = (page: Page) => page.waitForFunction(() => window.pierglass?.ready() === true, undefined, { timeout: 45_000 })
+const depth = (page: Page): Promise<number> => page.evaluate(() => (window.pierglass?.document().spec.hole.depth ?? 0) / 0.0254)
+
+test('[S6] every built file is kept', () => {
+  const files = readdirSync(dist, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).slice(dist.length + 1))
+    // Pictures of the README, and the keeper itself, which the browser keeps.
+    .filter((file) => !/^(?:gallery\/|screenshot\.png|pageKeeper\.js)/.test(file))
+  const kept = JSON.parse(/builtFiles = (\[[^\]]*\])/.exec(keeper)?.[1] ?? '[]') as string[]
+  expect(files.length).toBeGreaterThan(50)
+  expect(new Set(kept)).toEqual(new Set(files.map((file) => (file === 'index.html' ? './' : file))))
+})
+
+test.describe('after one visit', () => {
+  test.use({ serviceWorkers: 'allow' })
+  test('[S7] the page opens and works without its host, and a newer one waits until it is asked for', async ({ page }) => {
+    test.setTimeout(120_000)
+    let server = await host(0)
+    const port = portOf(server)
+    await page.goto(`http://127.0.0.1:${port}/a/folder/?quality=light`)
+    await ready(page)
+    await page.evaluate(async () => {
+      const { active } = await navigator.serviceWorker.ready
+      if (active?.state !== 'activated') await new Promise((resolve) => active?.addEventListener('statechange', resolve))
+    })
+    await stop(server)
+
+    await page.reload()
+    await ready(page)
+    await expect(parts(page).headlines).toContainText(/\d/)
+    await page.getByRole('button', { name: compareEntry.open, exact: true }).click()
+    await expect(page.getByRole('table')).toContainText(compare.rows['holds-down'].label)
+    await page.getByRole('button', { name: compare.close, exact: true }).click()
+    await page.getByText(words.actions.more, { exact: true }).click()
+    await page.getByRole('button', { name: exporting.title, exact: true }).click()
+    const waiting = page.waitForEvent('download')
+    await page.getByRole('button', { name: new RegExp(exporting.files.csv.action) }).click()
+    expect(readFileSync(await (await waiting).path(), 'utf8')).toContain('uplift')
+    await page.keyboard.press('Escape')
+
+    server = await host(port, 'another')
+    await parts(page).field('hole.depth').fill('50 in')
+    await parts(page).field('hole.depth').press('Enter')
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
+    const newer = page.getByRole('button', { name: words.actions.useNewer, exact: true })
+    await expect(newer).toBeVisible({ timeout: 20_000 })
+    expect(await depth(page)).toBeCloseTo(50, 9)
+    const other = await page.context().newPage()
+    await other.goto(`http://127.0.0.1:${port}/a/folder/?quality=light`)
+    await ready(other)
+    await other.evaluate(() => Object.assign(window, { isSamePage: true }))
+    await Promise.all([page.waitForEvent('load'), newer.click()])
+    await ready(page)
+    expect(await depth(page)).toBeCloseTo(50, 9)
+    await expect(newer).toBeHidden()
+    // The other tab was not opened again, and still gets parts that it had not needed before.
+    expect(await other.evaluate(() => 'isSamePage' in window)).toBe(true)
+    await other.getByRole('button', { name: compareEntry.open, exact: true }).click()
+    await expect(other.getByRole('table')).toContainText(compare.rows['holds-down'].label)
+    await stop(server)
+  })
+})
