@@ -1,7 +1,10 @@
 import type { Locator } from '@playwright/test'
+import { compare } from '../../src/text/en/compare.ts'
+import { compareEntry } from '../../src/text/en/compareEntry.ts'
 import { groups } from '../../src/text/en/fields.ts'
 import { moisture } from '../../src/text/en/moisture.ts'
 import { scene as words } from '../../src/text/en/scene.ts'
+import { time } from '../../src/text/en/time.ts'
 import { type App, expect, test } from './app.ts'
 import { parts } from './names.ts'
 
@@ -69,4 +72,24 @@ test('[W9] sixty switches of wet wood leave what the picture holds where it was'
   expect(after.geometries).toBe(before.geometries)
   expect(after.textures).toBe(before.textures)
   expect(after.programs).toBe(before.programs)
+})
+
+test('[W10] side by side each pier shows where its rain ends, and the years what they leave open; off, nothing is left over the picture', async ({
+  app,
+}) => {
+  await app.open()
+  await app.page.getByRole('button', { name: compareEntry.open, exact: true }).click()
+  const years = app.page.getByRole('combobox', { name: compare.view.water, exact: true })
+  const rain = app.page.locator('.cmp-canvas .ink-rain:not(.casing)')
+  await expect(years).toHaveValue('')
+  await expect(rain).toHaveCount(0)
+  await years.selectOption('30')
+  await expect(rain).toHaveCount(4)
+  const ways = await rain.evaluateAll((paths) => paths.map((path) => path.getAttribute('d') ?? ''))
+  expect(ways.every((way) => way.startsWith('M'))).toBe(true)
+  await expect(app.page.getByText(time.years.tally.none, { exact: true })).toHaveCount(1)
+  await expect(app.page.locator('.cmp-columns .tally svg')).toHaveCount(3)
+  await expect(app.page.locator('.cmp-columns .tally-open')).toHaveCount(60)
+  await years.selectOption('')
+  await expect(rain).toHaveCount(0)
 })

@@ -13,6 +13,8 @@ export const moisture = {
     'wet-at-times': 'Wet at times',
     'stays-wet': 'Stays wet',
   } satisfies Record<WoodWetness, string>,
+  /** Of wood where rot is found, as years pass. */
+  open: 'Sound or lost: can’t be told',
   oxygen: { plenty: 'plenty of air', some: 'some air', little: 'little air' } satisfies Record<Oxygen, string>,
   touches: {
     air: 'Open air',

@@ -29,6 +29,7 @@ export function Legend() {
   const prefix = useId().replace(/[^a-z0-9]/gi, '')
   const { zones, spec, sheets } = useResult()
   const layers = usePier((state) => shownLayers(state.view))
+  const isInYears = usePier(({ view: { time } }) => time?.stretch === 'years')
   const isShown = (role: Role): boolean => layers.soil || (role !== 'soil' && role !== 'soil-lower' && role !== 'topsoil')
   const entries = entriesOf(zones.map(({ role }) => role).filter(isShown), spec)
   const has = (id: 'water-table' | 'frost-line'): boolean => sheets.some((sheet) => sheet.id === id)
@@ -63,7 +64,7 @@ export function Legend() {
           {words.patterns.frost}
         </li>
       )}
-      {layers.wetness && <WetLegend prefix={prefix} />}
+      {layers.wetness && <WetLegend prefix={prefix} isInYears={isInYears} />}
     </ul>
   )
 }

@@ -10,8 +10,15 @@ const marks: Readonly<Record<WoodWetness, string>> = {
   'stays-wet': [0, 6, 12, 18, 24, 30, 36, 42, 48].map((x) => `M${x} 0L${x - 20} 20`).join(''),
 }
 
-/** The classes of wet wood, driest first, with the marks by which they are told apart. `prefix` keeps two legends on one page apart. */
-export const WetLegend = ({ prefix }: Readonly<{ prefix: string }>) => (
+type Props = Readonly<{
+  /** Keeps two legends on one page apart. */
+  prefix: string
+  /** Years are looked at: what they leave open is drawn too. */
+  isInYears: boolean
+}>
+
+/** The classes of wet wood, driest first, with the marks by which they are told apart. */
+export const WetLegend = ({ prefix, isInYears }: Props) => (
   <>
     {woodWetnesses.map((wetness) => (
       <li key={wetness}>
@@ -28,5 +35,15 @@ export const WetLegend = ({ prefix }: Readonly<{ prefix: string }>) => (
         {words.wetness[wetness]}
       </li>
     ))}
+    {isInYears && (
+      <li>
+        <svg viewBox='0 0 32 20' aria-hidden='true'>
+          <rect className='wet-swatch wet-open' width='32' height='20' />
+          <path className='wet-marks wet-open' d='M0 6L6 0M0 14L14 0M2 20L22 0M10 20L30 0M18 20L32 6M26 20L32 14' />
+          <rect className='legend-frame' x='0.5' y='0.5' width='31' height='19' />
+        </svg>
+        {words.open}
+      </li>
+    )}
   </>
 )

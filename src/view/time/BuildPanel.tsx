@@ -1,9 +1,9 @@
 import { shownSteps } from '../../state/shownSteps.ts'
-import { standingCautions } from '../../text/en/cautions.ts'
 import { time } from '../../text/en/time.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { zoneName } from '../section/nameWishes.ts'
 import { checkText, stepText, wrongText } from './buildTexts.ts'
+import { Dangers } from './Dangers.tsx'
 import { BuiltWrong, Mistakes } from './Mistakes.tsx'
 
 const words = time.build
@@ -20,20 +20,10 @@ export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
   ]
   const arrived = named((id) => before !== undefined && step.zones.includes(id) && !before.zones.includes(id))
   const gone = named((id) => step.hiddenAfter.includes(id) && before?.hiddenAfter.includes(id) !== true)
-  const cautions = standingCautions.filter(({ id }) => step.dangers.includes(id))
   return (
     <div className='time-two'>
       <div className='time-say'>
-        {cautions.length > 0 && (
-          <div className='time-danger'>
-            <h4>{words.danger}</h4>
-            {cautions.map(({ id, short, long }) => (
-              <p key={id}>
-                <strong>{short}</strong> {long}
-              </p>
-            ))}
-          </div>
-        )}
+        <Dangers step={step} />
         <p className='time-lead'>{stepText(step.id)}</p>
         {step.inspection && <p className='time-inspect'>{words.inspection}</p>}
         {arrived.length > 0 && (

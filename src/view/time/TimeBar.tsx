@@ -1,4 +1,5 @@
-import { type KeyboardEvent, lazy, Suspense, useEffect, useId, useRef } from 'react'
+import { type KeyboardEvent, lazy, Suspense, useEffect, useId, useRef, useState } from 'react'
+import { createPortal } from 'react-dom'
 import { momentAt, openStretch, placeOf, setPlaying, showMoment } from '../../state/actions/time.ts'
 import type { Moment, Stretch } from '../../state/appState.ts'
 import { pierStore } from '../../state/store.ts'
@@ -14,6 +15,8 @@ const BuildPanel = lazy(() => import('./BuildPanel.tsx').then((module) => ({ def
 const MonthPanel = lazy(() => import('./MonthPanel.tsx').then((module) => ({ default: module.MonthPanel })))
 const YearsPanel = lazy(() => import('./YearsPanel.tsx').then((module) => ({ default: module.YearsPanel })))
 
+const AskFirst = lazy(() => import('./AskFirst.tsx').then((module) => ({ default: module.AskFirst })))
+
 const stretches = Object.keys(words.stretches) as Stretch[]
 /** How far a page key goes. */
 const strides: Readonly<Record<Stretch, number>> = { build: 1, month: 7, years: 10 }
@@ -24,6 +27,9 @@ const goBy = (by: number): void => {
   setPlaying(pierStore, false)
   showMoment(pierStore, momentAt(stretch, Math.min(end, Math.max(0, Math.floor(place) + by))))
 }
+
+/** Keys with which a clicker darkens the screen. */
+const darkens = ['b', 'B', '.']
 
 const leave = (): void => {
   showMoment(pierStore, null)
@@ -61,6 +67,8 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
   const keys = useId()
   const { stretch } = time
   const { last, line, spoken } = useSpokenMoment(time)
+  const [isAsking, setAsking] = useState(false)
+  const [isDark, setDark] = useState(false)
   player.setLastStep(last)
   useEffect(() => slider.current?.focus({ preventScroll: true }), [])
   // Whoever takes the picture away stops what plays in it.
@@ -70,13 +78,19 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
     body.current?.scrollTo(0, 0)
   }, [stretch, stretch === 'build' && placeOf(time)])
   const at = Math.min(placeOf(time), player.end)
+  const panel =
+    time.stretch === 'build' ? <BuildPanel step={at} /> : time.stretch === 'month' ? <MonthPanel day={at} /> : <YearsPanel year={at} />
   return (
     <section
       className='time'
       aria-label={words.title}
       aria-describedby={keys}
       onKeyDown={(event) => {
-        if (event.ctrlKey || event.metaKey || event.altKey || !press(event)) return
+        if (event.ctrlKey || event.metaKey || event.altKey) return
+        if (darkens.includes(event.key) || (isDark && event.key === 'Escape')) {
+          setPlaying(pierStore, false)
+          setDark(!isDark)
+        } else if (!isDark && !press(event)) return
         event.preventDefault()
         event.stopPropagation()
       }}
@@ -92,6 +106,18 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
             </button>
           ))}
         </fieldset>
+        <button
+          type='button'
+          className='time-close'
+          aria-label={words.ask.first}
+          title={words.ask.first}
+          aria-pressed={isAsking}
+          onClick={() => setAsking(!isAsking)}
+        >
+          <svg viewBox='0 0 20 20' aria-hidden='true'>
+            <path d='M7 7.2a3 3 0 1 1 4.6 2.6c-1 .7-1.6 1.2-1.6 2.6M10 15.4v.2' />
+          </svg>
+        </button>
         <button type='button' className='time-close' aria-label={words.close} title={words.close} onClick={leave}>
           <svg viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M5 5L15 15M15 5L5 15' />
@@ -130,15 +156,11 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and the keyboard scrolls it */}
       <section className='time-body' ref={body} tabIndex={0} aria-label={words.about}>
         <Suspense fallback={<p className='time-small'>{words.stretches[stretch]}</p>}>
-          {time.stretch === 'build' ? (
-            <BuildPanel step={at} />
-          ) : time.stretch === 'month' ? (
-            <MonthPanel day={at} />
-          ) : (
-            <YearsPanel year={at} />
-          )}
+          {isAsking ? <AskFirst moment={momentAt(time.stretch, at)}>{panel}</AskFirst> : panel}
         </Suspense>
       </section>
+      {isDark &&
+        createPortal(<button type='button' className='time-dark' aria-label={words.dark} onClick={() => setDark(false)} />, document.body)}
     </section>
   )
 }

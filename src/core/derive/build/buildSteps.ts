@@ -55,6 +55,8 @@ export function buildSteps(spec: PierSpec, result: Pick<PierResult, 'zones'>): r
 const isCovered = ({ role }: Zone): boolean => !native.includes(role) && !tall.includes(role)
 
 function comesWith(zone: Zone, step: string): boolean {
+  // Loose soil is what the cleaning has left.
+  if (zone.label === 'loose-base') return step === 'clean-out'
   const brings = stepPractice[step]?.brings
   if (!brings?.roles.includes(zone.role)) return false
   // The base comes with its own step alone, though a later step brings the same material.

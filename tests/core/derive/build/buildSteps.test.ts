@@ -4,6 +4,7 @@ import { mistakes, withMistakes } from '../../../../src/core/derive/build/mistak
 import { stepPractice } from '../../../../src/core/derive/build/practice.ts'
 import { derivePier } from '../../../../src/core/derive/derivePier.ts'
 import { bracketKinds, fillKinds } from '../../../../src/core/kinds/index.ts'
+import { defaultSpec } from '../../../../src/core/spec/defaults.ts'
 import { build } from '../../../../src/text/en/build.ts'
 import { standingCautions } from '../../../../src/text/en/cautions.ts'
 import { ofEach } from '../manyPiers.ts'
@@ -35,6 +36,13 @@ describe('the steps of building', () => {
       expect(steps.every(({ zones }, i) => i < 2 || !spec.hole.base || zones.includes('base'))).toBe(true)
       if (spec.bars && spec.support.kind === 'embedded') expect(steps.at(-1)?.hiddenAfter).toContain('bars')
     })
+  })
+
+  it('loose soil is there as soon as the hole is called clean', () => {
+    const steps = buildSteps(defaultSpec, derivePier(withMistakes(defaultSpec, ['loose-bottom'])))
+    const at = steps.findIndex(({ wrong }) => wrong.includes('loose-bottom'))
+    expect(steps[at]?.id).toBe('clean-out')
+    expect(steps.map(({ zones }) => zones.includes('base'))).toEqual(steps.map((_, i) => i >= at))
   })
 
   it('every mistake that applies is made at one step, and moves nobody to another step', () => {
