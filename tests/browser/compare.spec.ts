@@ -28,14 +28,27 @@ const columns = async (app: App, count: number): Promise<Buffer[]> => {
   await app.stillness()
   const box = await region(app).boundingBox()
   if (!box) throw new Error('there is no picture')
-  const width = box.width / count
-  const shots: Buffer[] = []
-  for (let i = 0; i < count; i++)
-    shots.push(await app.page.screenshot({ clip: { x: box.x + i * width + 2, y: box.y, width: width - 4, height: box.height } }))
-  return shots
+  const whole = (await app.page.screenshot({ clip: box })).toString('base64')
+  const shots = await app.page.evaluate(
+    async ({ source, parts }) => {
+      const image = new Image()
+      image.src = `data:image/png;base64,${source}`
+      await image.decode()
+      const canvas = document.createElement('canvas')
+      const width = image.width / parts
+      canvas.width = Math.floor(width) - 4
+      canvas.height = image.height
+      return Array.from({ length: parts }, (_, i) => {
+        canvas.getContext('2d')?.drawImage(image, -Math.round(i * width) - 2, 0)
+        return canvas.toDataURL('image/png').split(',')[1] ?? ''
+      })
+    },
+    { source: whole, parts: count },
+  )
+  return shots.map((shot) => Buffer.from(shot, 'base64'))
 }
 
-test.use({ viewport: { width: 1280, height: 800 } })
+test.use({ viewport: { width: 1280, height: 560 } })
 
 test('[Y6] four piers stand on one canvas, and the page comes back as it was left', async ({ app }) => {
   await app.open()

@@ -6,6 +6,9 @@ import { fields, groups } from '../../src/text/en/fields.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 
+// What is checked stands beside the picture.
+test.use({ graphics: false })
+
 for (const size of [
   { width: 1440, height: 900 },
   { width: 820, height: 1180 },

@@ -5,6 +5,8 @@ import { parts } from './names.ts'
 
 const wide = { width: 1280, height: 480 }
 
+test.use({ graphics: false })
+
 test('[F1] a saved file opens again as the same pier, name and all', async ({ app }) => {
   await app.page.setViewportSize(wide)
   await app.open()

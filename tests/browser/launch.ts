@@ -8,6 +8,8 @@ export const browserFlags: readonly string[] = [
   '--ignore-gpu-blocklist',
   '--disable-background-networking',
   '--disable-component-update',
+  // Pixels of the page itself are put together without the software GPU: it is left to the picture, which needs it.
+  '--disable-gpu-compositing',
 ]
 
 /** A browser to start: where it is, what it needs in its environment, and how it was found. */

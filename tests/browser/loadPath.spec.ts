@@ -20,7 +20,7 @@ const pullTo = async (page: Page, key: 'Home' | 'End') => {
   await page.keyboard.press(key)
 }
 
-test.use({ viewport: { width: 1280, height: 800 } })
+test.use({ viewport: { width: 1280, height: 560 } })
 
 test.describe('[B8] the load path in the page', () => {
   test('lists every link from the post down, and the load once it is entered', async ({ app }) => {
@@ -54,6 +54,7 @@ test.describe('[B8] the load path in the page', () => {
   })
 
   test('a part picked in the picture opens its link, with the mouse and with the keyboard', async ({ app }) => {
+    await app.page.setViewportSize({ width: 1280, height: 800 })
     await app.open()
     const { page } = app
     const box = (await parts(page).canvas.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 }
@@ -88,60 +89,70 @@ test.describe('[B8] the load path in the page', () => {
   })
 })
 
-for (const theme of ['paper', 'dark'] as const)
-  test(`[H1] axe finds nothing serious with a link, a reason and a pull open on ${theme}`, async ({ app }) => {
-    await app.open()
-    const { page } = app
+test('[H1] axe finds nothing serious with a link, a reason and a pull open, on paper and on dark', async ({ app }) => {
+  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.open()
+  const { page } = app
+  await page.getByRole('switch', { name: 'Bell at the bottom' }).check()
+  await page.locator('#inputs-loads > summary').click()
+  await page.getByRole('switch', { name: 'Estimate from the roof' }).check()
+  await page.getByRole('radio', { name: answers['cone-over-ledge'].label }).check()
+  await pullTo(page, 'End')
+  await link(page, 'bar-through-post').click()
+  await expect(page.locator('.pad .katex').first()).toBeVisible()
+  await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
+  for (const theme of ['paper', 'dark'] as const) {
     await page.getByRole('radio', { name: appWords.themes[theme], exact: true }).check({ force: true })
-    await page.getByRole('switch', { name: 'Bell at the bottom' }).check()
-    await page.locator('#inputs-loads > summary').click()
-    await page.getByRole('switch', { name: 'Estimate from the roof' }).check()
-    await page.getByRole('radio', { name: answers['cone-over-ledge'].label }).check()
-    await pullTo(page, 'End')
-    await link(page, 'bar-through-post').click()
-    await expect(page.locator('.pad .katex').first()).toBeVisible()
-    await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
+    await app.stillness()
     const found = (await page.evaluate(async () => {
       const { axe } = window as unknown as { axe: { run(): Promise<{ violations: unknown[] }> } }
       return (await axe.run()).violations
     })) as { id: string; impact: string | null; nodes: { html: string }[] }[]
     const serious = found.filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)).toEqual([])
-  })
-
-test('[B9] a change that is tried does what was said, and undo takes it back', async ({ app }) => {
-  await app.open()
-  const { page } = app
-  const was = await app.spec()
-  const now = (await app.read('result')).uplift.allowable ?? Number.NaN
-  const row = page.locator('.change').first()
-  const gained = Number(((await row.locator('.number').textContent()) ?? '').replace(/[^\d.]/g, ''))
-  await page.getByRole('button', { name: words.changes.tryThis(changes['next-auger']) }).click()
-  await expect.poll(async () => (await app.spec()).hole.diameter).toBeGreaterThan(was.hole.diameter)
-  const after = (await app.read('result')).uplift.allowable ?? Number.NaN
-  expect((after - now) / 4.4482216152605).toBeCloseTo(gained, -1)
-  await parts(page).undo.click()
-  await expect.poll(() => app.spec()).toEqual(was)
+    expect(
+      serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`),
+      theme,
+    ).toEqual([])
+  }
 })
 
-test('[B10] another way to count the ground needs a typed reason', async ({ app }) => {
-  await app.open()
-  const { page } = app
-  await page.getByRole('switch', { name: 'Bell at the bottom' }).check()
-  const before = await app.spec()
-  await page.getByRole('radio', { name: answers['cone-over-ledge'].label }).check()
-  const reason = page.getByRole('textbox', { name: words.soil.reason })
-  await page.getByRole('button', { name: words.soil.use }).click()
-  await expect(reason).toHaveAttribute('aria-invalid', 'true')
-  expect(await app.spec()).toEqual(before)
-  await reason.fill('Boring B-2 was read by the county engineer')
-  await page.getByRole('button', { name: words.soil.use }).click()
-  await expect.poll(async () => (await app.spec()).judgement?.mechanism).toBe('cone-over-ledge')
-  await expect(parts(page).answers).toContainText('Boring B-2 was read by the county engineer')
-  await expect(parts(page).answers).toContainText(words.soil.stays)
-  expect(new URL(page.url()).hash).not.toContain('Boring')
-  await parts(page).undo.click()
-  await expect.poll(async () => (await app.spec()).judgement).toBeNull()
+test.describe('changes and ground, without a 3D picture', () => {
+  test.use({ graphics: false })
+
+  test('[B9] a change that is tried does what was said, and undo takes it back', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    const was = await app.spec()
+    const now = (await app.read('result')).uplift.allowable ?? Number.NaN
+    const row = page.locator('.change').first()
+    const gained = Number(((await row.locator('.number').textContent()) ?? '').replace(/[^\d.]/g, ''))
+    await page.getByRole('button', { name: words.changes.tryThis(changes['next-auger']) }).click()
+    await expect.poll(async () => (await app.spec()).hole.diameter).toBeGreaterThan(was.hole.diameter)
+    const after = (await app.read('result')).uplift.allowable ?? Number.NaN
+    expect((after - now) / 4.4482216152605).toBeCloseTo(gained, -1)
+    await parts(page).undo.click()
+    await expect.poll(() => app.spec()).toEqual(was)
+  })
+
+  test('[B10] another way to count the ground needs a typed reason', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    await page.getByRole('switch', { name: 'Bell at the bottom' }).check()
+    const before = await app.spec()
+    await page.getByRole('radio', { name: answers['cone-over-ledge'].label }).check()
+    const reason = page.getByRole('textbox', { name: words.soil.reason })
+    await page.getByRole('button', { name: words.soil.use }).click()
+    await expect(reason).toHaveAttribute('aria-invalid', 'true')
+    expect(await app.spec()).toEqual(before)
+    await reason.fill('Boring B-2 was read by the county engineer')
+    await page.getByRole('button', { name: words.soil.use }).click()
+    await expect.poll(async () => (await app.spec()).judgement?.mechanism).toBe('cone-over-ledge')
+    await expect(parts(page).answers).toContainText('Boring B-2 was read by the county engineer')
+    await expect(parts(page).answers).toContainText(words.soil.stays)
+    expect(new URL(page.url()).hash).not.toContain('Boring')
+    await parts(page).undo.click()
+    await expect.poll(async () => (await app.spec()).judgement).toBeNull()
+  })
 })
 
 test.describe('[B11] raise the uplift', () => {
@@ -211,15 +222,19 @@ test.describe('[B11] raise the uplift', () => {
   })
 })
 
-test('[B12] loads are told in the units of the trade', async ({ app }) => {
-  await app.open()
-  const { page } = app
-  await page.locator('#inputs-loads > summary').click()
-  await expect(page.locator('#inputs-loads')).toContainText(groups.loads.label)
-  await page.getByRole('switch', { name: 'Estimate from the roof' }).check()
-  await expect(parts(page).field('loads.estimate.span')).toHaveValue('24 ft')
-  await app.enter(parts(page).field('loads.estimate.span'), '30')
-  await expect.poll(async () => (await app.spec()).loads.estimate?.span).toBeCloseTo(30 * 0.3048, 12)
-  await expect(page.locator('.group-note')).toContainText(appWords.loads.mark)
-  await expect(parts(page).headlines).toContainText('estimated')
+test.describe('loads, without a 3D picture', () => {
+  test.use({ graphics: false })
+
+  test('[B12] loads are told in the units of the trade', async ({ app }) => {
+    await app.open()
+    const { page } = app
+    await page.locator('#inputs-loads > summary').click()
+    await expect(page.locator('#inputs-loads')).toContainText(groups.loads.label)
+    await page.getByRole('switch', { name: 'Estimate from the roof' }).check()
+    await expect(parts(page).field('loads.estimate.span')).toHaveValue('24 ft')
+    await app.enter(parts(page).field('loads.estimate.span'), '30')
+    await expect.poll(async () => (await app.spec()).loads.estimate?.span).toBeCloseTo(30 * 0.3048, 12)
+    await expect(page.locator('.group-note')).toContainText(appWords.loads.mark)
+    await expect(parts(page).headlines).toContainText('estimated')
+  })
 })

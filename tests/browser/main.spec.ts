@@ -41,33 +41,37 @@ test('[B4] every way to fill the hole can be chosen and is drawn', async ({ app 
   }
 })
 
-test('[B5] one change is one step back, and can be done again', async ({ app }) => {
-  await app.open()
-  const { field, undo, redo } = parts(app.page)
-  const was = (await app.spec()).hole.depth
-  await app.enter(field('hole.depth'), '50 in')
-  await expect.poll(async () => (await app.spec()).hole.depth).toBeCloseTo(50 * 0.0254, 12)
-  await undo.click()
-  await expect.poll(async () => (await app.spec()).hole.depth).toBe(was)
-  await redo.click()
-  await expect.poll(async () => (await app.spec()).hole.depth).toBeCloseTo(50 * 0.0254, 12)
-  await expect(field('hole.depth')).toHaveValue(/50/)
-})
+test.describe('without a 3D picture', () => {
+  test.use({ graphics: false })
 
-test('[B6] the address reopens the same pier', async ({ app, browser, baseURL }) => {
-  await app.open()
-  await app.enter(parts(app.page).field('hole.diameter'), '22 in')
-  await expect.poll(() => new URL(app.page.url()).hash.length).toBeGreaterThan(3)
-  await expect.poll(async () => (await app.spec()).hole.diameter).toBeCloseTo(22 * 0.0254, 12)
-  const spec = await app.spec()
-  const hash = new URL(app.page.url()).hash
-  // Another person's browser: nothing kept, only the link.
-  const elsewhere = await browser.newContext()
-  const page = await elsewhere.newPage()
-  await page.goto(`${baseURL}?quality=light${hash}`)
-  await page.waitForFunction(() => window.pierglass?.ready() === true)
-  expect(await page.evaluate(() => window.pierglass?.document().spec)).toEqual(spec)
-  await elsewhere.close()
+  test('[B5] one change is one step back, and can be done again', async ({ app }) => {
+    await app.open()
+    const { field, undo, redo } = parts(app.page)
+    const was = (await app.spec()).hole.depth
+    await app.enter(field('hole.depth'), '50 in')
+    await expect.poll(async () => (await app.spec()).hole.depth).toBeCloseTo(50 * 0.0254, 12)
+    await undo.click()
+    await expect.poll(async () => (await app.spec()).hole.depth).toBe(was)
+    await redo.click()
+    await expect.poll(async () => (await app.spec()).hole.depth).toBeCloseTo(50 * 0.0254, 12)
+    await expect(field('hole.depth')).toHaveValue(/50/)
+  })
+
+  test('[B6] the address reopens the same pier', async ({ app, browser, baseURL }) => {
+    await app.open()
+    await app.enter(parts(app.page).field('hole.diameter'), '22 in')
+    await expect.poll(() => new URL(app.page.url()).hash.length).toBeGreaterThan(3)
+    await expect.poll(async () => (await app.spec()).hole.diameter).toBeCloseTo(22 * 0.0254, 12)
+    const spec = await app.spec()
+    const hash = new URL(app.page.url()).hash
+    // Another person's browser: nothing kept, only the link.
+    const elsewhere = await browser.newContext()
+    const page = await elsewhere.newPage()
+    await page.goto(`${baseURL}?quality=light${hash}`)
+    await page.waitForFunction(() => window.pierglass?.ready() === true)
+    expect(await page.evaluate(() => window.pierglass?.document().spec)).toEqual(spec)
+    await elsewhere.close()
+  })
 })
 
 test('[B7] an entry that cannot be built says why and leaves the last good pier', async ({ app }) => {

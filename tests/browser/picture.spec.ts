@@ -12,9 +12,10 @@ const centreOf = async (item: Locator): Promise<{ x: number; y: number }> => {
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 }
 }
 
-test.use({ viewport: { width: 900, height: 600 } })
+test.use({ viewport: { width: 640, height: 480 } })
 
 test('[B8] the cut follows the hand', async ({ app }) => {
+  await app.page.setViewportSize({ width: 900, height: 600 })
   await app.open()
   const before = { cut: await app.read('cutState'), picture: await app.picture() }
   const start = await centreOf(handle(app, 'turn'))
@@ -82,7 +83,7 @@ test('[B10] layers, the cut post and lifted parts change the picture and go back
 })
 
 test('[B11] a part in focus is named with its volume and lights up in the numbers', async ({ app }) => {
-  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.page.setViewportSize({ width: 1280, height: 560 })
   await app.open()
   const lit = app.page.locator('[data-lit="true"]')
   await expect(lit).toHaveCount(0)

@@ -10,10 +10,21 @@ test('[R1] three hundred edits leave geometry and memory where they were', async
     await heap.send('HeapProfiler.collectGarbage')
     return (await heap.send('Runtime.getHeapUsage')).usedSize
   }
-  const edit = async (times: number): Promise<void> => {
-    await slider.focus()
-    for (let i = 0; i < times; i++) await slider.press(i % 2 === 0 ? 'ArrowRight' : 'ArrowLeft')
-  }
+  // Moved from within the page, a picture drawn between any two: a hand is no quicker.
+  const edit = (times: number): Promise<void> =>
+    slider.evaluate(async (input: HTMLInputElement, count) => {
+      const frame = () => new Promise((done) => requestAnimationFrame(done))
+      const diameter = () => window.pierglass?.document().spec.hole.diameter
+      for (let i = 0; i < count; i++) {
+        const before = diameter()
+        if (i % 2 === 0) input.stepUp()
+        else input.stepDown()
+        input.dispatchEvent(new Event('input', { bubbles: true }))
+        input.dispatchEvent(new Event('change', { bubbles: true }))
+        await frame()
+        if (diameter() === before) throw new Error(`edit ${i} did not take`)
+      }
+    }, times)
   await edit(40)
   await app.stillness()
   const before = await app.renderer()
@@ -21,7 +32,7 @@ test('[R1] three hundred edits leave geometry and memory where they were', async
   await edit(300)
   await app.stillness()
   const after = await app.renderer()
-  expect(after.frames).toBeGreaterThan(before.frames)
+  expect(after.frames).toBeGreaterThan(before.frames + 100)
   expect(after.geometries).toBe(before.geometries)
   expect(after.textures).toBe(before.textures)
   expect(after.programs).toBe(before.programs)
@@ -76,42 +87,46 @@ test('[R4] a picture at rest costs nothing', async ({ app }) => {
   expect((await app.renderer()).frames).toBe(frames)
 })
 
-test('[R5] markup in a name is shown as it was typed', async ({ app }) => {
-  await app.open()
-  const name = '<img src=x onerror="document.title=\'hit\'"><b>pier</b>'
-  const field = parts(app.page).pierName
-  await app.enter(field, name)
-  await expect.poll(async () => (await app.read('document')).name).toBe(name)
-  await app.page.waitForTimeout(200)
-  expect(await app.page.locator('img[src="x"]').count()).toBe(0)
-  expect(await app.page.title()).not.toBe('hit')
-})
+test.describe('without a 3D picture', () => {
+  test.use({ graphics: false })
 
-test('[R6] what was on the page comes back after the browser died', async ({ app, context }) => {
-  await app.open()
-  await app.enter(parts(app.page).field('hole.depth'), '61 in')
-  await expect.poll(async () => (await app.spec()).hole.depth).toBeCloseTo(61 * 0.0254, 12)
-  const spec = await app.spec()
-  // The old page gets no chance to say goodbye; the new one opens without the link.
-  const death = app.page.waitForEvent('crash')
-  const session = await context.newCDPSession(app.page)
-  session.send('Page.crash').catch(() => undefined)
-  await death
-  const next = await context.newPage()
-  await next.goto('./?quality=light')
-  await next.waitForFunction(() => window.pierglass?.ready() === true)
-  expect(await next.evaluate(() => window.pierglass?.document().spec)).toEqual(spec)
-})
+  test('[R5] markup in a name is shown as it was typed', async ({ app }) => {
+    await app.open()
+    const name = '<img src=x onerror="document.title=\'hit\'"><b>pier</b>'
+    const field = parts(app.page).pierName
+    await app.enter(field, name)
+    await expect.poll(async () => (await app.read('document')).name).toBe(name)
+    await app.page.waitForTimeout(200)
+    expect(await app.page.locator('img[src="x"]').count()).toBe(0)
+    expect(await app.page.title()).not.toBe('hit')
+  })
 
-test('[R7] a damaged link opens nothing else in its place', async ({ app }) => {
-  await app.open()
-  const spec = await app.spec()
-  await app.enter(parts(app.page).field('hole.diameter'), '22 in')
-  await expect.poll(() => new URL(app.page.url()).hash.length).toBeGreaterThan(3)
-  const hash = new URL(app.page.url()).hash
-  await app.page.evaluate(() => localStorage.clear())
-  await app.page.goto('about:blank')
-  await app.open(`${hash.slice(0, -2)}`)
-  await expect(app.page.getByText('The link is damaged')).toBeVisible()
-  expect(await app.spec()).toEqual(spec)
+  test('[R6] what was on the page comes back after the browser died', async ({ app, context }) => {
+    await app.open()
+    await app.enter(parts(app.page).field('hole.depth'), '61 in')
+    await expect.poll(async () => (await app.spec()).hole.depth).toBeCloseTo(61 * 0.0254, 12)
+    const spec = await app.spec()
+    // The old page gets no chance to say goodbye; the new one opens without the link.
+    const death = app.page.waitForEvent('crash')
+    const session = await context.newCDPSession(app.page)
+    session.send('Page.crash').catch(() => undefined)
+    await death
+    const next = await context.newPage()
+    await next.goto('./?quality=light')
+    await next.waitForFunction(() => window.pierglass?.ready() === true)
+    expect(await next.evaluate(() => window.pierglass?.document().spec)).toEqual(spec)
+  })
+
+  test('[R7] a damaged link opens nothing else in its place', async ({ app }) => {
+    await app.open()
+    const spec = await app.spec()
+    await app.enter(parts(app.page).field('hole.diameter'), '22 in')
+    await expect.poll(() => new URL(app.page.url()).hash.length).toBeGreaterThan(3)
+    const hash = new URL(app.page.url()).hash
+    await app.page.evaluate(() => localStorage.clear())
+    await app.page.goto('about:blank')
+    await app.open(`${hash.slice(0, -2)}`)
+    await expect(app.page.getByText('The link is damaged')).toBeVisible()
+    expect(await app.spec()).toEqual(spec)
+  })
 })

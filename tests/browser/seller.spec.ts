@@ -11,7 +11,7 @@ import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 import { calc, close, openSheet, scanned, wordsOf } from './onPaper.ts'
 
-test.use({ viewport: { width: 1280, height: 900 } })
+test.use({ viewport: { width: 1280, height: 560 } })
 
 test('a seller shows a bag in the hole, four methods, the check and the cut, and the sheet leads home to the same pier', async ({
   app,

@@ -8,6 +8,10 @@ import { type App, expect, test } from './app.ts'
 import { parts } from './names.ts'
 
 const wide = { width: 1280, height: 480 }
+
+// What is kept, and what is said of it, does not depend on how the pier is drawn.
+test.use({ graphics: false })
+
 const inch = 0.0254
 
 /** The shelf of a page, by what a person sees and hears. */

@@ -6,6 +6,9 @@ import type { App } from './app.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 
+// The study asks nothing of the picture.
+test.use({ graphics: false })
+
 const sureParts = (page: Page) => {
   const section = page.locator('details').filter({ has: page.getByRole('heading', { name: sureSection.title, exact: true }) })
   return {

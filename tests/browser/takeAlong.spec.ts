@@ -69,61 +69,68 @@ const pictureFacts = (page: Page, bytes: Buffer) =>
     `data:image/png;base64,${bytes.toString('base64')}`,
   )
 
-test('[E10] drawings: each is saved, named after the pier, and read', async ({ app }) => {
-  await opened(app)
-  await openList(app.page)
-  const svg = await take(app, 'svg')
-  expect(svg.name).toBe('boat-shelter-b-north-b-row-section.svg')
-  const text = svg.bytes.toString('utf8')
-  expect(text).toContain('data:font/woff2;base64,')
-  // The file opens by itself, in a page without our style sheet or policy, and is not blank.
-  const alone = await app.page.context().newPage()
-  const seen = await alone.evaluate((source) => {
-    const page = new DOMParser().parseFromString(source, 'image/svg+xml')
-    return { isBroken: page.querySelector('parsererror') !== null, words: [...page.querySelectorAll('text')].map((one) => one.textContent) }
-  }, text)
-  expect(seen.isBroken).toBe(false)
-  expect(seen.words).toContain('Boat shelter, <b>north</b> row')
-  expect(seen.words.some((line) => /^\d{4}-\d\d-\d\d$/.test(line ?? ''))).toBe(true)
-  await alone.setContent(`<img src="data:image/svg+xml;base64,${svg.bytes.toString('base64')}" style="height:600px">`)
-  const shown = await pictureFacts(alone, await alone.screenshot())
-  expect(shown.variance).toBeGreaterThan(400)
-  await alone.close()
+test.describe('drawings and models, without a 3D picture', () => {
+  test.use({ graphics: false })
 
-  const dxf = await take(app, 'dxf')
-  const drawing = new DxfParser().parseSync(dxf.bytes.toString('utf8'))
-  expect(drawing?.header.$INSUNITS).toBe(1)
-  expect(drawing?.entities.filter(({ layer }) => layer === exporting.layers.concrete)).toHaveLength(1)
-})
+  test('[E10] drawings: each is saved, named after the pier, and read', async ({ app }) => {
+    await opened(app)
+    await openList(app.page)
+    const svg = await take(app, 'svg')
+    expect(svg.name).toBe('boat-shelter-b-north-b-row-section.svg')
+    const text = svg.bytes.toString('utf8')
+    expect(text).toContain('data:font/woff2;base64,')
+    // The file opens by itself, in a page without our style sheet or policy, and is not blank.
+    const alone = await app.page.context().newPage()
+    const seen = await alone.evaluate((source) => {
+      const page = new DOMParser().parseFromString(source, 'image/svg+xml')
+      return {
+        isBroken: page.querySelector('parsererror') !== null,
+        words: [...page.querySelectorAll('text')].map((one) => one.textContent),
+      }
+    }, text)
+    expect(seen.isBroken).toBe(false)
+    expect(seen.words).toContain('Boat shelter, <b>north</b> row')
+    expect(seen.words.some((line) => /^\d{4}-\d\d-\d\d$/.test(line ?? ''))).toBe(true)
+    await alone.setContent(`<img src="data:image/svg+xml;base64,${svg.bytes.toString('base64')}" style="height:600px">`)
+    const shown = await pictureFacts(alone, await alone.screenshot())
+    expect(shown.variance).toBeGreaterThan(400)
+    await alone.close()
 
-test('[E11] models: valid, closed, and of the volume on the page', async ({ app }) => {
-  await opened(app)
-  const { zones } = await app.read('result')
-  const filled = zones.filter(({ role }) => role === 'concrete').reduce((sum, zone) => sum + zone.volume.value, 0)
-  await openList(app.page)
-  const glb = await take(app, 'glb')
-  const { issues } = (await validateBytes(new Uint8Array(glb.bytes))) as { issues: { numErrors: number; numWarnings: number } }
-  expect(issues).toMatchObject({ numErrors: 0, numWarnings: 0 })
+    const dxf = await take(app, 'dxf')
+    const drawing = new DxfParser().parseSync(dxf.bytes.toString('utf8'))
+    expect(drawing?.header.$INSUNITS).toBe(1)
+    expect(drawing?.entities.filter(({ layer }) => layer === exporting.layers.concrete)).toHaveLength(1)
+  })
 
-  await app.page.getByLabel(exporting.choices.scale).selectOption({ label: exporting.choices.oneTo(10) })
-  await app.page.getByLabel(exporting.choices.withPost).uncheck()
-  const stl = await take(app, 'stl')
-  const view = new DataView(stl.bytes.buffer, stl.bytes.byteOffset, stl.bytes.byteLength)
-  const count = view.getUint32(80, true)
-  expect(stl.bytes.length).toBe(84 + 50 * count)
-  const positions = Float32Array.from({ length: 9 * count }, (_, i) =>
-    view.getFloat32(84 + 50 * Math.floor(i / 9) + 12 + 4 * (i % 9), true),
-  )
-  const body = welded({ positions, indices: Uint32Array.from({ length: 3 * count }, (_, i) => i) })
-  const empty = { normals: new Float32Array(body.positions.length), outsideCount: 0, outline: new Float32Array() }
-  expect(unpairedEdges({ ...body, ...empty })).toBe(0)
-  expect(Math.abs((enclosedVolume(body) * 1e-6) / filled - 1)).toBeLessThan(1e-3)
+  test('[E11] models: valid, closed, and of the volume on the page', async ({ app }) => {
+    await opened(app)
+    const { zones } = await app.read('result')
+    const filled = zones.filter(({ role }) => role === 'concrete').reduce((sum, zone) => sum + zone.volume.value, 0)
+    await openList(app.page)
+    const glb = await take(app, 'glb')
+    const { issues } = (await validateBytes(new Uint8Array(glb.bytes))) as { issues: { numErrors: number; numWarnings: number } }
+    expect(issues).toMatchObject({ numErrors: 0, numWarnings: 0 })
 
-  await app.page.getByLabel(exporting.choices.withPost).check()
-  const threeMf = await take(app, 'threeMf')
-  const model = strFromU8(unzipSync(new Uint8Array(threeMf.bytes))['3D/3dmodel.model'] ?? new Uint8Array())
-  expect(model.match(/<object /g)).toHaveLength(3)
-  expect(model).toContain('&lt;b&gt;north&lt;/b&gt;')
+    await app.page.getByLabel(exporting.choices.scale).selectOption({ label: exporting.choices.oneTo(10) })
+    await app.page.getByLabel(exporting.choices.withPost).uncheck()
+    const stl = await take(app, 'stl')
+    const view = new DataView(stl.bytes.buffer, stl.bytes.byteOffset, stl.bytes.byteLength)
+    const count = view.getUint32(80, true)
+    expect(stl.bytes.length).toBe(84 + 50 * count)
+    const positions = Float32Array.from({ length: 9 * count }, (_, i) =>
+      view.getFloat32(84 + 50 * Math.floor(i / 9) + 12 + 4 * (i % 9), true),
+    )
+    const body = welded({ positions, indices: Uint32Array.from({ length: 3 * count }, (_, i) => i) })
+    const empty = { normals: new Float32Array(body.positions.length), outsideCount: 0, outline: new Float32Array() }
+    expect(unpairedEdges({ ...body, ...empty })).toBe(0)
+    expect(Math.abs((enclosedVolume(body) * 1e-6) / filled - 1)).toBeLessThan(1e-3)
+
+    await app.page.getByLabel(exporting.choices.withPost).check()
+    const threeMf = await take(app, 'threeMf')
+    const model = strFromU8(unzipSync(new Uint8Array(threeMf.bytes))['3D/3dmodel.model'] ?? new Uint8Array())
+    expect(model.match(/<object /g)).toHaveLength(3)
+    expect(model).toContain('&lt;b&gt;north&lt;/b&gt;')
+  })
 })
 
 test('[E12] pictures: as wide as asked, not blank, with and without words', async ({ app }) => {
@@ -155,22 +162,26 @@ const alike = (a: unknown, b: unknown, path = ''): string[] => {
   return [...keys].flatMap((key) => alike(Reflect.get(a, key), Reflect.get(b, key), `${path}.${key}`))
 }
 
-test('[E13] numbers: the same that the command line prints', async ({ app }) => {
-  await opened(app)
-  const saving = app.page.waitForEvent('download')
-  await app.page.getByRole('button', { name: words.actions.save, exact: true }).click()
-  const job = readFileSync(await (await saving).path(), 'utf8')
-  await openList(app.page)
-  const json = await take(app, 'json')
-  const [ours, theirs] = [json.bytes.toString('utf8'), calcJob(job).out].map((text) => JSON.parse(text) as Record<string, unknown>)
-  // How sizes were typed is known to the file alone, which spells out those that were never typed.
-  expect(alike({ ...ours, written: 0 }, { ...theirs, written: 0 })).toEqual([])
-  expect(alike({ a: [1, { b: 'x' }] }, { a: [1.001, { b: 'y' }] })).toHaveLength(2)
-  const csv = await take(app, 'csv')
-  const rows = parse(csv.bytes, { bom: true, columns: true }) as Record<string, string>[]
-  const told = JSON.parse(json.bytes.toString('utf8')) as { headlines: { id: string; value: number }[] }
-  for (const { id, value } of told.headlines)
-    expect(Number(rows.find(({ group, where }) => group === 'headlines' && where === id)?.value)).toBe(value)
+test.describe('numbers, without a 3D picture', () => {
+  test.use({ graphics: false })
+
+  test('[E13] numbers: the same that the command line prints', async ({ app }) => {
+    await opened(app)
+    const saving = app.page.waitForEvent('download')
+    await app.page.getByRole('button', { name: words.actions.save, exact: true }).click()
+    const job = readFileSync(await (await saving).path(), 'utf8')
+    await openList(app.page)
+    const json = await take(app, 'json')
+    const [ours, theirs] = [json.bytes.toString('utf8'), calcJob(job).out].map((text) => JSON.parse(text) as Record<string, unknown>)
+    // How sizes were typed is known to the file alone, which spells out those that were never typed.
+    expect(alike({ ...ours, written: 0 }, { ...theirs, written: 0 })).toEqual([])
+    expect(alike({ a: [1, { b: 'x' }] }, { a: [1.001, { b: 'y' }] })).toHaveLength(2)
+    const csv = await take(app, 'csv')
+    const rows = parse(csv.bytes, { bom: true, columns: true }) as Record<string, string>[]
+    const told = JSON.parse(json.bytes.toString('utf8')) as { headlines: { id: string; value: number }[] }
+    for (const { id, value } of told.headlines)
+      expect(Number(rows.find(({ group, where }) => group === 'headlines' && where === id)?.value)).toBe(value)
+  })
 })
 
 test('[E14] without a 3D picture the drawn section is taken', async ({ app }) => {
@@ -221,20 +232,24 @@ test('[E15] what fails is told, with a second way, and the page goes on', async 
   await expect(app.page.getByRole('button', { name: takeAlong, exact: true }).first()).toBeFocused()
 })
 
-test('[E18] axe finds nothing serious in the list, and the keyboard alone makes a file', async ({ app }) => {
-  await opened(app)
-  await app.page.getByRole('button', { name: takeAlong, exact: true }).first().focus()
-  await app.page.keyboard.press('Enter')
-  await expect(app.page.getByRole('dialog', { name: takeAlong })).toBeVisible()
-  await app.page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
-  const found = await app.page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; impact: string }[] }> } }
-    return (await axe.run()).violations.filter(({ impact }) => impact === 'serious' || impact === 'critical').map(({ id }) => id)
+test.describe('the list, without a 3D picture', () => {
+  test.use({ graphics: false })
+
+  test('[E18] axe finds nothing serious in the list, and the keyboard alone makes a file', async ({ app }) => {
+    await opened(app)
+    await app.page.getByRole('button', { name: takeAlong, exact: true }).first().focus()
+    await app.page.keyboard.press('Enter')
+    await expect(app.page.getByRole('dialog', { name: takeAlong })).toBeVisible()
+    await app.page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
+    const found = await app.page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; impact: string }[] }> } }
+      return (await axe.run()).violations.filter(({ impact }) => impact === 'serious' || impact === 'critical').map(({ id }) => id)
+    })
+    expect(found).toEqual([])
+    const table = app.page.getByRole('button', { name: `${exporting.files.csv.action} ${exporting.files.csv.kind}`, exact: true })
+    for (let i = 0; i < 30 && !(await table.evaluate((node) => node === document.activeElement)); i++) await app.page.keyboard.press('Tab')
+    const waiting = app.page.waitForEvent('download')
+    await app.page.keyboard.press('Enter')
+    expect((await waiting).suggestedFilename()).toMatch(/-numbers\.csv$/)
   })
-  expect(found).toEqual([])
-  const table = app.page.getByRole('button', { name: `${exporting.files.csv.action} ${exporting.files.csv.kind}`, exact: true })
-  for (let i = 0; i < 30 && !(await table.evaluate((node) => node === document.activeElement)); i++) await app.page.keyboard.press('Tab')
-  const waiting = app.page.waitForEvent('download')
-  await app.page.keyboard.press('Enter')
-  expect((await waiting).suggestedFilename()).toMatch(/-numbers\.csv$/)
 })
