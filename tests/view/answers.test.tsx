@@ -64,6 +64,19 @@ describe('[P2] answers', () => {
     }
   })
 
+  it('speaks of an uphill and a downhill side on a slope alone', async () => {
+    const { sides } = text.app.answers
+    await shown('mixed-full-height')
+    expect(document.querySelector('.title')?.textContent).toContain(sides.uphill)
+    editField(pierStore, 'site.slope', '0')
+    await view?.end()
+    view = await draw(<Answers />)
+    expect(document.querySelector('.title')?.textContent).toContain(sides.all)
+    const page = document.body.textContent ?? ''
+    for (const side of [sides.uphill, sides.axis, sides.downhill]) expect(page).not.toContain(side)
+    expect(page).toContain(text.app.answers.depthLevel)
+  })
+
   it('gives no number for what may not be counted', async () => {
     await shown('dry-full-height')
     const { checks } = shownResult(pierStore.getState())

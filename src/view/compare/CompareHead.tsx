@@ -10,12 +10,12 @@ import { scene } from '../../text/en/scene.ts'
 import { radians } from '../../core/units/quantity.ts'
 import { PageSwitches } from '../app/PageSwitches.tsx'
 import { usePier } from '../hooks/usePier.ts'
+import { useViewpoints } from '../scene/useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
 import { SheetButton } from '../sheet/SheetButton.tsx'
 import { useCompare } from './useCompare.ts'
 import { turnCut } from './useCompareKeys.ts'
 
-const viewpoints = Object.keys(scene.viewpoints) as Viewpoint[]
 const degree = Math.PI / 180
 const openings = [
   ['whole', 0],
@@ -45,6 +45,7 @@ const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
 /** From where all piers are seen and how they are cut. */
 export const Looks = () => {
   const viewpoint = usePier((state) => state.view.viewpoint.name)
+  const viewpoints = useViewpoints()
   const cut = usePier((state) => state.view.cut)
   const year = useCompare((state) => state.year)
   const openNow = Math.round(cut.open / degree)

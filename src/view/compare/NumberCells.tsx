@@ -5,6 +5,7 @@ import { text } from '../../text/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { orderWords } from '../panels/answers/Quantities.tsx'
 import { StandingMark } from '../panels/answers/WorkedDetails.tsx'
+import { sideWords } from '../panels/answers/sideWords.ts'
 import { answerWords, reasonWords } from '../panels/answers/words.ts'
 import { Verdict } from '../panels/Mark.tsx'
 
@@ -110,13 +111,11 @@ export const Weight = ({ result }: Cell) => {
 
 export const Wood = ({ result }: Cell) => {
   const { say } = useUnits()
-  const { lines } = result.exposure
-  const longest = [...lines].sort((a, b) => b.belowGrade - a.belowGrade)[0]
   const wood = headline(result, 'wood-below-grade')
   return (
     <>
       {wood && <Figure>{say(wood.value, wood.quantity)}</Figure>}
-      <p className='cmp-small'>{longest && longest.belowGrade > 0 ? text.app.answers.sides[longest.side] : text.app.answers.allAbove}</p>
+      <p className='cmp-small'>{sideWords(result.exposure.lines)}</p>
     </>
   )
 }

@@ -6,10 +6,10 @@ import { pierStore } from '../../state/store.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { TimeButton } from '../time/TimeButton.tsx'
+import { useViewpoints } from './useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
 import { Legend } from './Legend.tsx'
 
-const viewpoints = Object.keys(words.viewpoints) as Viewpoint[]
 const layers = Object.keys(words.layers) as Layer[]
 const degree = Math.PI / 180
 const cuts = [
@@ -34,6 +34,7 @@ function CutGlyph({ open }: Readonly<{ open: number }>) {
 export function ViewBar() {
   const cut = usePier((state) => state.view.cut)
   const viewpoint = usePier((state) => state.view.viewpoint.name)
+  const viewpoints = useViewpoints()
   const openDegrees = Math.round(cut.open / degree)
   return (
     <div className='view-bar'>

@@ -1,6 +1,7 @@
 import { text } from '../../../text/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
+import { isSame } from './sideWords.ts'
 
 /** Depth of what bears, at the three places that rules measure from. */
 export const DepthTable = () => {
@@ -12,17 +13,19 @@ export const DepthTable = () => {
     [words.sides.axis, depths.bearingAtAxis],
     [words.sides.downhill, depths.bearingAtDownhillEdge],
   ] as const
+  const isLevel = isSame(rows.map(([, depth]) => depth))
+  const shown = isLevel ? ([[words.sides.all, depths.bearingAtAxis]] as const) : rows
   return (
     <>
       <dl className='pairs'>
-        {rows.map(([side, depth]) => (
+        {shown.map(([side, depth]) => (
           <div key={side}>
             <dt>{side}</dt>
             <dd>{say(depth, 'length')}</dd>
           </div>
         ))}
       </dl>
-      <p className='quiet'>{words.depthNote}</p>
+      <p className='quiet'>{isLevel ? words.depthLevel : words.depthNote}</p>
     </>
   )
 }

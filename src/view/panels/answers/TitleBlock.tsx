@@ -1,4 +1,4 @@
-import type { ExposureLine, PierResult } from '../../../core/model/result.ts'
+import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
 import { text } from '../../../text/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
@@ -6,6 +6,7 @@ import { useUnits } from '../../hooks/useUnits.ts'
 import { Verdict } from '../Mark.tsx'
 import { answerWords } from './answerWords.ts'
 import { orderWords } from './orderWords.ts'
+import { sideWords } from './sideWords.ts'
 import { StandingMark } from './StandingMark.tsx'
 
 /** What is asked of it, and whether it holds that: only where the load path has a number. */
@@ -70,17 +71,13 @@ const useNotes = (): Readonly<Record<string, string>> => {
   const { hole, quantities, exposure } = useResult()
   const { say, bare, system } = useUnits()
   const mixes = quantities.filter((line) => line.orders.length > 0 && isMix.has(line.role))
-  const longest = exposure.lines.reduce<ExposureLine | null>(
-    (best, line) => (line.belowGrade > (best?.belowGrade ?? 0) ? line : best),
-    null,
-  )
   return {
     'hole-volume': text.app.answers.looseNote(bare(hole.spoilLoose.low, 'volume'), say(hole.spoilLoose.high, 'volume')),
     'mix-volume': mixes
       .map(({ orders }) => orders.map((order) => orderWords(order, system, say, 'each', 'short')).join(` ${text.app.answers.or} `))
       .join(' + '),
     'pier-weight': text.app.answers.weightNote,
-    'wood-below-grade': longest ? text.app.answers.sides[longest.side] : text.app.answers.allAbove,
+    'wood-below-grade': sideWords(exposure.lines),
   }
 }
 

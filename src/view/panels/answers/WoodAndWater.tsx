@@ -6,6 +6,7 @@ import { late } from '../../../text/late.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { CheckRow } from './CheckRow.tsx'
+import { isSame } from './sideWords.ts'
 
 const WaterPanel = lazy(() => import('../water/WaterPanel.tsx').then((module) => ({ default: module.WaterPanel })))
 
@@ -14,13 +15,18 @@ const order: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granular',
 const present = (by: ExposureLine['by']) =>
   order.flatMap((contact) => ((by[contact] ?? 0) > 1e-6 ? [[contact, by[contact] ?? 0] as const] : []))
 
-const Side = ({ line, longest }: { line: ExposureLine; longest: number }) => {
+const isAlike = (a: ExposureLine, b: ExposureLine): boolean =>
+  isSame([a.belowGrade, b.belowGrade]) &&
+  isSame([a.inConcreteAboveGrade, b.inConcreteAboveGrade]) &&
+  order.every((contact) => isSame([a.by[contact] ?? 0, b.by[contact] ?? 0]))
+
+const Side = ({ line, title, longest }: { line: ExposureLine; title: string; longest: number }) => {
   const { say } = useUnits()
   const parts = present(line.by)
   return (
     <div className='exposure-line'>
       <div className='exposure-head'>
-        <h5>{text.app.answers.sides[line.side]}</h5>
+        <h5>{title}</h5>
         <span className='number'>{say(line.belowGrade, 'length')}</span>
       </div>
       <div className='exposure-bar' aria-hidden='true'>
@@ -42,6 +48,8 @@ export const WoodAndWater = () => {
   const { say } = useUnits()
   const longest = Math.max(...exposure.lines.map((line) => line.belowGrade), 1e-9)
   const words = text.app.answers
+  const [first] = exposure.lines
+  const lines = first && exposure.lines.every((line) => isAlike(line, first)) ? [first] : exposure.lines
   const areas = order.flatMap((contact) => ((exposure.area[contact] ?? 0) > 1e-9 ? [[contact, exposure.area[contact] ?? 0] as const] : []))
   return (
     <>
@@ -54,8 +62,8 @@ export const WoodAndWater = () => {
         </>
       ) : (
         <>
-          {exposure.lines.map((line) => (
-            <Side key={line.side} line={line} longest={longest} />
+          {lines.map((line) => (
+            <Side key={line.side} line={line} title={lines.length === 1 ? words.sides.all : words.sides[line.side]} longest={longest} />
           ))}
           <dl className='pairs'>
             <div>

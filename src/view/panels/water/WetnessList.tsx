@@ -1,6 +1,8 @@
 import type { PostSide, WetStretch } from '../../../core/model/moistureResult.ts'
+import { text } from '../../../text/index.ts'
 import { late } from '../../../text/late.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
+import { isSame } from '../answers/sideWords.ts'
 import { StandingMark } from '../answers/StandingMark.tsx'
 
 const sides: readonly PostSide[] = ['uphill', 'axis', 'downhill']
@@ -50,9 +52,9 @@ export const WetnessList = ({ profile }: { profile: readonly WetStretch[] }) => 
             </span>
           </div>
           <dl className='wet-sides'>
-            {sides.map((side) => (
+            {(isSame(sides.map((side) => length[side])) ? (['axis'] as const) : sides).map((side, _, { length: shown }) => (
               <div key={side}>
-                <dt>{words.sides[side]}</dt>
+                <dt>{shown === 1 ? text.app.answers.sides.all : words.sides[side]}</dt>
                 <dd className='number'>{length[side] > 1e-6 ? say(length[side], 'length') : '–'}</dd>
               </div>
             ))}

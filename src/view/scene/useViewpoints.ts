@@ -1,0 +1,13 @@
+import type { Viewpoint } from '../../state/appState.ts'
+import { scene as words } from '../../text/en/scene.ts'
+import { usePier, useSpec } from '../hooks/usePier.ts'
+
+const all = Object.keys(words.viewpoints) as Viewpoint[]
+const ofSlope: readonly Viewpoint[] = ['uphill', 'downhill']
+
+/** The named views of this pier: level ground has no uphill and no downhill side. The one in use stays, whatever the ground does. */
+export const useViewpoints = (): readonly Viewpoint[] => {
+  const isLevel = useSpec().site.slope === 0
+  const now = usePier((state) => state.view.viewpoint.name)
+  return isLevel ? all.filter((name) => name === now || !ofSlope.includes(name)) : all
+}
