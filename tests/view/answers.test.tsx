@@ -73,7 +73,7 @@ describe('[P2] answers', () => {
     view = await draw(<Answers />)
     expect(document.querySelector('.title')?.textContent).toContain(sides.all)
     const page = document.body.textContent ?? ''
-    for (const side of [sides.uphill, sides.axis, sides.downhill]) expect(page).not.toContain(side)
+    for (const side of [sides.uphill, sides.downhill]) expect(page).not.toContain(side)
     expect(page).toContain(text.app.answers.depthLevel)
   })
 

@@ -42,14 +42,25 @@ const Side = ({ line, title, longest }: { line: ExposureLine; title: string; lon
   )
 }
 
+/** Each side by its name; sides that are alike, as on level ground, once. */
+function told(lines: readonly ExposureLine[]): readonly Readonly<{ title: string; line: ExposureLine }>[] {
+  const { sides } = text.app.answers
+  const [up, middle, down] = (['uphill', 'axis', 'downhill'] as const).map((side) => lines.find((line) => line.side === side))
+  if (!up || !middle || !down || !isAlike(up, down)) return lines.map((line) => ({ title: sides[line.side], line }))
+  if (isAlike(up, middle)) return [{ title: sides.all, line: up }]
+  return [
+    { title: sides.faces, line: up },
+    { title: sides.axis, line: middle },
+  ]
+}
+
 /** How much wood is below grade, on which side, and what touches it. */
 export const WoodAndWater = () => {
   const { exposure } = useResult()
   const { say } = useUnits()
   const longest = Math.max(...exposure.lines.map((line) => line.belowGrade), 1e-9)
   const words = text.app.answers
-  const [first] = exposure.lines
-  const lines = first && exposure.lines.every((line) => isAlike(line, first)) ? [first] : exposure.lines
+  const lines = told(exposure.lines)
   const areas = order.flatMap((contact) => ((exposure.area[contact] ?? 0) > 1e-9 ? [[contact, exposure.area[contact] ?? 0] as const] : []))
   return (
     <>
@@ -62,8 +73,8 @@ export const WoodAndWater = () => {
         </>
       ) : (
         <>
-          {lines.map((line) => (
-            <Side key={line.side} line={line} title={lines.length === 1 ? words.sides.all : words.sides[line.side]} longest={longest} />
+          {lines.map(({ title, line }) => (
+            <Side key={title} line={line} title={title} longest={longest} />
           ))}
           <dl className='pairs'>
             <div>
