@@ -12,6 +12,7 @@ import { fills } from '../../src/text/en/kinds.ts'
 import { text } from '../../src/text/index.ts'
 import { downToGrade, sectionsAtOneScale } from '../../src/view/compare/CompareSections.tsx'
 import { CompareTable } from '../../src/view/compare/CompareTable.tsx'
+import { columnTally } from '../../src/view/section/tallyRoom.ts'
 import { pierTitle } from '../../src/view/compare/pierName.ts'
 import { draw } from './page.ts'
 
@@ -151,5 +152,20 @@ describe('[Y5] sections side by side', () => {
     for (const column of [0, 1, 2]) expect(new Set(stripes.map((year) => year[column])).size).toBe(3)
     expect(stripes.map((year) => year[3])).toEqual(['', '', ''])
     for (const paths of at(null)) expect(Object.values(paths).join('')).toBe('')
+  })
+
+  it('keep their words within the column, moved down to one grade as they are', () => {
+    const cell = { width: 290, height: 400 }
+    const view = { facing: Math.PI / 2, cutPost: false, layers: defaultView.layers, say: { length: String, slope: String } }
+    const drawn = sectionsAtOneScale(results, cell, view, 10)
+    const down = downToGrade(drawn)
+    expect(Math.max(...down)).toBeGreaterThan(4)
+    let words = 0
+    for (const [i, one] of drawn.entries())
+      for (const { y, height } of one?.ink.plates ?? []) {
+        words++
+        expect(y + height + (down[i] ?? 0)).toBeLessThanOrEqual(cell.height - columnTally)
+      }
+    expect(words).toBeGreaterThan(6)
   })
 })

@@ -5,6 +5,7 @@ import { type Gone, goneBy } from '../../state/goneBy.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { drawSection, type SectionDrawing, type SectionInput } from '../section/drawSection.ts'
+import type { Box } from '../section/ink.ts'
 import { HatchPatterns, patternId } from '../section/HatchPatterns.tsx'
 import { InkLayer } from '../section/InkLayer.tsx'
 import '../section/section.css'
@@ -35,12 +36,16 @@ export function sectionsAtOneScale(
   const layers = { ...view.layers, labels: false, dimensions: false, wetness: year !== null }
   // The tally of the years stands below the drawing.
   const size = { width: cell.width, height: cell.height - (year === null ? 0 : columnTally) }
-  const draw = (result: PierResult, scales?: readonly number[]) =>
-    drawSection({ ...view, layers, result, type, size, gone: goneIn(result, year), ...(scales ? { scales } : {}) })
+  const draw = (result: PierResult, scales: readonly number[] = [], over: readonly Box[] = []) =>
+    drawSection({ ...view, layers, result, type, size, gone: goneIn(result, year), scales, over })
   const frames = piers.flatMap((result) => (result === null ? [] : draw(result).frame))
   const { top, bottom } = reachOf(frames)
   const scale = Math.min(...frames.map(({ perMetre }) => perMetre), (size.height - 2 * edge) / (top - bottom))
-  return piers.map((result) => result && draw(result, [scale]))
+  const drawn = piers.map((result) => result && draw(result, [scale]))
+  if (year === null) return drawn
+  // What moves down keeps its words clear of the foot.
+  const down = downToGrade(drawn)
+  return piers.map((result, i) => result && draw(result, [scale], [{ x: 0, y: size.height - (down[i] ?? 0), ...size }]))
 }
 
 type Reach = Readonly<{ top: number; bottom: number }>
