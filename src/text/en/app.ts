@@ -9,7 +9,7 @@ export const app = {
   untitled: 'Pier without a name',
   unsaved: 'This pier is not saved',
   pierName: 'Name of this pier',
-  nameIt: 'Name this pier',
+  nameIt: 'Name it',
   skipToInputs: 'Go to the inputs',
   skipToAnswers: 'Go to the answers',
   actions: {

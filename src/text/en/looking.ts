@@ -8,6 +8,7 @@ export const looking = {
   back: 'Back to my pier',
   leave: 'Put it away',
   tag: 'From the link',
+  order: 'The pier from the link first. No ranking.',
   /** My own pier beside the one from the link, where it has no name. */
   own: 'Your pier',
   notSaved: 'You are looking at a pier from a link. Make it yours to save it.',
