@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { fieldAt } from '../../src/core/spec/fields.ts'
+import type { Issue } from '../../src/core/model/issue.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { parseQuantity } from '../../src/core/units/parse.ts'
 import { openDocument } from '../../src/state/actions/document.ts'
@@ -9,6 +10,7 @@ import { setUnits } from '../../src/state/actions/view.ts'
 import { pierStore } from '../../src/state/store.ts'
 import type { NumberField as Field } from '../../src/state/slider.ts'
 import { text } from '../../src/text/index.ts'
+import { issueText } from '../../src/view/panels/issueText.ts'
 import { NumberField } from '../../src/view/panels/inputs/NumberField.tsx'
 import { boxText } from '../../src/view/panels/inputs/useEntry.ts'
 import { draw, leave, press, setValue } from './page.ts'
@@ -146,6 +148,13 @@ describe('[P1] a number with a unit', () => {
     await key(box(), 'Enter')
     expect(document.querySelectorAll('.field-error')).toHaveLength(1)
     expect(told()).toContain('48 in')
+  })
+})
+
+describe('[P1] a value of a file that is no text', () => {
+  it.each([[null], [true], [[1, 2]], [{}]])('%j is told, not thrown', (got) => {
+    const issue = { code: 'not-a-choice', severity: 'error', path: 'fill.kind', got } as unknown as Issue
+    expect(issueText(issue, 'us')).toContain(text.fields['fill.kind'].label)
   })
 })
 

@@ -23,8 +23,9 @@ const facts = (value: Issue['got'], issue: Issue, system: UnitSystem): string =>
 export const fieldLabel = (path: string): string =>
   Object.hasOwn(text.fields, path) ? text.fields[path as keyof typeof text.fields].label : path
 
-/** A number of more digits than anyone reads keeps three. */
-const readable = (said: string): string => said.replace(/\d\.\d{4,}(?=e)/, (digits) => String(Number(Number(digits).toPrecision(3))))
+/** A number of more digits than anyone reads keeps three. A file may hold what is no text at all. */
+const readable = (said: unknown): string =>
+  String(said).replace(/\d\.\d{4,}(?=e)/, (digits) => String(Number(Number(digits).toPrecision(3))))
 
 /** What may be typed at a path where nothing could be read; a length has examples of its own. */
 const boundsAt = (path: string, system: UnitSystem): string => {
