@@ -1,12 +1,7 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { app as words } from '../../src/text/en/app.ts'
 import { expect, test } from './app.ts'
+import { seriousFindings } from './axe.ts'
 import { parts } from './names.ts'
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-
-type Finding = Readonly<{ id: string; impact: string | null; nodes: readonly { html: string; failureSummary?: string }[] }>
 
 const sizes = [
   { width: 480, height: 320 },
@@ -17,19 +12,10 @@ for (const size of sizes) {
   test(`[H1] axe finds nothing serious at ${size.width} x ${size.height} on paper and on dark`, async ({ app }) => {
     await app.page.setViewportSize(size)
     await app.open()
-    await app.page.evaluate(axeSource)
     for (const theme of ['paper', 'dark'] as const) {
       await app.page.getByRole('radio', { name: words.themes[theme], exact: true }).check({ force: true })
       await app.stillness()
-      const found = (await app.page.evaluate(async () => {
-        const { axe } = window as unknown as { axe: { run(): Promise<{ violations: unknown[] }> } }
-        return (await axe.run()).violations
-      })) as Finding[]
-      const serious = found.filter(({ impact }) => impact === 'serious' || impact === 'critical')
-      expect(
-        serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`),
-        theme,
-      ).toEqual([])
+      expect(await seriousFindings(app.page), theme).toEqual([])
     }
   })
 }

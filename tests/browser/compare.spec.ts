@@ -1,13 +1,11 @@
 import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Locator } from '@playwright/test'
 import { app as appWords } from '../../src/text/en/app.ts'
 import { compare as words } from '../../src/text/en/compare.ts'
 import { compareEntry } from '../../src/text/en/compareEntry.ts'
 import { fills } from '../../src/text/en/kinds.ts'
 import { type App, expect, test } from './app.ts'
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+import { seriousFindings } from './axe.ts'
 
 const button = (app: App, name: string): Locator => app.page.getByRole('button', { name, exact: true })
 const method = (app: App, name: string): Locator => app.page.getByRole('checkbox', { name, exact: true })
@@ -21,6 +19,13 @@ const compare = async (app: App, query?: string): Promise<void> => {
   await expect.poll(() => app.page.locator('canvas').count()).toBe(1)
   await expect.poll(async () => (await app.read('rendererInfo')) !== null, { timeout: 30_000 }).toBe(true)
   await app.stillness()
+}
+
+/** The same in a browser without WebGL2: for what stands beside the picture. */
+const compareSections = async (app: App): Promise<void> => {
+  await app.open()
+  await button(app, compareEntry.open).click()
+  await expect(app.page.getByRole('img', { name: words.sections }).locator('svg > svg')).toHaveCount(4)
 }
 
 /** The picture of each column, cut out of the one canvas. */
@@ -96,9 +101,9 @@ test('[Y7] one pier twice gives one picture twice, and moving a column moves its
 test('[Y8] two hundred switches of methods leave what the picture holds where it was', async ({ app }) => {
   test.setTimeout(300_000)
   await compare(app)
-  // Large enough for three columns, and quick to draw two hundred times.
-  await app.page.setViewportSize({ width: 900, height: 520 })
-  await method(app, fills['dry-bag-at-foot'].label).uncheck()
+  // Large enough for columns side by side, and quick to draw two hundred times: two of them, and three with one that is switched.
+  await app.page.setViewportSize({ width: 760, height: 400 })
+  for (const id of ['dry-bag-at-foot', 'dry-full-height'] as const) await method(app, fills[id].label).uncheck()
   const boxes = await Promise.all(
     (['mixed-collar', 'flowable-fill'] as const).map((id) => method(app, fills[id].label).elementHandle({ timeout: 5000 })),
   )
@@ -165,25 +170,29 @@ test('[Y9] four piers orbit: time of our script in a frame is printed', async ({
   console.info(`compare: ${drawn} frames of four piers, script ${middle.toFixed(2)} ms at the median, wanted under 6`)
 })
 
-test('[Y10] what differs, what counts and what nobody can tell stand in the table', async ({ app }) => {
-  await compare(app)
-  const table = app.page.getByRole('table')
-  const holds = table.locator('[data-row="holds-down"]')
-  await expect(holds.getByText(appWords.verdicts.unverified, { exact: true })).toHaveCount(2)
-  await expect(holds.getByText(/^[\d,]+ lb/)).toHaveCount(2)
-  await expect(table.getByText(words.table.noEnds)).toBeVisible()
-  await expect(table.getByText(words.table.best)).toHaveCount(1)
-  await expect(table.getByText(words.table.instead(fills['mixed-full-height'].label)).first()).toBeVisible()
-  const rows = app.page.locator('summary').filter({ hasText: new RegExp(`^${words.view.rows}`) })
-  await rows.click()
-  await app.page.getByRole('checkbox', { name: words.rows.hole.label, exact: true }).uncheck()
-  await expect(table.getByText(words.rows.hole.why)).toHaveCount(0)
-  await app.page.getByRole('radio', { name: words.view.orders['differing-first'] }).check()
-  await app.page.keyboard.press('Escape')
-  await expect(app.page.getByRole('radio', { name: words.view.orders.fixed })).toHaveCount(0)
-  const said = table.locator('details').filter({ hasText: words.claims['dry-mix-is-as-good-as-mixed'] }).first()
-  await said.locator('summary').click()
-  await expect(said.getByText(words.findings['dry-mix-trial'])).toBeVisible()
+test.describe('the table, without a 3D picture', () => {
+  test.use({ graphics: false })
+
+  test('[Y10] what differs, what counts and what nobody can tell stand in the table', async ({ app }) => {
+    await compareSections(app)
+    const table = app.page.getByRole('table')
+    const holds = table.locator('[data-row="holds-down"]')
+    await expect(holds.getByText(appWords.verdicts.unverified, { exact: true })).toHaveCount(2)
+    await expect(holds.getByText(/^[\d,]+ lb/)).toHaveCount(2)
+    await expect(table.getByText(words.table.noEnds)).toBeVisible()
+    await expect(table.getByText(words.table.best)).toHaveCount(1)
+    await expect(table.getByText(words.table.instead(fills['mixed-full-height'].label)).first()).toBeVisible()
+    const rows = app.page.locator('summary').filter({ hasText: new RegExp(`^${words.view.rows}`) })
+    await rows.click()
+    await app.page.getByRole('checkbox', { name: words.rows.hole.label, exact: true }).uncheck()
+    await expect(table.getByText(words.rows.hole.why)).toHaveCount(0)
+    await app.page.getByRole('radio', { name: words.view.orders['differing-first'] }).check()
+    await app.page.keyboard.press('Escape')
+    await expect(app.page.getByRole('radio', { name: words.view.orders.fixed })).toHaveCount(0)
+    const said = table.locator('details').filter({ hasText: words.claims['dry-mix-is-as-good-as-mixed'] }).first()
+    await said.locator('summary').click()
+    await expect(said.getByText(words.findings['dry-mix-trial'])).toBeVisible()
+  })
 })
 
 test('[Y11] a projector gets a dark page, large letters, few words, and the keys of a remote', async ({ app }) => {
@@ -243,54 +252,52 @@ test('[Y12] without WebGL2 the sections stand side by side', async ({ app }) => 
   await expect.poll(() => sections.innerHTML()).not.toBe(before)
 })
 
-test('[Y13] a job file stands beside the others, and a broken one says why and changes nothing', async ({ app }) => {
-  await compare(app)
-  const chosen = app.page.waitForEvent('filechooser')
-  await button(app, words.choose.open).click()
-  await (await chosen).setFiles('examples/boat-shelter-bag-at-foot.json')
-  await expect(app.page.getByRole('group', { name: words.saved }).getByRole('checkbox')).toBeChecked()
-  await expect(app.page.getByRole('columnheader')).toHaveCount(5)
-  const again = app.page.waitForEvent('filechooser')
-  await button(app, words.choose.open).click()
-  await (await again).setFiles({ name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from('{"format":') })
-  await expect(app.page.getByText(words.choose.refused('broken.json'))).toBeVisible()
-  await expect(app.page.getByRole('columnheader')).toHaveCount(5)
-  const spec = await app.spec()
-  await app.page.evaluate(
-    (text) => {
-      const dataTransfer = new DataTransfer()
-      dataTransfer.items.add(new File([text], 'dropped.json', { type: 'application/json' }))
-      document.querySelector('main')?.dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer }))
-    },
-    readFileSync('examples/boat-shelter-bag-at-foot.json', 'utf8'),
-  )
-  await expect(app.page.getByRole('group', { name: words.saved }).getByRole('checkbox')).toHaveCount(2)
-  expect(await app.spec()).toEqual(spec)
+test.describe('files, without a 3D picture', () => {
+  test.use({ graphics: false })
+
+  test('[Y13] a job file stands beside the others, and a broken one says why and changes nothing', async ({ app }) => {
+    await compareSections(app)
+    const chosen = app.page.waitForEvent('filechooser')
+    await button(app, words.choose.open).click()
+    await (await chosen).setFiles('examples/boat-shelter-bag-at-foot.json')
+    await expect(app.page.getByRole('group', { name: words.saved }).getByRole('checkbox')).toBeChecked()
+    await expect(app.page.getByRole('columnheader')).toHaveCount(5)
+    const again = app.page.waitForEvent('filechooser')
+    await button(app, words.choose.open).click()
+    await (await again).setFiles({ name: 'broken.json', mimeType: 'application/json', buffer: Buffer.from('{"format":') })
+    await expect(app.page.getByText(words.choose.refused('broken.json'))).toBeVisible()
+    await expect(app.page.getByRole('columnheader')).toHaveCount(5)
+    const spec = await app.spec()
+    await app.page.evaluate(
+      (text) => {
+        const dataTransfer = new DataTransfer()
+        dataTransfer.items.add(new File([text], 'dropped.json', { type: 'application/json' }))
+        document.querySelector('main')?.dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer }))
+      },
+      readFileSync('examples/boat-shelter-bag-at-foot.json', 'utf8'),
+    )
+    await expect(app.page.getByRole('group', { name: words.saved }).getByRole('checkbox')).toHaveCount(2)
+    expect(await app.spec()).toEqual(spec)
+  })
 })
 
-for (const size of [
-  { width: 1280, height: 800 },
-  { width: 1024, height: 768 },
-  { width: 390, height: 844 },
-])
-  test(`[Y14] axe finds nothing serious and nothing runs out at ${size.width} x ${size.height}`, async ({ app }) => {
+test('[Y14] axe finds nothing serious and nothing runs out, on a desk, a tablet and a phone', async ({ app }) => {
+  await compare(app)
+  for (const size of [
+    { width: 1280, height: 800 },
+    { width: 1024, height: 768 },
+    { width: 390, height: 844 },
+  ]) {
     await app.page.setViewportSize(size)
-    await compare(app)
-    await app.page.evaluate(axeSource)
-    const found = await app.page.evaluate(async () => {
-      const { axe } = window as unknown as {
-        axe: { run(): Promise<{ violations: { id: string; impact: string | null; nodes: { html: string }[] }[] }> }
-      }
-      return (await axe.run()).violations
-    })
-    const serious = found.filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)).toEqual([])
-    expect(await app.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(size.width)
-    if (size.width > 720) return
-    const second = app.page.getByRole('navigation', { name: words.column.which }).getByRole('button').nth(1)
-    await second.click()
-    await expect(app.page.getByRole('heading', { level: 3 })).toContainText(fills['mixed-bracket-pier'].label)
-  })
+    await app.stillness()
+    const which = `${size.width} x ${size.height}`
+    expect(await seriousFindings(app.page), which).toEqual([])
+    expect(await app.page.evaluate(() => document.documentElement.scrollWidth), which).toBeLessThanOrEqual(size.width)
+  }
+  const second = app.page.getByRole('navigation', { name: words.column.which }).getByRole('button').nth(1)
+  await second.click()
+  await expect(app.page.getByRole('heading', { level: 3 })).toContainText(fills['mixed-bracket-pier'].label)
+})
 
 test.describe('touched', () => {
   test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } })

@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { app as words } from '../../src/text/en/app.ts'
 import { drawing as texts } from '../../src/text/en/drawing.ts'
 import { fields, groups } from '../../src/text/en/fields.ts'
 import { expect, test } from './app.ts'
+import { seriousFindings } from './axe.ts'
 import { parts } from './names.ts'
 
 // What is checked stands beside the picture.
@@ -46,11 +45,6 @@ for (const size of [
     await expect(answers.getByText(/not an inspection/)).toBeVisible()
     await undo.click()
     await expect(answers.getByText(texts.overall['not as drawn'], { exact: true })).toBeVisible()
-    await app.page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
-    const found = await app.page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; impact: string }[] }> } }
-      return (await axe.run()).violations
-    })
-    expect(found.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([])
+    expect(await seriousFindings(app.page)).toEqual([])
   })
 }

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Page } from '@playwright/test'
 import { answers } from '../../src/text/en/answers.ts'
 import { app as appWords } from '../../src/text/en/app.ts'
@@ -9,6 +7,7 @@ import { lettingGo } from '../../src/text/en/lettingGo.ts'
 import { loadPath as words } from '../../src/text/en/loadPath.ts'
 import { zones } from '../../src/text/en/zones.ts'
 import { expect, test } from './app.ts'
+import { seriousFindings } from './axe.ts'
 import { parts } from './names.ts'
 
 const chart = (page: Page) => page.getByRole('list', { name: words.chart })
@@ -100,19 +99,10 @@ test('[H1] axe finds nothing serious with a link, a reason and a pull open, on p
   await pullTo(page, 'End')
   await link(page, 'bar-through-post').click()
   await expect(page.locator('.pad .katex').first()).toBeVisible()
-  await page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
   for (const theme of ['paper', 'dark'] as const) {
     await page.getByRole('radio', { name: appWords.themes[theme], exact: true }).check({ force: true })
     await app.stillness()
-    const found = (await page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: { run(): Promise<{ violations: unknown[] }> } }
-      return (await axe.run()).violations
-    })) as { id: string; impact: string | null; nodes: { html: string }[] }[]
-    const serious = found.filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    expect(
-      serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`),
-      theme,
-    ).toEqual([])
+    expect(await seriousFindings(page), theme).toEqual([])
   }
 })
 

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Page } from '@playwright/test'
 import { app as words } from '../../src/text/en/app.ts'
 import { looking } from '../../src/text/en/looking.ts'
 import { shelf as texts } from '../../src/text/en/shelf.ts'
 import { type App, expect, test } from './app.ts'
+import { seriousFindings } from './axe.ts'
 import { parts } from './names.ts'
 
 const wide = { width: 1280, height: 480 }
@@ -388,12 +388,7 @@ test('[M23] markup in names and notes is text, the keyboard reaches all, and axe
   await saveAs(app, '<img src=x onerror="document.title=1">')
   await expect(shelf.dialog.getByRole('heading', { name: '<img' }).first()).toBeVisible()
   expect(await app.page.locator('img[src="x"]').count()).toBe(0)
-  await app.page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
-  const found = await app.page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(node: Element | null): Promise<{ violations: { id: string; impact: string }[] }> } }
-    return (await axe.run(document.querySelector('dialog.shelf'))).violations
-  })
-  expect(found.filter(({ impact }) => impact === 'serious' || impact === 'critical')).toEqual([])
+  expect(await seriousFindings(app.page, 'dialog.shelf')).toEqual([])
   const reached = new Set<string>()
   for (let i = 0; i < 14; i++) {
     await app.page.keyboard.press('Tab')

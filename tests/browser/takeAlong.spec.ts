@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Page } from '@playwright/test'
 import { parse } from 'csv-parse/sync'
 import DxfParser from 'dxf-parser'
@@ -13,6 +12,7 @@ import { takeAlong } from '../../src/text/en/takeAlong.ts'
 import type { FileId } from '../../src/view/export/fileWish.ts'
 import { unpairedEdges } from '../meshFacts.ts'
 import { type App, expect, test } from './app.ts'
+import { seriousFindings } from './axe.ts'
 import { parts } from './names.ts'
 
 const wide = { width: 1280, height: 800 }
@@ -240,12 +240,7 @@ test.describe('the list, without a 3D picture', () => {
     await app.page.getByRole('button', { name: takeAlong, exact: true }).first().focus()
     await app.page.keyboard.press('Enter')
     await expect(app.page.getByRole('dialog', { name: takeAlong })).toBeVisible()
-    await app.page.evaluate(readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8'))
-    const found = await app.page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: { run(): Promise<{ violations: { id: string; impact: string }[] }> } }
-      return (await axe.run()).violations.filter(({ impact }) => impact === 'serious' || impact === 'critical').map(({ id }) => id)
-    })
-    expect(found).toEqual([])
+    expect(await seriousFindings(app.page)).toEqual([])
     const table = app.page.getByRole('button', { name: `${exporting.files.csv.action} ${exporting.files.csv.kind}`, exact: true })
     for (let i = 0; i < 30 && !(await table.evaluate((node) => node === document.activeElement)); i++) await app.page.keyboard.press('Tab')
     const waiting = app.page.waitForEvent('download')

@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Locator } from '@playwright/test'
 import type { Stretch } from '../../src/state/appState.ts'
 import { build } from '../../src/text/en/build.ts'
@@ -8,9 +6,7 @@ import { fills } from '../../src/text/en/kinds.ts'
 import { time as words } from '../../src/text/en/time.ts'
 import { timeEntry } from '../../src/text/en/timeEntry.ts'
 import { type App, expect, test } from './app.ts'
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
-type Finding = Readonly<{ id: string; impact: string | null; nodes: readonly { html: string }[] }>
+import { seriousFindings } from './axe.ts'
 
 const strip = (app: App): Locator => app.page.getByRole('region', { name: words.title, exact: true })
 const rule = (app: App, stretch: Stretch): Locator => app.page.getByRole('slider', { name: words.stretches[stretch], exact: true })
@@ -30,17 +26,6 @@ const openTime = async (app: App, stretch: Stretch): Promise<void> => {
 const moment = async (app: App) => (await app.read('timeState'))?.time
 const press = async (app: App, ...keys: string[]): Promise<void> => {
   for (const key of keys) await app.page.keyboard.press(key)
-}
-
-const seriousFindings = async (app: App): Promise<string[]> => {
-  await app.page.evaluate(axeSource)
-  const found = (await app.page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(): Promise<{ violations: unknown[] }> } }
-    return (await axe.run()).violations
-  })) as Finding[]
-  return found
-    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-    .map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`)
 }
 
 test.use({ viewport: { width: 900, height: 600 } })
@@ -79,7 +64,7 @@ test('[W1] building is stepped by the keyboard, told in words, and what is not t
 })
 
 test('[W2] a mistake changes picture and numbers, and is put right', async ({ app }) => {
-  await app.page.setViewportSize({ width: 1280, height: 800 })
+  await app.page.setViewportSize({ width: 1280, height: 560 })
   await app.open()
   const right = { spec: await app.spec(), hole: await app.holeVolume() }
   await openTime(app, 'build')
@@ -100,21 +85,25 @@ test('[W2] a mistake changes picture and numbers, and is put right', async ({ ap
   await press(app, 'Home', 'Escape')
 })
 
-test('[W3] the first month says a range and whose call it is; a dry pour has no curve', async ({ app }) => {
-  await app.page.setViewportSize({ width: 1280, height: 800 })
-  await app.open()
-  await openTime(app, 'month')
-  await press(app, 'PageDown')
-  expect(await moment(app)).toEqual({ stretch: 'month', day: 7 })
-  await expect(told(app)).toHaveText(/^Day 7: \d+(–\d+)?% of the 28-day strength$/)
-  await expect(about(app).getByRole('img', { name: words.month.curve, exact: true })).toBeVisible()
-  await expect(about(app)).toContainText(words.month.call)
-  await expect(about(app)).toContainText(words.month.band)
-  await app.page.getByRole('radio', { name: fills['dry-full-height'].label }).check({ force: true })
-  await expect(about(app)).toContainText(words.month.dry.picture)
-  await expect(about(app)).toContainText(/2003/)
-  await expect(about(app).getByRole('img')).toHaveCount(0)
-  await expect(told(app)).not.toHaveText(/%/)
+test.describe('without a 3D picture', () => {
+  test.use({ graphics: false })
+
+  test('[W3] the first month says a range and whose call it is; a dry pour has no curve', async ({ app }) => {
+    await app.page.setViewportSize({ width: 1280, height: 800 })
+    await app.open()
+    await openTime(app, 'month')
+    await press(app, 'PageDown')
+    expect(await moment(app)).toEqual({ stretch: 'month', day: 7 })
+    await expect(told(app)).toHaveText(/^Day 7: \d+(–\d+)?% of the 28-day strength$/)
+    await expect(about(app).getByRole('img', { name: words.month.curve, exact: true })).toBeVisible()
+    await expect(about(app)).toContainText(words.month.call)
+    await expect(about(app)).toContainText(words.month.band)
+    await app.page.getByRole('radio', { name: fills['dry-full-height'].label }).check({ force: true })
+    await expect(about(app)).toContainText(words.month.dry.picture)
+    await expect(about(app)).toContainText(/2003/)
+    await expect(about(app).getByRole('img')).toHaveCount(0)
+    await expect(told(app)).not.toHaveText(/%/)
+  })
 })
 
 test('[W4] the years are told as a range and never as one year, beside the rows that disagree', async ({ app }) => {
@@ -194,7 +183,7 @@ for (const size of [
     for (const stretch of ['build', 'month', 'years'] as const) {
       await choose(app, stretch)
       await expect(about(app)).not.toBeEmpty()
-      expect(await seriousFindings(app), stretch).toEqual([])
+      expect(await seriousFindings(app.page), stretch).toEqual([])
       const small = await strip(app).evaluate((section) =>
         [...section.querySelectorAll('button, input[type=range]')]
           .map((node) => node.getBoundingClientRect())

@@ -21,9 +21,13 @@ export type SharedUniforms = Readonly<{
 
 export const noWater = -1e4
 
+/** The same for every picture of the page, so it is worked out once. */
+let texels: ReturnType<typeof solidNoise> | null = null
+
 /** The noise that all solid materials read; whoever makes it disposes of it. */
 export const noiseTexture = (): Data3DTexture => {
-  const texture = new Data3DTexture(solidNoise(), noiseSize, noiseSize, noiseSize)
+  texels ??= solidNoise()
+  const texture = new Data3DTexture(texels, noiseSize, noiseSize, noiseSize)
   texture.format = RGBAFormat
   texture.wrapS = texture.wrapT = texture.wrapR = RepeatWrapping
   texture.minFilter = LinearMipmapLinearFilter

@@ -24,7 +24,6 @@ const lattice = (period: number, seed: number): Float32Array => {
 /** Adds one octave of tileable value noise to `sum`, [size^3], weighted. */
 const addOctave = (sum: Float32Array, period: number, weight: number, seed: number): void => {
   const values = lattice(period, seed)
-  const at = (x: number, y: number, z: number): number => values[((z % period) * period + (y % period)) * period + (x % period)] as number
   const step = period / noiseSize
   for (let z = 0, i = 0; z < noiseSize; z++) {
     const fz = z * step
@@ -34,18 +33,36 @@ const addOctave = (sum: Float32Array, period: number, weight: number, seed: numb
       const fy = y * step
       const y0 = Math.floor(fy)
       const ty = ease(fy - y0)
+      const row = (z0 * period + y0) * period
+      const rowUp = (z0 * period + ((y0 + 1) % period)) * period
+      const rowFar = (((z0 + 1) % period) * period + y0) * period
+      const rowFarUp = (((z0 + 1) % period) * period + ((y0 + 1) % period)) * period
       for (let x = 0; x < noiseSize; x++, i++) {
         const fx = x * step
         const x0 = Math.floor(fx)
+        const x1 = (x0 + 1) % period
         const tx = ease(fx - x0)
-        const near = at(x0, y0, z0) * (1 - tx) + at(x0 + 1, y0, z0) * tx
-        const up = at(x0, y0 + 1, z0) * (1 - tx) + at(x0 + 1, y0 + 1, z0) * tx
-        const far = at(x0, y0, z0 + 1) * (1 - tx) + at(x0 + 1, y0, z0 + 1) * tx
-        const farUp = at(x0, y0 + 1, z0 + 1) * (1 - tx) + at(x0 + 1, y0 + 1, z0 + 1) * tx
+        const near = (values[row + x0] as number) * (1 - tx) + (values[row + x1] as number) * tx
+        const up = (values[rowUp + x0] as number) * (1 - tx) + (values[rowUp + x1] as number) * tx
+        const far = (values[rowFar + x0] as number) * (1 - tx) + (values[rowFar + x1] as number) * tx
+        const farUp = (values[rowFarUp + x0] as number) * (1 - tx) + (values[rowFarUp + x1] as number) * tx
         sum[i] = (sum[i] as number) + weight * ((near * (1 - ty) + up * ty) * (1 - tz) + (far * (1 - ty) + farUp * ty) * tz)
       }
     }
   }
+}
+
+/** The stones of a cell and of its 26 neighbours into `near`, [27][4]: place in cells, and the stone's own number. */
+const gather = (points: Float32Array, cx: number, cy: number, cz: number, near: Float64Array): void => {
+  for (let dz = -1, k = 0; dz <= 1; dz++)
+    for (let dy = -1; dy <= 1; dy++)
+      for (let dx = -1; dx <= 1; dx++, k += 4) {
+        const j = ((((cz + dz + cells) % cells) * cells + ((cy + dy + cells) % cells)) * cells + ((cx + dx + cells) % cells)) * 4
+        near[k] = cx + dx + (points[j] as number)
+        near[k + 1] = cy + dy + (points[j + 1] as number)
+        near[k + 2] = cz + dz + (points[j + 2] as number)
+        near[k + 3] = points[j + 3] as number
+      }
 }
 
 /**
@@ -66,37 +83,38 @@ export function solidNoise(): Uint8Array {
         points[i + 3] = hash(x, y, z, 17)
       }
   const perCell = noiseSize / cells
-  for (let z = 0, i = 0; z < noiseSize; z++)
-    for (let y = 0; y < noiseSize; y++)
-      for (let x = 0; x < noiseSize; x++, i++) {
-        const px = x / perCell
-        const py = y / perCell
-        const pz = z / perCell
-        const cx = Math.floor(px)
-        const cy = Math.floor(py)
-        const cz = Math.floor(pz)
-        let first = 9
-        let second = 9
-        let own = 0
-        for (let dz = -1; dz <= 1; dz++)
-          for (let dy = -1; dy <= 1; dy++)
-            for (let dx = -1; dx <= 1; dx++) {
-              const j = ((((cz + dz + cells) % cells) * cells + ((cy + dy + cells) % cells)) * cells + ((cx + dx + cells) % cells)) * 4
-              const ex = cx + dx + (points[j] as number) - px
-              const ey = cy + dy + (points[j + 1] as number) - py
-              const ez = cz + dz + (points[j + 2] as number) - pz
-              const d = ex * ex + ey * ey + ez * ez
-              if (d < first) {
-                second = first
-                first = d
-                own = points[j + 3] as number
-              } else if (d < second) second = d
+  // All voxels of a cell look at the same 27 stones.
+  const near = new Float64Array(27 * 4)
+  for (let cz = 0; cz < cells; cz++)
+    for (let cy = 0; cy < cells; cy++)
+      for (let cx = 0; cx < cells; cx++) {
+        gather(points, cx, cy, cz, near)
+        for (let z = cz * perCell; z < (cz + 1) * perCell; z++)
+          for (let y = cy * perCell; y < (cy + 1) * perCell; y++)
+            for (let x = cx * perCell, i = (z * noiseSize + y) * noiseSize + x; x < (cx + 1) * perCell; x++, i++) {
+              const px = x / perCell
+              const py = y / perCell
+              const pz = z / perCell
+              let first = 9
+              let second = 9
+              let own = 0
+              for (let j = 0; j < near.length; j += 4) {
+                const ex = (near[j] as number) - px
+                const ey = (near[j + 1] as number) - py
+                const ez = (near[j + 2] as number) - pz
+                const d = ex * ex + ey * ey + ez * ez
+                if (d < first) {
+                  second = first
+                  first = d
+                  own = near[j + 3] as number
+                } else if (d < second) second = d
+              }
+              const f1 = Math.sqrt(first)
+              texels[i * 4] = Math.min(255, ((cloud[i] as number) / 1.875) * 255)
+              texels[i * 4 + 1] = Math.min(255, f1 * 200)
+              texels[i * 4 + 2] = own * 255
+              texels[i * 4 + 3] = Math.min(255, (Math.sqrt(second) - f1) * 255)
             }
-        const f1 = Math.sqrt(first)
-        texels[i * 4] = Math.min(255, ((cloud[i] as number) / 1.875) * 255)
-        texels[i * 4 + 1] = Math.min(255, f1 * 200)
-        texels[i * 4 + 2] = own * 255
-        texels[i * 4 + 3] = Math.min(255, (Math.sqrt(second) - f1) * 255)
       }
   return texels
 }
