@@ -49,6 +49,8 @@ const inkLayer: Readonly<Record<LineStyle, string>> = {
   pond: otherLayers.water,
   open: otherLayers.names,
   gone: otherLayers.names,
+  disc: otherLayers.names,
+  eye: otherLayers.names,
   weak: otherLayers.water,
   crumbly: otherLayers.water,
   powder: otherLayers.water,

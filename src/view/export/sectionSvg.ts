@@ -93,6 +93,8 @@ const inkStrokes: Readonly<Record<LineStyle, Readonly<Record<string, string | nu
   pond: { fill: water, 'fill-opacity': 0.6 },
   open: { fill: '#ffffff', 'fill-opacity': 0.9, stroke: ink, 'stroke-width': wide('fine') },
   gone: { fill: ink },
+  disc: { fill: '#ffffff', stroke: ink, 'stroke-width': wide('fine') },
+  eye: { stroke: ink, 'stroke-width': wide('tick'), fill: 'none' },
   weak: { fill: '#ffffff', 'fill-opacity': 0.25 },
   crumbly: { fill: '#ffffff', 'fill-opacity': 0.5 },
   powder: { fill: '#ffffff', 'fill-opacity': 0.75 },

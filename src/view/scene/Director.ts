@@ -229,7 +229,11 @@ export class Director {
     else if (before.view.viewpoint.at !== view.viewpoint.at) this.lookFrom(view.viewpoint.name)
     else if (isNewPier && state.draft === null) this.look(false)
     // A pull that only grows moves its arrow, and a day or a year that passes its tones; all words stay where they are.
-    const passes = before !== null && (before.view.time !== view.time || before.view.playing !== view.playing) && !hasOtherParts
+    const passes =
+      before !== null &&
+      before.view.time?.stretch === view.time?.stretch &&
+      (before.view.time !== view.time || before.view.playing !== view.playing) &&
+      !hasOtherParts
     if (passes && !isNewPicture) {
       this.ground.needFrame()
       return

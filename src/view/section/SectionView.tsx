@@ -66,7 +66,19 @@ export function SectionView() {
     const gone: Gone = { least: 0, most: 0 }
     const isTold = year !== null && goneBy(result.spec, year, gone)
     const over = year === null ? [] : [tallyRoom(size, theme)]
-    return drawSection({ result, facing, cutPost, layers, say, type, size, hidden, gone: isTold ? gone : null, over })
+    return drawSection({
+      result,
+      facing,
+      cutPost,
+      layers,
+      say,
+      type,
+      size,
+      hidden,
+      gone: isTold ? gone : null,
+      over,
+      isInYears: year !== null,
+    })
   }, [result, facing, cutPost, layers, units, type, size, letters, hidden, year, theme])
 
   return (

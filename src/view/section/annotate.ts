@@ -44,6 +44,8 @@ export type AnnotationInput = Readonly<{
   sides: ReadonlyMap<string, Side>
   /** The picture, in pixels. */
   bounds: Box
+  /** Years are looked at: what can be seen of the post is marked, and what can't. */
+  isInYears?: boolean
   /** Share of such posts that is no longer sound at the year on show, where the picture has no materials that show it. */
   gone?: Readonly<Gone> | null
   /** While the picture moves: what was decided when it last stood still. Names stay where they are, figures keep their place on their lines. */

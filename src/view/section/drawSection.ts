@@ -26,6 +26,8 @@ export type SectionInput = Readonly<{
   size: Size
   /** Zones that are not there yet: the drawing keeps its scale and leaves them out. */
   hidden?: ReadonlySet<string>
+  /** Years are looked at. */
+  isInYears?: boolean
   /** Share of such posts that is no longer sound at the year on show; left out while no year is. */
   gone?: Readonly<Gone> | null
   /** What stands over the drawing from elsewhere, which no words may cover [px]. */
@@ -69,6 +71,7 @@ export function drawSection({
   scales = [],
   hidden = none,
   gone = null,
+  isInYears = false,
   over = [],
 }: SectionInput): SectionDrawing {
   const rightAngle = facing - Math.PI / 2
@@ -82,7 +85,7 @@ export function drawSection({
   const top = Math.min(result.spec.post.heightAboveGrade, Math.max(ground.top, pier.top) + 0.3 * depth)
   const named = namedZones(
     shown.zones.filter(({ role }) => layers.soil || !isNative(role)),
-    mostNames(isNarrow, over.length > 0),
+    mostNames(isNarrow, isInYears),
   )
   const column = layers.labels ? widestName(named, type.name) + 30 : 16
   // A narrow drawing has its names on the left, its figures or the words for water on the right.
@@ -155,6 +158,7 @@ export function drawSection({
     columns,
     sides: new Map(),
     gone,
+    isInYears,
     bounds: { x: 4, y: 4, width: size.width - 8, height: size.height - 8 },
   })
   const frame = { perMetre: scale, axis: middle, grade: zero, half: ground.half, bottom: ground.bottom, top }

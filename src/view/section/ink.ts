@@ -18,6 +18,9 @@ export type LineStyle =
   | 'pond'
   | 'open'
   | 'gone'
+  /** What an inspection sees of the post, and what it does not. */
+  | 'disc'
+  | 'eye'
   | 'weak'
   | 'crumbly'
   | 'powder'
@@ -61,6 +64,8 @@ export class InkPot {
     pond: '',
     open: '',
     gone: '',
+    disc: '',
+    eye: '',
     weak: '',
     crumbly: '',
     powder: '',

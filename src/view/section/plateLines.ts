@@ -23,6 +23,8 @@ export const inkStyles = [
   'arrow',
   'drop',
   'dot',
+  'disc',
+  'eye',
 ] as const satisfies readonly LineStyle[]
 
 /** Where a line of a plate stands, and how large: names all alike, the caption under a figure smaller. */

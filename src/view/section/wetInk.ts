@@ -4,6 +4,7 @@ import { scene as words } from '../../text/en/scene.ts'
 import type { AnnotationInput } from './annotate.ts'
 import type { Box, InkPot, LineStyle, Pixel } from './ink.ts'
 import { freePlaces, type Marked, putNote } from './marksInk.ts'
+import { drawEyes } from './eyeInk.ts'
 import { drawOpen } from './openInk.ts'
 import { alongPost, postRadius, sideOf } from './postEdge.ts'
 import { drawRain, nameRain } from './rainInk.ts'
@@ -35,6 +36,7 @@ export function drawWet(pot: InkPot, input: Marked, taken: Box[], seats: Map<str
     drawJoint(pot, leaned, { theta, post, side, moisture })
   }
   taken.push(...drawRain(pot, input, moisture))
+  if (input.isInYears) taken.push(...drawEyes(pot, leaned, moisture))
   nameRain(pot, input, moisture, taken, seats)
   drawGroundline(pot, leaned, moisture, taken, seats)
   nameJoint(pot, leaned, moisture, taken, seats)

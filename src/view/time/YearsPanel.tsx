@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react'
 import type { Band, LifeResult } from '../../core/model/timeResult.ts'
 import type { Seconds } from '../../core/units/quantity.ts'
 import { lifeOf } from '../../state/timeDerived.ts'
@@ -68,15 +69,27 @@ const Inspection = ({ life: { inspection } }: Readonly<{ life: LifeResult }>) =>
         {inspection.every !== null && ` ${words.every(yearsText(inspection.every))}`}
       </p>
     )}
-    <List title={words.see} lines={inspection.visible.map(inspectionText)} />
-    <List title={words.cannot} lines={inspection.hidden.map(inspectionText)} />
+    <List title={words.see} mark={<Eye isSeen />} lines={inspection.visible.map(inspectionText)} />
+    <List title={words.cannot} mark={<Eye isSeen={false} />} lines={inspection.hidden.map(inspectionText)} />
   </>
 )
 
-const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string[] }>) =>
+/** As it stands on the post in the picture. */
+const Eye = ({ isSeen }: Readonly<{ isSeen: boolean }>) => (
+  <svg className='time-eye' viewBox='0 0 22 22' aria-hidden='true'>
+    <circle cx='11' cy='11' r='10.4' />
+    <path d='M4 11Q11 2.6 18 11Q11 19.4 4 11M12.6 11a1.6 1.6 0 1 1-3.2 0a1.6 1.6 0 1 1 3.2 0' />
+    {!isSeen && <path d='M4 18L18 4' />}
+  </svg>
+)
+
+const List = ({ title, lines, mark }: Readonly<{ title: string; lines: readonly string[]; mark?: ReactNode }>) =>
   lines.length > 0 && (
     <>
-      <h4>{title}</h4>
+      <h4>
+        {mark}
+        {title}
+      </h4>
       <ul>
         {lines.map((line) => (
           <li key={line}>{line}</li>

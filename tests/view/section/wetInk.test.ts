@@ -18,9 +18,10 @@ const layers = { soil: true, labels: true, dimensions: false, water: true, frost
 const say = { length: (value: number) => String(value), slope: (value: number) => String(value) }
 const desk = { width: 800, height: 760 }
 const phone = { width: 390, height: 330 }
-const draw = (spec: PierSpec, gone: { least: number; most: number } | null = null, size = desk): SectionDrawing =>
+const draw = (spec: PierSpec, gone: { least: number; most: number } | null = null, size = desk, isInYears = false): SectionDrawing =>
   drawSection({
     gone,
+    isInYears,
     result: derivePier(spec),
     facing: Math.PI / 2,
     cutPost: false,
@@ -118,6 +119,12 @@ describe('[W7] what wets the wood, drawn', () => {
       expect(lines).toContain(words.marks.groundline[groundline.at as 'grade'])
       expect(lines).toContain(words.marks.rain[top.path.end])
     }
+  })
+
+  it('marks in years what an inspection sees of the post, and what it does not: nothing is hidden of one on a bracket', () => {
+    const marks = (kind: string, isInYears: boolean) => draw(built(kind), null, desk, isInYears).ink.paths.disc.split('Z').length - 1
+    expect(['dry-bag-at-foot', 'mixed-full-height', 'mixed-bracket-pier'].map((kind) => marks(kind, true))).toEqual([2, 2, 1])
+    expect(marks('mixed-full-height', false)).toBe(0)
   })
 
   it('is silent while the layer is off', () => {

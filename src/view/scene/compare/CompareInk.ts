@@ -79,6 +79,7 @@ export class CompareInk {
       columns: noColumns,
       sides: new Map(),
       bounds: { x: 4, y: 4, width: width - 8, height: height - columnTally - 4 },
+      isInYears: true,
       kept: isMoving ? column.last : null,
     })
     column.painter.paint(column.last.ink, size)

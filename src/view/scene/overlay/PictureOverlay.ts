@@ -142,6 +142,7 @@ export class PictureOverlay implements Overlay {
       columns: nameColumns(view.cut, extent, frame, widestName(this.named, size.name), isNarrow, tally),
       sides: this.annotated?.sides ?? new Map(),
       bounds,
+      isInYears: view.time?.stretch === 'years',
       kept: anew ? null : this.annotated,
     })
     if (faces) {
