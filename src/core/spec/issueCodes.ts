@@ -47,6 +47,7 @@ export const issueCodes = [
   'factor-beyond-custom', // life.factors.*: outside 0.8 to 1.2 and not asked for; got, limit
   'years-out-of-order', // life.own.low: longer than life.own.high (limit)
   'layers-out-of-order', // site.lower.from: not below the topsoil (limit)
+  'holes-run-together', // spacing: closer than the hole, its bell or mouth is wide (limit: least spacing)
   'slope-uses-downhill-depth', // warning: slope over 10 % (limit)
   'slope-needs-engineer', // warning: slope over 1 in 3 (limit)
   'topsoil-to-the-bottom', // warning: topsoil as deep as the hole (limit)

@@ -47,6 +47,7 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
   'factor-beyond-custom': ({ field, got, limit }) =>
     `${field}: ${got} is beyond ${limit}, the custom. Switch on “Factors beyond 0.8 to 1.2” first if you can say why.`,
   'years-out-of-order': ({ field, got, limit }) => `${field}: ${got} is longer than the longest life entered (${limit}).`,
+  'holes-run-together': ({ field, got, limit }) => `${field}: at ${got} the two holes run into each other. ${limit} is the least.`,
   'slope-uses-downhill-depth': ({ got, limit }) =>
     `The ground slopes ${got}, more than ${limit}. Depths are checked at the downhill edge, where the hole is least deep.`,
   'slope-needs-engineer': ({ got, limit }) => `The ground slopes ${got}, more than ${limit}. Ask an engineer about this slope.`,
