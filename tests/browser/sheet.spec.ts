@@ -1,8 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { comparedFirst } from '../../src/core/kinds/compared.ts'
 import { parseJob } from '../../src/core/spec/jobFile.ts'
+import { formatText } from '../../src/core/units/format.ts'
 import { encodeLink } from '../../src/state/link.ts'
+import { app as appWords } from '../../src/text/en/app.ts'
+import { standingCautions } from '../../src/text/en/cautions.ts'
 import { fields } from '../../src/text/en/fields.ts'
+import { fills } from '../../src/text/en/kinds.ts'
 import { sheet as words } from '../../src/text/en/sheet.ts'
 import { type App, expect, test } from './app.ts'
 import { calc, close, openSheet, pagesOf, underDrawing, wordsOf } from './onPaper.ts'
@@ -59,6 +64,8 @@ for (const [paper, width, height] of [
     const download = await waiting
     expect(download.suggestedFilename()).toBe('pier-sheet.pdf')
     await expect(app.page.getByText(words.pdfMade('pier-sheet.pdf'))).toBeVisible()
+    // The keyboard is still in the sheet.
+    expect(await app.page.evaluate(() => document.activeElement?.closest('.paperwork') !== null)).toBe(true)
     const count = await app.page.locator('.paper').count()
     const numbers = calc(job)
     expect(numbers.length).toBeGreaterThan(20)
@@ -112,9 +119,40 @@ test('two pages hold any pier and any four, on either paper, with nothing cut of
   await fitsTwoPages(app, 'four beside a dry pour')
 })
 
-test('every pier that is compared is on the sheet, and Escape leads back', async ({ app }) => {
-  await app.open()
+test("one pier, or every pier that is compared, goes to the browser's own print and to the sheet, and Escape leads back", async ({
+  app,
+}) => {
+  await app.open(linkOfJob())
+  const printed = async () => (await wordsOf(await app.page.pdf({ preferCSSPageSize: true }))).map((page) => close(page.text))
+  const one = await printed()
+  expect(one).toHaveLength(1)
+  for (const { short, long } of standingCautions) for (const said of [short, long]) expect(one[0]).toContain(close(said))
+  const { headlines } = await app.read('result')
+  for (const { value, quantity } of headlines) expect(one[0]).toContain(close(formatText(value, quantity, 'us')))
+  expect(one[0]).toContain(close(appWords.print.full))
+  // What was made for the printer is gone again.
+  await expect(app.page.locator('.print-page')).toHaveCount(0)
+
+  // The keys that print a page open the sheet, and leave an open one to the browser.
+  const isTaken = () =>
+    app.page.evaluate(() => !window.dispatchEvent(new KeyboardEvent('keydown', { key: 'p', ctrlKey: true, cancelable: true })))
+  expect(await isTaken()).toBe(true)
+  await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
+  expect(await isTaken()).toBe(false)
+  await app.page.keyboard.press('Escape')
+
   await app.page.getByRole('button', { name: 'Side by side' }).click()
+  const heads = app.page.locator('.cmp').getByRole('columnheader')
+  await expect(heads).toHaveCount(5)
+  await expect.poll(async () => (await printed()).length).toBe(2)
+  const several = (await printed()).join('')
+  const { spec } = await app.read('document')
+  const beside = comparedFirst.filter((id) => id !== spec.fill.kind).slice(0, 3)
+  for (const id of [spec.fill.kind, ...beside]) expect(several).toContain(close(fills[id].label))
+  for (const { long } of standingCautions) expect(several).toContain(close(long))
+  expect(several).not.toContain(close(appWords.print.full))
+  await expect(app.page.locator('.paper')).toHaveCount(0)
+
   const button = app.page.locator('.cmp-head').getByRole('button', { name: 'Sheet to print' })
   await button.click()
   await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
@@ -128,13 +166,4 @@ test('every pier that is compared is on the sheet, and Escape leads back', async
   await app.page.keyboard.press('Escape')
   await expect(app.page.locator('.paperwork')).toHaveCount(0)
   await expect(button).toBeFocused()
-})
-
-test('the keys that print a page open the sheet, and leave an open one to the browser', async ({ app }) => {
-  await app.open()
-  const isTaken = () =>
-    app.page.evaluate(() => !window.dispatchEvent(new KeyboardEvent('keydown', { key: 'p', ctrlKey: true, cancelable: true })))
-  expect(await isTaken()).toBe(true)
-  await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
-  expect(await isTaken()).toBe(false)
 })

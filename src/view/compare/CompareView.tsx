@@ -1,10 +1,11 @@
-import { useEffect, useMemo, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react'
 import { compareStore } from '../../state/compare.ts'
 import { fixedOrder, showColumn } from '../../state/compareActions.ts'
 import { differingFirst, rowsFor } from '../../state/compareRows.ts'
 import { compare as words } from '../../text/en/compare.ts'
+import { looking } from '../../text/en/looking.ts'
 import { text } from '../../text/index.ts'
-import { usePier } from '../hooks/usePier.ts'
+import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import '../styles/compare.css'
 import { ChoosePanel } from './ChoosePanel.tsx'
 import { CompareHead } from './CompareHead.tsx'
@@ -18,6 +19,9 @@ import { useCompare, useComparedPiers } from './useCompare.ts'
 import { useCompareKeys } from './useCompareKeys.ts'
 import { useMedia } from './useMedia.ts'
 import { useProjection } from './useProjection.ts'
+
+/** Waits for the browser's own print. */
+const ComparedPrint = lazy(() => import('../sheet/ComparedPrint.tsx').then((module) => ({ default: module.ComparedPrint })))
 
 /** Below this a screen shows one pier at a time. */
 const phone = '(max-width: 719px)'
@@ -34,9 +38,9 @@ const Switcher = ({ all, at }: Readonly<{ all: readonly Shown[]; at: number }>) 
 )
 
 /** What the piers share, and that their order says nothing. */
-const Shared = ({ isOneSite, isMoved }: Readonly<{ isOneSite: boolean; isMoved: boolean }>) => (
+const Shared = ({ isOneSite, isMoved, first }: Readonly<{ isOneSite: boolean; isMoved: boolean; first: string }>) => (
   <p className='cmp-rail cmp-small'>
-    {isOneSite ? words.same : words.mixed} {isMoved ? words.order.moved : words.order.first}{' '}
+    {isOneSite ? words.same : words.mixed} {isMoved ? words.order.moved : first}{' '}
     {isMoved && (
       <button type='button' className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
         {words.order.back}
@@ -54,6 +58,7 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
   const hidden = useCompare((state) => state.hiddenRows)
   const order = useCompare((state) => state.rowOrder)
   const theme = usePier((state) => state.view.theme)
+  const isLooking = useIsLooking()
   const isPhone = useMedia(phone)
   const [isDark, setDark] = useState(false)
   const leave = useRef<HTMLButtonElement>(null)
@@ -91,7 +96,7 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
       <div className='cmp-scroll'>
         {!isOn && (
           <div className='cmp-plates'>
-            <Shared isOneSite={isOneSite} isMoved={isMoved} />
+            <Shared isOneSite={isOneSite} isMoved={isMoved} first={isLooking ? looking.order : words.order.first} />
             <Plates all={piers} shown={shown} />
           </div>
         )}
@@ -118,6 +123,9 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
           </>
         )}
       </div>
+      <Suspense>
+        <ComparedPrint />
+      </Suspense>
       {!isOn && <p className='cmp-standing'>{text.app.strip.standing}</p>}
       {isOn && isDark && <button type='button' className='cmp-dark' aria-label={words.projector.dark} onClick={() => setDark(false)} />}
     </main>

@@ -15,8 +15,11 @@ import { fieldLabel, issueText } from '../panels/issueText.ts'
 import { isPractice, paperCells } from './comparedCells.tsx'
 import { CodeWords, OneCode } from './Code.tsx'
 import { Drawn } from './Drawn.tsx'
+import { shortened } from './shortened.ts'
 
 type Piers = readonly ComparedPier[]
+/** Letters of a name that a column's head has room for. */
+const mostTag = 56
 export type ComparedFigures = Readonly<{ sections: readonly (string | null)[]; bar: string; legend: string }>
 
 type TableProps = Readonly<{ rows: readonly ReactNode[]; piers: Piers; isFirst: boolean }>
@@ -33,8 +36,8 @@ export const ComparedTable = ({ rows, piers, isFirst }: TableProps) => (
           const { title, tag } = pierName(compared)
           return (
             <th key={compared.pick} scope='col'>
-              {i + 1} {title}
-              {isFirst && tag && <span>{tag}</span>}
+              {i + 1} {shortened(title, mostTag)}
+              {isFirst && tag && <span>{shortened(tag, mostTag)}</span>}
             </th>
           )
         })}
@@ -126,7 +129,7 @@ const resultRow = (row: CompareRow, piers: Piers): ReactNode => {
         </td>
       ) : isAlike && first ? (
         <td colSpan={piers.length} className='paper-alike'>
-          <i>{words.alike}</i> <Cell result={first} />
+          <span className='paper-quiet'>{words.alike}</span> <Cell result={first} />
         </td>
       ) : (
         piers.map((compared) => <td key={compared.pick}>{compared.pier ? <Cell result={compared.pier.result} /> : '–'}</td>)

@@ -1,20 +1,11 @@
 import { useEffect, useRef, useState } from 'react'
 import { sheet as words } from '../../text/en/sheet.ts'
-import '../styles/sheet.css'
-import { ComparedPages } from './ComparedPages.tsx'
+import { Pages } from './Pages.tsx'
 import { type PaperName, takePaper, usualPaper } from './paperSize.ts'
-import { PierPages } from './PierPages.tsx'
-import { Sources } from './sourcesBlock.tsx'
 import { usePdf } from './usePdf.ts'
-import { type SheetContent, useSheet } from './useSheet.ts'
+import { useSheet } from './useSheet.ts'
 
 const papers: readonly PaperName[] = ['letter', 'a4']
-
-const Pages = ({ content }: Readonly<{ content: SheetContent }>) => {
-  if (content.kind === 'one') return <PierPages {...content} sources={<Sources key='sources' results={[content.result]} />} />
-  const results = content.piers.flatMap(({ pier }) => pier?.result ?? [])
-  return <ComparedPages {...content} sources={<Sources key='sources' results={results} />} />
-}
 
 /** Everything of the page but the sheet is out of reach, and comes back as it was left. */
 const useAlone = (own: React.RefObject<HTMLElement | null>): void =>
@@ -53,7 +44,8 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
     window.print()
   }
   return (
-    <main ref={own} className='paperwork' data-paper={paper} aria-busy={content === null}>
+    // A press on the paper keeps the keyboard here.
+    <main ref={own} className='paperwork' tabIndex={-1} data-paper={paper} aria-busy={content === null}>
       <header className='paperwork-head'>
         <button type='button' className='button' onClick={onClose}>
           <span aria-hidden='true'>‹ </span>
@@ -72,7 +64,7 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
         <button type='button' className='button paperwork-print' disabled={content === null} onClick={() => void print()}>
           {words.print}
         </button>
-        <button type='button' className='button' disabled={content === null || pdf.isBusy} onClick={() => void pdf.make()}>
+        <button type='button' className='button' disabled={content === null} aria-disabled={pdf.isBusy} onClick={() => void pdf.make()}>
           {words.pdf}
         </button>
         <p role='status'>{pdf.words}</p>

@@ -93,7 +93,10 @@ export const Quantities = ({ result }: BlockProps) => {
             <th scope='row'>{text.app.answers.spoilBank}</th>
             <td className='number'>{say(hole.spoilBank, 'volume')}</td>
             <td colSpan={piers > 1 ? 3 : 2}>
-              {text.app.answers.spoilLoose}: {bare(hole.spoilLoose.low, 'volume')}–{say(hole.spoilLoose.high, 'volume')}
+              {text.app.answers.spoilLoose}:{' '}
+              <span className='paper-whole'>
+                {bare(hole.spoilLoose.low, 'volume')}–{say(hole.spoilLoose.high, 'volume')}
+              </span>
             </td>
           </tr>
         </tbody>

@@ -12,6 +12,7 @@ type Said = Readonly<{ isBusy: boolean; words: string }>
 export const usePdf = (own: React.RefObject<HTMLElement | null>, paper: PaperName, name: string) => {
   const [said, setSaid] = useState<Said>({ isBusy: false, words: '' })
   const make = async () => {
+    if (said.isBusy) return
     setSaid({ isBusy: true, words: words.pdfMaking })
     try {
       const { sheetPdf } = await import('./pdf/sheetPdf.ts')

@@ -93,6 +93,14 @@ function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk): SheetConten
   }
 }
 
+const askNow = (): SectionAsk => {
+  const state = pierStore.getState()
+  return { document: shownDocument(state), result: meantResult(state), view: state.view, date: today(new Date()), version }
+}
+
+/** The sheet of the piers that are compared now. The page's letters have to be there. */
+export const comparedSheet = (): SheetContent => ofSeveral(comparedPiers(compareStore.getState(), pierStore.getState().document), askNow())
+
 /** What the sheet shows: the pier as it stands, or those that are compared. Null until letters and picture are there. */
 export const useSheet = (): SheetContent | null => {
   const [content, setContent] = useState<SheetContent | null>(null)

@@ -43,11 +43,22 @@ function drawAsPicture(pdf: jsPDF, page: PagePlace, line: SetLine, style: Style,
   pdf.addImage(canvas.toDataURL('image/png'), 'PNG', x, y, width, height)
 }
 
-function drawLine(pdf: jsPDF, page: PagePlace, line: SetLine, style: Style, holder: Element): void {
+/** A line that the page cuts short, cut to the same width with the same dots. */
+function asSeen(pdf: jsPDF, line: SetLine, holder: Element): SetLine {
+  if (getComputedStyle(holder).textOverflow !== 'ellipsis' || holder.scrollWidth <= holder.clientWidth) return line
+  const right = Math.min(line.right, holder.getBoundingClientRect().right)
+  const room = (right - line.left) * mmPerPixel
+  let text = line.text
+  while (text.length > 1 && pdf.getTextWidth(`${text}…`) > room) text = text.slice(0, -1)
+  return { ...line, text: `${text.trimEnd()}…`, right }
+}
+
+function drawLine(pdf: jsPDF, page: PagePlace, whole: SetLine, style: Style, holder: Element): void {
   pdf.setFont(family, 'normal', weightOf(style.weight))
   pdf.setFontSize(style.size * pointsPerPixel)
   const [red, green, blue] = inkOf(style.colour) ?? [0, 0, 0]
   pdf.setTextColor(red, green, blue)
+  const line = asSeen(pdf, whole, holder)
   if (!hasAll(pdf, line.text)) {
     drawAsPicture(pdf, page, line, style, holder)
     return
@@ -56,7 +67,7 @@ function drawLine(pdf: jsPDF, page: PagePlace, line: SetLine, style: Style, hold
   const base = y + ((line.height - style.ascent - style.descent) / 2 + style.ascent) * mmPerPixel
   // The page sets pairs of letters closer: what that makes is spread over the line, so that it ends where it does on the page.
   const steps = [...line.text].length - 1
-  const charSpace = steps > 0 ? (width - pdf.getTextWidth(line.text)) / steps : 0
+  const charSpace = steps > 0 && line === whole ? (width - pdf.getTextWidth(line.text)) / steps : 0
   pdf.text(line.text, x, base, { charSpace })
 }
 
