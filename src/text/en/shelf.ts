@@ -4,6 +4,7 @@ import type { TroubleCode } from '../../state/shelf/shelfPort.ts'
 /** Piers saved in the browser. */
 export const shelf = {
   title: 'Saved piers',
+  version: (version: string): string => `Pierglass ${version}`,
   lead: 'They lie in this browser, on this machine. A browser can lose what it keeps, so take a copy along as a file.',
   close: 'Close',
   untitled: 'Pier without a name',

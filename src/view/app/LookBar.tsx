@@ -2,7 +2,7 @@ import { compareStore } from '../../state/compare.ts'
 import { besideOwn } from '../../state/compareActions.ts'
 import { defaultDocument } from '../../core/spec/defaults.ts'
 import { stopLooking, takeLooked } from '../../state/actions/look.ts'
-import { pierStore } from '../../state/store.ts'
+import { type PierStore, pierStore } from '../../state/store.ts'
 import { looking as words } from '../../text/en/looking.ts'
 import { usePier } from '../hooks/usePier.ts'
 import './look.css'
@@ -11,6 +11,12 @@ import './look.css'
 const setBeside = () => {
   const { document } = pierStore.getState()
   besideOwn(compareStore, { ...document, name: document.name === '' ? words.own : document.name })
+}
+
+/** The bar goes with what was pressed in it: the keyboard goes on at the inputs. */
+const thenInputs = (act: (store: PierStore) => void): void => {
+  act(pierStore)
+  document.getElementById('inputs')?.focus({ preventScroll: true })
 }
 
 /** A pier from a link, to look at: one touch makes it one's own, one goes back to the pier that was open. */
@@ -22,7 +28,7 @@ export const LookBar = () => {
         <strong>{words.title}</strong> <span className='look-more'>{isFresh ? words.fresh : words.mine}</span>
       </p>
       <div className='look-actions'>
-        <button type='button' className='button' onClick={() => takeLooked(pierStore)}>
+        <button type='button' className='button' onClick={() => thenInputs(takeLooked)}>
           {words.take}
         </button>
         {!isFresh && (
@@ -30,7 +36,7 @@ export const LookBar = () => {
             {words.beside}
           </button>
         )}
-        <button type='button' className='button' onClick={() => stopLooking(pierStore)}>
+        <button type='button' className='button' onClick={() => thenInputs(stopLooking)}>
           {isFresh ? words.leave : words.back}
         </button>
       </div>

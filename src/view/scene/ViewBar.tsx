@@ -6,7 +6,7 @@ import { pierStore } from '../../state/store.ts'
 import { scene as words } from '../../text/en/scene.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { TimeButton } from '../time/TimeButton.tsx'
-import { useViewpoints } from './useViewpoints.ts'
+import { useViewpoints } from '../hooks/useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
 import { Legend } from './Legend.tsx'
 

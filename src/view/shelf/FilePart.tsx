@@ -1,4 +1,5 @@
 import { useRef } from 'react'
+import { version } from '../../../package.json'
 import { largestShelf } from '../../state/shelf/shelfFile.ts'
 import { shelf as words } from '../../text/en/shelf.ts'
 import { saveTextFile } from '../app/jobFiles.ts'
@@ -47,6 +48,7 @@ export const FilePart = () => {
           }}
         />
       </div>
+      <p className='quiet'>{words.version(version)}</p>
       {kind === 'memory' && <p className='quiet'>{words.files.memory}</p>}
       {kind === 'browser' && persisted !== null && <p className='quiet'>{persisted ? words.files.persisted : words.files.notPersisted}</p>}
     </section>

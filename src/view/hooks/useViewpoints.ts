@@ -1,6 +1,6 @@
 import type { Viewpoint } from '../../state/appState.ts'
 import { scene as words } from '../../text/en/scene.ts'
-import { usePier, useSpec } from '../hooks/usePier.ts'
+import { usePier, useSpec } from './usePier.ts'
 
 const all = Object.keys(words.viewpoints) as Viewpoint[]
 const ofSlope: readonly Viewpoint[] = ['uphill', 'downhill']
