@@ -1,10 +1,11 @@
+import { pierFrame } from '../../../core/derive/pierFrame.ts'
+import { pierZones } from '../../../core/derive/pierZones.ts'
 import { sectionPolygons } from '../../../core/geometry/section.ts'
 import { fillKinds } from '../../../core/kinds/index.ts'
 import type { SectionPolygon } from '../../../core/model/solid.ts'
 import type { BracketId, FillId, PierDocument } from '../../../core/model/spec.ts'
 import { defaultDocument } from '../../../core/spec/defaults.ts'
 import { setChoice } from '../../../core/spec/edit.ts'
-import { derived } from '../../../state/derived.ts'
 
 /** A small section to draw: polygons in metres, and the window to draw them in. */
 export type Pictogram = Readonly<{
@@ -18,7 +19,7 @@ const picked = (document: PierDocument, path: string, choice: string): PierDocum
 }
 
 const drawn = (document: PierDocument, low: number, high: number, half: number): Pictogram => ({
-  polygons: sectionPolygons(derived(document.spec).zones, 0, { cutPost: false }),
+  polygons: sectionPolygons(pierZones(pierFrame(document.spec)), 0, { cutPost: false }),
   box: { x: -half, y: -high, width: 2 * half, height: high - low },
 })
 
