@@ -2,6 +2,8 @@
 export const sheet = {
   title: 'Sheet to print',
   help: 'Pages as they come out of the printer, at full size.',
+  fitted: 'Pages as they come out of the printer, made smaller for this screen.',
+  fullSize: 'Full size',
   loading: 'The sheet is being laid out.',
   close: 'Back to the pier',
   print: 'Print',

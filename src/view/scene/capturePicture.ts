@@ -1,4 +1,6 @@
 import type { Director } from './Director.ts'
+import { readTones } from './readTones.ts'
+import type { Tones } from './Stage.ts'
 
 let director: Director | null = null
 
@@ -18,4 +20,17 @@ export function capturePicture(width: number, height: number): Promise<Blob | nu
   if (!director || !(width >= 1 && height >= 1)) return Promise.resolve(null)
   const shrink = Math.min(1, Math.sqrt(mostPixels / (width * height)))
   return director.capture(Math.floor(width * shrink), Math.floor(height * shrink))
+}
+
+/** White behind the pier whatever the page is, so that a printer lays no ink there. */
+const paperTones: Tones = { paper: '#ffffff', ink: '#1b1f23', accent: '#7a1f5c', isDark: false }
+
+/** The cutaway as `capturePicture` takes it, on white paper. The screen keeps its own colours. */
+export function pictureForPaper(width: number, height: number): Promise<Blob | null> {
+  const standing = director
+  standing?.setTones(paperTones)
+  const taken = capturePicture(width, height)
+  standing?.setTones(readTones())
+  standing?.reframe()
+  return taken
 }

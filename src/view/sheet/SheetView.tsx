@@ -3,6 +3,7 @@ import { sheet as words } from '../../text/en/sheet.ts'
 import { Pages } from './Pages.tsx'
 import { type PaperName, takePaper, usualPaper } from './paperSize.ts'
 import { usePdf } from './usePdf.ts'
+import { useFit } from './useFit.ts'
 import { useSheet } from './useSheet.ts'
 
 const papers: readonly PaperName[] = ['letter', 'a4']
@@ -26,6 +27,7 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
   const [paper, setPaper] = useState<PaperName>(() => usualPaper(navigator.language))
   const content = useSheet()
   const pdf = usePdf(own, paper, content?.facts.name ?? '')
+  const fit = useFit()
   useAlone(own)
   useEffect(() => takePaper(paper), [paper])
   useEffect(() => {
@@ -45,7 +47,15 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
   }
   return (
     // A press on the paper keeps the keyboard here.
-    <main ref={own} className='paperwork' tabIndex={-1} data-paper={paper} aria-busy={content === null}>
+    <main
+      ref={own}
+      className='paperwork'
+      tabIndex={-1}
+      data-paper={paper}
+      data-fitted={(fit.isFitted && !pdf.isBusy) || undefined}
+      style={{ '--fit': fit.share } as React.CSSProperties}
+      aria-busy={content === null}
+    >
       <header className='paperwork-head'>
         <button type='button' className='button' onClick={onClose}>
           <span aria-hidden='true'>‹ </span>
@@ -67,9 +77,14 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
         <button type='button' className='button' disabled={content === null} aria-disabled={pdf.isBusy} onClick={() => void pdf.make()}>
           {words.pdf}
         </button>
+        {fit.isNarrow && (
+          <button type='button' className='button' aria-pressed={!fit.isFitted} onClick={fit.toggle}>
+            {words.fullSize}
+          </button>
+        )}
         <p role='status'>{pdf.words}</p>
         <p>
-          {words.help} {words.full}
+          {fit.isFitted ? words.fitted : words.help} {words.full}
         </p>
       </header>
       <div className='paperwork-pages'>{content ? <Pages content={content} /> : <p role='status'>{words.loading}</p>}</div>

@@ -1,4 +1,5 @@
 import { useState } from 'react'
+import { flushSync } from 'react-dom'
 import { version } from '../../../package.json'
 import { fileName } from '../../export/fileName.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
@@ -13,7 +14,8 @@ export const usePdf = (own: React.RefObject<HTMLElement | null>, paper: PaperNam
   const [said, setSaid] = useState<Said>({ isBusy: false, words: '' })
   const make = async () => {
     if (said.isBusy) return
-    setSaid({ isBusy: true, words: words.pdfMaking })
+    // Pages stand at their full size from here on.
+    flushSync(() => setSaid({ isBusy: true, words: words.pdfMaking }))
     try {
       const { sheetPdf } = await import('./pdf/sheetPdf.ts')
       await document.fonts?.ready

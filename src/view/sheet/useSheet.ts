@@ -36,10 +36,10 @@ async function pictureAddress(): Promise<string | null> {
   const canvas = document.querySelector<HTMLCanvasElement>('.cutaway canvas')
   if (!canvas || canvas.clientWidth < 2) return null
   try {
-    const { capturePicture } = await import('../scene/capturePicture.ts')
+    const { pictureForPaper } = await import('../scene/capturePicture.ts')
     // In the shape of its frame, so that the pier is as large in it as can be.
     const width = 640
-    const taken = await capturePicture(width, width * pictureShape)
+    const taken = await pictureForPaper(width, width * pictureShape)
     return taken && URL.createObjectURL(taken)
   } catch {
     return null
