@@ -6,6 +6,7 @@ import { compareEntry } from '../../src/text/en/compareEntry.ts'
 import { drawing } from '../../src/text/en/drawing.ts'
 import { fields } from '../../src/text/en/fields.ts'
 import { loadPath } from '../../src/text/en/loadPath.ts'
+import { looking } from '../../src/text/en/looking.ts'
 import { scene } from '../../src/text/en/scene.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
@@ -16,6 +17,7 @@ test.use({ viewport: { width: 1280, height: 560 } })
 test('a seller shows a bag in the hole, four methods, the check and the cut, and the sheet leads home to the same pier', async ({
   app,
 }) => {
+  test.setTimeout(120_000)
   await app.open()
   const { page } = app
   const { answers: panel, field, fill } = parts(page)
@@ -65,8 +67,13 @@ test('a seller shows a bag in the hole, four methods, the check and the cut, and
   expect(address).toMatch(/#p=/)
   await page.evaluate(() => localStorage.clear())
   await page.goto('about:blank')
+  // It opens as at home, in full: a low picture is enough.
+  await page.setViewportSize({ width: 1280, height: 360 })
   await page.goto(address)
   await app.ready()
   expect(await app.spec()).toEqual(spec)
+  // At first it is only looked at.
+  await expect(page.getByText(looking.title)).toBeVisible()
+  await expect(field('hole.depth')).toHaveJSProperty('readOnly', true)
   await expect(panel.getByText(drawing.overall['not as drawn'], { exact: true })).toBeVisible()
 })

@@ -9,7 +9,7 @@ export const compare = {
   title: 'Side by side',
   close: 'Back to the pier',
   own: 'Your pier',
-  brought: (place: number): string => `Pier ${place}, from a file`,
+  brought: (place: number): string => `Pier ${place}, brought along`,
   saved: 'Brought along',
   picture: 'Piers side by side, cut open',
   keys: 'Left and right arrow keys turn the cut of every pier. Escape goes back to the pier.',
