@@ -12,7 +12,7 @@ import { liftAt } from '../placedZones.ts'
 function leftBeside(post: LeaningPost, shaft: number, grade: number): Worked {
   const over = shiftAt(post, grade)
   return given('hole-beside-leaning-post', 2 * (shaft - over), 'length', {
-    formula: 'D - 2x',
+    formula: 'b = D - 2x',
     inputs: [lengthTerm('D', 'diameter', 2 * shaft), lengthTerm('x', 'leaning', over)],
   })
 }
