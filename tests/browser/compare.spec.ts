@@ -196,8 +196,8 @@ test.describe('the table, without a 3D picture', () => {
 })
 
 test('[Y11] a projector gets a dark page, large letters, few words, and the keys of a remote', async ({ app }) => {
-  await app.page.setViewportSize({ width: 1920, height: 1080 })
   await compare(app)
+  await app.page.setViewportSize({ width: 1920, height: 1080 })
   await button(app, words.view.project).click()
   await expect(app.page.getByRole('heading', { level: 2 })).toHaveText(words.projector.rows['holds-down'])
   await expect(app.page.locator('canvas')).toHaveCount(1)

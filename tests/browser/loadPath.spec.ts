@@ -22,19 +22,23 @@ const pullTo = async (page: Page, key: 'Home' | 'End') => {
 test.use({ viewport: { width: 1280, height: 560 } })
 
 test.describe('[B8] the load path in the page', () => {
-  test('lists every link from the post down, and the load once it is entered', async ({ app }) => {
-    await app.open()
-    const { page } = app
-    await expect(link(page, 'post-net-tension')).toBeVisible()
-    await expect(chart(page)).toContainText(appWords.answers.governs)
-    await expect(parts(page).answers).toContainText(words.noDemand)
-    await page.getByRole('button', { name: words.enterLoads }).click()
-    await page.getByRole('switch', { name: 'Loads from the drawing' }).check()
-    await expect(parts(page).answers).toContainText('800 lb asked')
-    await expect(parts(page).headlines).toContainText(appWords.answers.notBelow.entered)
-    await app.enter(parts(page).field('loads.entered.uplift'), '1300')
-    await expect(parts(page).headlines).toContainText(appWords.answers.below.entered)
-    await expect(parts(page).answers).toContainText('1.4 times what it holds')
+  test.describe('its list, without a 3D picture', () => {
+    test.use({ graphics: false })
+
+    test('lists every link from the post down, and the load once it is entered', async ({ app }) => {
+      await app.open()
+      const { page } = app
+      await expect(link(page, 'post-net-tension')).toBeVisible()
+      await expect(chart(page)).toContainText(appWords.answers.governs)
+      await expect(parts(page).answers).toContainText(words.noDemand)
+      await page.getByRole('button', { name: words.enterLoads }).click()
+      await page.getByRole('switch', { name: 'Loads from the drawing' }).check()
+      await expect(parts(page).answers).toContainText('800 lb asked')
+      await expect(parts(page).headlines).toContainText(appWords.answers.notBelow.entered)
+      await app.enter(parts(page).field('loads.entered.uplift'), '1300')
+      await expect(parts(page).headlines).toContainText(appWords.answers.below.entered)
+      await expect(parts(page).answers).toContainText('1.4 times what it holds')
+    })
   })
 
   test('a link turns the picture to its part and lights it, and shows its work', async ({ app }) => {
@@ -73,18 +77,22 @@ test.describe('[B8] the load path in the page', () => {
     await expect(link(page, 'bar-through-post')).toHaveAttribute('aria-expanded', 'true')
   })
 
-  test('a path with a link that can not be verified has no ratio and no pull', async ({ app }) => {
-    await app.open()
-    const { page } = app
-    // The method first: where a group opens, what is under it moves.
-    await parts(page).fill('dry-bag-at-foot').check({ force: true })
-    await page.locator('#inputs-loads > summary').click()
-    await page.getByRole('switch', { name: 'Loads from the drawing' }).check()
-    await expect(parts(page).headlines).toContainText(appWords.verdicts.unverified)
-    await expect(parts(page).answers).toContainText(words.verifiable)
-    await expect(parts(page).answers).not.toContainText('what it holds')
-    await expect(page.getByRole('slider', { name: words.raise.slider })).toHaveCount(0)
-    await expect(parts(page).answers).toContainText(words.changes.nothing)
+  test.describe('what has no ratio, without a 3D picture', () => {
+    test.use({ graphics: false })
+
+    test('a path with a link that can not be verified has no ratio and no pull', async ({ app }) => {
+      await app.open()
+      const { page } = app
+      // The method first: where a group opens, what is under it moves.
+      await parts(page).fill('dry-bag-at-foot').check({ force: true })
+      await page.locator('#inputs-loads > summary').click()
+      await page.getByRole('switch', { name: 'Loads from the drawing' }).check()
+      await expect(parts(page).headlines).toContainText(appWords.verdicts.unverified)
+      await expect(parts(page).answers).toContainText(words.verifiable)
+      await expect(parts(page).answers).not.toContainText('what it holds')
+      await expect(page.getByRole('slider', { name: words.raise.slider })).toHaveCount(0)
+      await expect(parts(page).answers).toContainText(words.changes.nothing)
+    })
   })
 })
 
@@ -202,13 +210,17 @@ test.describe('[B11] raise the uplift', () => {
     expect(await told.textContent()).toBe(paused)
   })
 
-  test('stands still where motion is not wanted', async ({ app }) => {
-    await app.page.emulateMedia({ reducedMotion: 'reduce' })
-    await app.open()
-    const { page } = app
-    await expect(page.getByRole('button', { name: words.raise.play })).toHaveCount(0)
-    await page.getByRole('button', { name: words.raise.end }).click()
-    await expect(parts(page).answers).toContainText(lettingGo['pier-slides'])
+  test.describe('still, without a 3D picture', () => {
+    test.use({ graphics: false })
+
+    test('stands still where motion is not wanted', async ({ app }) => {
+      await app.page.emulateMedia({ reducedMotion: 'reduce' })
+      await app.open()
+      const { page } = app
+      await expect(page.getByRole('button', { name: words.raise.play })).toHaveCount(0)
+      await page.getByRole('button', { name: words.raise.end }).click()
+      await expect(parts(page).answers).toContainText(lettingGo['pier-slides'])
+    })
   })
 })
 
