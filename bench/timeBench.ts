@@ -53,7 +53,7 @@ const found = await findBrowser()
 const browser = await chromium.launch({ executablePath: found.executablePath, args: [...browserFlags], env: environmentFor(found) })
 console.log(`Playing the years for ${seconds} s, software drawing\n`)
 for (const quality of ['light', 'full'] as const) {
-  const page = await browser.newPage({ viewport: { width: 800, height: 600 } })
+  const page = await browser.newPage({ viewport: { width: 800, height: 600 }, serviceWorkers: 'block' })
   await page.addInitScript(countFrames)
   await page.goto(`${address}?quality=${quality}`)
   await page.waitForFunction(() => window.pierglass?.ready() === true)
