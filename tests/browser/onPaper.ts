@@ -12,9 +12,10 @@ export const openSheet = async ({ page }: App): Promise<void> => {
 const notes =
   'Concrete 4500 psi at 28 days, mixed before placing. Bar through the foot, both ends in concrete. No change without a letter. '
 
-/** An example of a pier under a drawing that it misses wherever it can, with as many notes as a drawing may have. */
+/** An example of a pier under a drawing that it misses wherever it can, with as long a name and as many notes as there may be. */
 export const underDrawing = (name: string): string => {
-  const job = JSON.parse(readFileSync(`examples/boat-shelter-${name}.json`, 'utf8')) as { pier: Record<string, unknown> }
+  const job = JSON.parse(readFileSync(`examples/boat-shelter-${name}.json`, 'utf8')) as { name: string; pier: Record<string, unknown> }
+  job.name = `${job.name}, third post of the north row, at the back of the lot, as it was found on the day of the first visit`.slice(0, 120)
   job.pier.callout = {
     diameter: '26 in',
     depth: '90 in',
@@ -51,7 +52,7 @@ export const pagesOf = ({ page }: App) =>
       })
       return {
         over: (body?.scrollHeight ?? 0) - (body?.clientHeight ?? 0),
-        wide: (body?.scrollWidth ?? 0) - (body?.clientWidth ?? 0),
+        wide: (body?.scrollWidth ?? 0) - Number.parseFloat(style.width),
         width: (Number.parseFloat(style.width) * 25.4) / 96,
         height: (Number.parseFloat(style.height) * 25.4) / 96,
         letter: Math.min(...letters),
