@@ -30,6 +30,7 @@ export function SectionView() {
   const theme = usePier((state) => state.view.theme)
   const hidden = usePier(hiddenZones)
   const pointedAt = usePier((state) => state.view.pointedAt)
+  const isWrong = usePier(({ view }) => view.mistakes.length > 0)
   const year = usePier(({ view: { time } }) => (time?.stretch === 'years' ? time.year : null))
 
   useLayoutEffect(() => {
@@ -65,7 +66,7 @@ export function SectionView() {
     }
     const gone: Gone = { least: 0, most: 0 }
     const isTold = year !== null && goneBy(result.spec, year, gone)
-    const over = year === null ? [] : [tallyRoom(size, theme)]
+    const over = year === null ? [] : [tallyRoom(size, theme, isWrong)]
     return drawSection({
       result,
       facing,
@@ -79,7 +80,7 @@ export function SectionView() {
       over,
       isInYears: year !== null,
     })
-  }, [result, facing, cutPost, layers, units, type, size, letters, hidden, year, theme])
+  }, [result, facing, cutPost, layers, units, type, size, letters, hidden, year, theme, isWrong])
 
   return (
     <div className='section' ref={frame}>

@@ -7,10 +7,11 @@ import { Tally } from './Tally.tsx'
 export const YearsTally = () => {
   const { spec } = useResult()
   const year = usePier(({ view: { time } }) => (time?.stretch === 'years' ? time.year : null))
+  const isWrong = usePier(({ view }) => view.mistakes.length > 0)
   const counts = useMemo(() => (year === null ? null : tallyBy(spec, year)), [spec, year])
   if (year === null) return null
   return (
-    <div className='tally-place'>
+    <div className='tally-place' data-low={isWrong || undefined}>
       <Tally counts={counts} year={year} />
     </div>
   )

@@ -113,7 +113,7 @@ export class PictureOverlay implements Overlay {
     const faces = this.faces()
     const bounds = { x: 4, y: 4, width: frame.viewport.width - 8, height: frame.viewport.height - barHeight - 8 }
     const handles = handleBoxes(view.cut, extent, frame)
-    const tally = view.time?.stretch === 'years' ? [tallyRoom(frame.viewport, view.theme)] : []
+    const tally = view.time?.stretch === 'years' ? [tallyRoom(frame.viewport, view.theme, view.mistakes.length > 0)] : []
     const pull = this.pullInk(state, frame, bounds, handles, size)
     // Lengths belong to the pier as it stands.
     const shown = shownLayers(view)
