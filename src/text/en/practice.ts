@@ -26,7 +26,7 @@ export const cautions = {
 export const steps = {
   drill: 'Drill the hole plumb, to the full width and depth.',
   'clean-out': 'Take out loose soil at the bottom, tamp it, and measure the depth again.',
-  'place-base': 'Place the gravel or pad at the bottom, if the drawing has one.',
+  'place-base': 'Place the gravel or pad at the bottom, as thick as drawn.',
   'set-and-brace': 'Set the post plumb and brace it both ways. Have the hole looked at before it is filled.',
   'empty-bags': 'Empty the bags round the foot and spread the mix evenly.',
   'backfill-in-lifts': 'Put soil back in thin lifts and tamp each one.',

@@ -11,12 +11,20 @@ const native: readonly Role[] = ['topsoil', 'soil', 'soil-lower']
 /** Seen from above for as long as the pier stands, whatever is placed round them. */
 const tall: readonly Role[] = ['wood', 'steel']
 
-/** Keys of the steps: the fill's own, with those of its bracket where the bracket is set. */
-export function stepsOf({ fill, support }: PierSpec): readonly string[] {
+/** Steps that place one part alone, and whether a pier has it. */
+const onlyWith: Readonly<Record<string, (spec: PierSpec) => boolean>> = {
+  'place-base': ({ hole }) => hole.base !== null,
+  'place-bar': ({ bars }) => bars !== null,
+  'place-vertical-bars': ({ verticalBars }) => verticalBars !== null,
+}
+
+/** Keys of the steps: the fill's own, with those of its bracket where the bracket is set, without those of parts that the pier has not. */
+export function stepsOf(spec: PierSpec): readonly string[] {
+  const { fill, support } = spec
   const ofBracket = support.kind === 'bracket' ? bracketKind(support.bracket.kind).steps : []
   return fillKind(fill.kind)
     .steps.flatMap((step) => (step === 'set-bracket' ? ['set-bracket', ...ofBracket] : [step]))
-    .filter((step, at, all) => all.indexOf(step) === at)
+    .filter((step, at, all) => all.indexOf(step) === at && (onlyWith[step]?.(spec) ?? true))
 }
 
 /**

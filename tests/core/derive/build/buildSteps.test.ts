@@ -4,7 +4,9 @@ import { mistakes, withMistakes } from '../../../../src/core/derive/build/mistak
 import { stepPractice } from '../../../../src/core/derive/build/practice.ts'
 import { derivePier } from '../../../../src/core/derive/derivePier.ts'
 import { bracketKinds, fillKinds } from '../../../../src/core/kinds/index.ts'
+import type { PierSpec } from '../../../../src/core/model/spec.ts'
 import { defaultSpec } from '../../../../src/core/spec/defaults.ts'
+import { metres } from '../../../../src/core/units/quantity.ts'
 import { build } from '../../../../src/text/en/build.ts'
 import { standingCautions } from '../../../../src/text/en/cautions.ts'
 import { ofEach } from '../manyPiers.ts'
@@ -36,6 +38,20 @@ describe('the steps of building', () => {
       expect(steps.every(({ zones }, i) => i < 2 || !spec.hole.base || zones.includes('base'))).toBe(true)
       if (spec.bars && spec.support.kind === 'embedded') expect(steps.at(-1)?.hiddenAfter).toContain('bars')
     })
+  })
+
+  it('no step places a part that the pier has not', () => {
+    const ids = (spec: PierSpec) => buildSteps(spec, derivePier(spec)).map(({ id }) => id)
+    ofEach((spec) => {
+      const steps = ids(spec)
+      if (!spec.hole.base) expect(steps).not.toContain('place-base')
+      if (!spec.bars) expect(steps).not.toContain('place-bar')
+      if (!spec.verticalBars) expect(steps).not.toContain('place-vertical-bars')
+    })
+    expect(ids(defaultSpec)).toContain('place-bar')
+    expect(ids({ ...defaultSpec, hole: { ...defaultSpec.hole, base: { material: 'gravel', thickness: metres(0.1) } } })).toContain(
+      'place-base',
+    )
   })
 
   it('loose soil is there as soon as the hole is called clean', () => {
