@@ -107,7 +107,7 @@ describe('[E9] the drawing to print', () => {
       const used = new Set(plan.drawing.bodies.map(({ hatch }) => hatch).filter((hatch) => hatch !== 'none'))
       expect(new Set(named).size).toBe(named.length)
       for (const hatch of used) expect(named).toContain(text.scene.patterns[hatch])
-      expect(legend?.querySelectorAll('rect[fill^="url"]')).toHaveLength(used.size)
+      expect(legend?.querySelectorAll('[fill^="url"]')).toHaveLength(used.size)
     }
   })
 

@@ -39,32 +39,88 @@ export const tint = (role: Role): string => {
 type Drawn = Exclude<Hatch, 'none'>
 export const patternName = (hatch: Drawn): string => `marks-${hatch}`
 
+const tileMarks = (hatch: Drawn): string[] => {
+  const { strokes, dots } = hatchTiles[hatch]
+  const lines = { fill: 'none', stroke: ink, 'stroke-width': lineWidth.hatch, 'stroke-linecap': 'round', 'stroke-linejoin': 'round' }
+  return [...(strokes ? [svgElement('path', { d: strokes, ...lines })] : []), ...(dots ? [svgElement('path', { d: dots, fill: ink })] : [])]
+}
+
 /** The hatches that are used, as patterns. */
 export const patterns = (used: Iterable<Drawn>): string =>
   svgElement(
     'defs',
     {},
     [...new Set(used)].map((hatch) => {
-      const { width, height, strokes, dots } = hatchTiles[hatch]
-      const lines = { fill: 'none', stroke: ink, 'stroke-width': lineWidth.hatch, 'stroke-linecap': 'round', 'stroke-linejoin': 'round' }
+      const { width, height } = hatchTiles[hatch]
       return svgElement(
         'pattern',
         { id: patternName(hatch), patternUnits: 'userSpaceOnUse', width, height, patternTransform: `scale(${pixelsPerMillimetre})` },
-        [...(strokes ? [svgElement('path', { d: strokes, ...lines })] : []), ...(dots ? [svgElement('path', { d: dots, fill: ink })] : [])],
+        tileMarks(hatch),
       )
     }),
   )
 
-/** What lies under the marks of a material. */
-export type Ground = (role: Role) => string
+/** How a material is shown: what lies under its marks, and its marks within an outline of corners. `key` is its own in the drawing. */
+export type Paint = Readonly<{ ground(role: Role): string; marks(outline: string, hatch: Drawn, key: string): string }>
 
-/** White paper under every hatch, and steel that is too thin for one in solid ink: nothing is told by a tint. */
-export const bare: Ground = (role) => (role === 'bar' || role === 'steel' ? softInk : '#ffffff')
+/** Marks as a pattern over the material's own tint. */
+export const tinted: Paint = {
+  ground: tint,
+  marks: (outline, hatch) => svgElement('path', { d: outline, fill: `url(#${patternName(hatch)})` }),
+}
 
-const bodySvg = ({ path, outline, role, zone, hatch, cut }: SectionBody, ground: Ground): string =>
+const tileName = (hatch: Drawn): string => `marks-tile-${hatch}`
+
+/** The tiles of the hatches that are used, for marks that are drawn one by one. */
+export const tiles = (used: Iterable<Drawn>): string =>
+  svgElement(
+    'defs',
+    {},
+    [...new Set(used)].map((hatch) => svgElement('g', { id: tileName(hatch) }, tileMarks(hatch))),
+  )
+
+type Across = readonly [left: number, right: number]
+
+/** Tiles laid over an outline and cut at it: a browser prints patterns as blurred pictures, and these as lines. */
+function tiled(outline: string, hatch: Drawn, key: string, [left, right]: Across): string {
+  const corners = [...outline.matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const)
+  const wide = hatchTiles[hatch].width * pixelsPerMillimetre
+  const high = hatchTiles[hatch].height * pixelsPerMillimetre
+  const places = (axis: 0 | 1, size: number): number[] => {
+    const ends = corners.map((corner) => (axis === 0 ? Math.max(left, Math.min(right, corner[0])) : corner[1]))
+    const first = Math.floor(Math.min(...ends) / size)
+    const count = Math.max(0, Math.ceil(Math.max(...ends) / size) - first)
+    return Array.from({ length: count }, (_, i) => (first + i) * size)
+  }
+  const id = `marks-cut-${key}`
+  return (
+    svgElement('clipPath', { id }, [svgElement('path', { d: outline })]) +
+    svgElement(
+      'g',
+      { 'clip-path': `url(#${id})` },
+      places(0, wide).flatMap((x) =>
+        places(1, high).map((y) =>
+          svgElement('use', { href: `#${tileName(hatch)}`, transform: `translate(${round(x)} ${round(y)}) scale(${pixelsPerMillimetre})` }),
+        ),
+      ),
+    )
+  )
+}
+
+/**
+ * Marks on white paper, and steel that is too thin for any in solid ink: nothing is told by a tint. Of a wide drawing only the part
+ * between `left` and `right` is marked [px].
+ */
+export const bareWithin = (...across: Across): Paint => ({
+  ground: (role) => (role === 'bar' || role === 'steel' ? softInk : '#ffffff'),
+  marks: (outline, hatch, key) => tiled(outline, hatch, key, across),
+})
+export const bare: Paint = bareWithin(Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY)
+
+const bodySvg = ({ key, path, outline, role, zone, hatch, cut }: SectionBody, paint: Paint): string =>
   svgElement('g', { 'data-zone': zone }, [
-    svgElement('path', { d: path, fill: ground(role) }),
-    ...(hatch === 'none' ? [] : [svgElement('path', { d: path, fill: `url(#${patternName(hatch)})` })]),
+    svgElement('path', { d: path, fill: paint.ground(role) }),
+    ...(hatch === 'none' ? [] : [paint.marks(path, hatch, key)]),
     svgElement('path', { d: outline, fill: 'none', stroke: ink, 'stroke-width': wide(cut ? 'cut' : 'seen'), 'stroke-linejoin': 'round' }),
   ])
 
@@ -126,10 +182,10 @@ function axisLine({ drawing: { frame }, depth }: SectionPlan): string {
 const round = (value: number): number => Math.round(value * 100) / 100
 
 /** The section alone, in its own pixels: bodies, lines, names and dimensions. The patterns it uses must stand before it. */
-export const sectionGroup = (plan: SectionPlan, ground: Ground = tint): string => {
+export const sectionGroup = (plan: SectionPlan, paint: Paint = tinted): string => {
   const { drawing, type } = plan
   return svgElement('g', { 'data-part': 'section' }, [
-    ...drawing.bodies.map((body) => bodySvg(body, ground)),
+    ...drawing.bodies.map((body) => bodySvg(body, paint)),
     ...drawing.lines
       .filter(({ path }) => path !== '')
       .map(({ style, path }) => svgElement('path', { d: path, fill: 'none', ...lineStyles[style] })),

@@ -2,7 +2,7 @@ import { formatText } from '../../core/units/format.ts'
 import { exporting } from '../../text/en/export.ts'
 import { pixelsPerMillimetre as mm } from './drawingScale.ts'
 import type { Hatch } from '../section/hatch.ts'
-import { type Ground, ink, lineStyles, patternName, softInk, tint, wide } from './sectionSvg.ts'
+import { ink, lineStyles, type Paint, softInk, tinted, wide } from './sectionSvg.ts'
 import type { LegendEntry, SectionPlan } from './sectionPlan.ts'
 import { svgElement, svgLine, svgWords } from './svgText.ts'
 
@@ -74,16 +74,18 @@ const looksAt: Readonly<Partial<Record<Hatch, readonly [number, number]>>> = {
 }
 
 /** A swatch of 8 by 5 mm with its name, in `room` pixels. */
-export function legendMark(entry: LegendEntry, left: number, y: number, room: number, ground: Ground = tint): string {
+export function legendMark(entry: LegendEntry, left: number, y: number, room: number, paint: Paint = tinted): string {
   const from = left + swatch.width + 2 * mm
   const name = svgWords(entry.name, { x: from, y: y + 3.6 * mm, 'font-size': letters.fine, fill: ink }, left + room - from - mm)
   const middle = y + swatch.height / 2
   if ('line' in entry) return svgLine(left, middle, left + swatch.width, middle, swatchLine[entry.line]) + name
   const [x = 0, above = 0] = looksAt[entry.hatch]?.map((length) => length * mm) ?? []
+  const outline = `M${x} ${above}L${x + swatch.width} ${above}L${x + swatch.width} ${above + swatch.height}L${x} ${above + swatch.height}Z`
   return (
     svgElement('g', { transform: `translate(${left - x} ${y - above})` }, [
-      svgElement('rect', { x, y: above, ...swatch, fill: ground(entry.role) }),
-      svgElement('rect', { x, y: above, ...swatch, fill: `url(#${patternName(entry.hatch)})`, stroke: ink, 'stroke-width': wide('fine') }),
+      svgElement('path', { d: outline, fill: paint.ground(entry.role) }),
+      paint.marks(outline, entry.hatch, `of-${entry.hatch}`),
+      svgElement('path', { d: outline, fill: 'none', stroke: ink, 'stroke-width': wide('fine') }),
     ]) + name
   )
 }

@@ -4,7 +4,7 @@ import { drawSection } from '../section/drawSection.ts'
 import { family, textWidth } from '../section/typeSize.ts'
 import { paperScales, pixelsPerMillimetre as mm, scaleBar, scaleOf, scaleWords } from '../export/drawingScale.ts'
 import { type SectionAsk, type SectionPlan, sectionPlan } from '../export/sectionPlan.ts'
-import { bare, hatchesIn, ink, patterns, sectionGroup } from '../export/sectionSvg.ts'
+import { bare, bareWithin, hatchesIn, ink, sectionGroup, tiles } from '../export/sectionSvg.ts'
 import { legendMark, letters, scaleBarSvg, viewTitle } from '../export/sheetParts.ts'
 import { svgElement, svgWords } from '../export/svgText.ts'
 import { exporting } from '../../text/en/export.ts'
@@ -92,7 +92,10 @@ const svg = (width: number, height: number, label: string, body: readonly string
 
 /** Keeps the patterns of several drawings on one page apart. */
 const apart = (text: string, prefix: string): string =>
-  text.replaceAll('id="marks-', `id="${prefix}marks-`).replaceAll('url(#marks-', `url(#${prefix}marks-`)
+  text
+    .replaceAll('id="marks-', `id="${prefix}marks-`)
+    .replaceAll('url(#marks-', `url(#${prefix}marks-`)
+    .replaceAll('href="#marks-', `href="#${prefix}marks-`)
 
 /** From the highest to the lowest thing drawn in any of these sections [px], with a little paper round it. */
 const extent = (plans: readonly SectionPlan[]): readonly [top: number, bottom: number] => {
@@ -114,7 +117,7 @@ export const sectionFigure = (plan: SectionPlan, prefix: string): string => {
       (bottom - top) / mm + under,
       `${plan.words.name}: ${plan.words.title}`,
       [
-        patterns(hatchesIn(plan)),
+        tiles(hatchesIn(plan)),
         sectionGroup(plan, bare),
         viewTitle(plan, 3 * mm, bottom, 17),
         scaleBarSvg(plan, plan.size.width - 3 * mm, bottom),
@@ -135,19 +138,20 @@ const unnamed = (plan: SectionPlan): SectionPlan => ({
 /** The middle of each section alone, for columns of this width; all are as high as the highest needs. */
 export function bareFigures(plans: readonly SectionPlan[], labels: readonly string[], prefix: string, width: number): readonly string[] {
   const [top, bottom] = extent(plans.map(unnamed))
-  return plans.map((plan, i) =>
-    apart(
+  return plans.map((plan, i) => {
+    const left = plan.drawing.frame.axis - (width * mm) / 2
+    return apart(
       svg(
         width,
         (bottom - top) / mm,
         labels[i] ?? plan.words.title,
-        [patterns(hatchesIn(plan)), sectionGroup(unnamed(plan), bare)],
-        plan.drawing.frame.axis - (width * mm) / 2,
+        [tiles(hatchesIn(plan)), sectionGroup(unnamed(plan), bareWithin(left, left + width * mm))],
+        left,
         top,
       ),
       `${prefix}${i}-`,
-    ),
-  )
+    )
+  })
 }
 
 export const barFigure = (plan: SectionPlan, width: number): string =>
@@ -176,7 +180,7 @@ export const legendFigure = (plans: readonly SectionPlan[], prefix: string, widt
   const hatches = entries.flatMap((entry) => ('hatch' in entry ? [entry.hatch] : []))
   return apart(
     svg(width, (row + 1) * rowHeight, title, [
-      patterns(hatches),
+      tiles(hatches),
       svgWords(title, { x: 0, y: 3.6 * mm, 'font-size': letters.fine, 'font-weight': 600, fill: ink }),
       ...marks,
     ]),
