@@ -39,9 +39,11 @@ export function hangingWeight(frame: PierFrame, properties: Properties): number 
       below: cubicMetres(wet),
     })
   }
+  const lessParts = (id: string, gross: number): number =>
+    parts.reduce((left, { displaces }) => left - Math.max(0, displaces[id] ?? 0), gross)
   const body = (id: string, role: Role, corners: readonly Corner[]): number => {
     const gross = sweptVolume(corners).value
-    const net = parts.reduce((left, { displaces }) => left - Math.max(0, displaces[id] ?? 0), Number(gross))
+    const net = lessParts(id, gross)
     const wet = waterTable === null || net <= 0 ? 0 : (net / gross) * volumeBelow(corners, level(-waterTable))
     return weigh(role, net, wet)
   }
@@ -51,7 +53,8 @@ export function hangingWeight(frame: PierFrame, properties: Properties): number 
       if (carriesAsConcrete(lift.role, frame.spec)) sum += body(lift.id, lift.role, corners)
   for (const { id, role, solids } of parts) {
     const gross = placedVolume(solids).value
-    const net = parts.reduce((left, { displaces }) => left - Math.max(0, displaces[id] ?? 0), Number(gross))
+    // Of all parts only a leaning post has others in it.
+    const net = role === 'wood' ? lessParts(id, gross) : gross
     sum += weigh(role, net, waterTable === null ? 0 : (net / gross) * placedVolumeBelow(solids, -waterTable))
   }
   return sum
