@@ -135,19 +135,25 @@ const unnamed = (plan: SectionPlan): SectionPlan => ({
   drawing: { ...plan.drawing, ink: { ...plan.drawing.ink, plates: [], paths: { ...plan.drawing.ink.paths, water: '' } } },
 })
 
-/** The middle of each section alone, for columns of this width; all are as high as the highest needs. */
+/** The middle of each section alone, for columns of this width, with grade at one height in all of them. */
 export function bareFigures(plans: readonly SectionPlan[], labels: readonly string[], prefix: string, width: number): readonly string[] {
-  const [top, bottom] = extent(plans.map(unnamed))
+  const ends = plans.map((plan) => {
+    const [top, bottom] = extent([unnamed(plan)])
+    const { grade } = plan.drawing.frame
+    return { over: grade - top, under: bottom - grade }
+  })
+  const over = Math.max(...ends.map((one) => one.over))
+  const height = over + Math.max(...ends.map((one) => one.under))
   return plans.map((plan, i) => {
     const left = plan.drawing.frame.axis - (width * mm) / 2
     return apart(
       svg(
         width,
-        (bottom - top) / mm,
+        height / mm,
         labels[i] ?? plan.words.title,
         [tiles(hatchesIn(plan)), sectionGroup(unnamed(plan), bareWithin(left, left + width * mm))],
         left,
-        top,
+        plan.drawing.frame.grade - over,
       ),
       `${prefix}${i}-`,
     )
