@@ -41,6 +41,7 @@ export const sheet = {
   holds: 'Holds against uplift',
   method: 'Method',
   picture: 'As shown on the screen',
+  pictures: 'Cut open, as on the screen',
   loadPath: {
     title: 'Load path, uplift',
     link: 'Link',

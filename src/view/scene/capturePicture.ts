@@ -23,7 +23,7 @@ export function capturePicture(width: number, height: number): Promise<Blob | nu
 }
 
 /** White behind the pier whatever the page is, so that a printer lays no ink there. */
-const paperTones: Tones = { paper: '#ffffff', ink: '#1b1f23', accent: '#7a1f5c', isDark: false }
+export const paperTones: Tones = { paper: '#ffffff', ink: '#1b1f23', accent: '#7a1f5c', isDark: false }
 
 /** The cutaway as `capturePicture` takes it, on white paper. The screen keeps its own colours. */
 export function pictureForPaper(width: number, height: number): Promise<Blob | null> {

@@ -12,13 +12,17 @@ type Props = Readonly<{ piers: readonly ComparedPier[]; facts: PaperFacts; figur
 /** Rows of the table by page, then the columns of the tail: on the last page under the rows, or on pages of their own. */
 type Laid = Readonly<{ rows: readonly (readonly number[])[]; tail: Packed; isUnder: boolean; letter: number; count: number }>
 
-function layOut(element: HTMLElement, letter: number): Laid {
+function layOut(element: HTMLElement, letter: number, hasSpare: boolean): Laid {
   element.style.setProperty('--letter', `${letter}pt`)
   const of = (what: string): number[] => heightsOf(element.querySelectorAll(what))
   const head = of('[data-ruler="rows"] thead')[0] ?? 0
   const rows: number[][] = [[]]
   let left = room - head
+  const spare = hasSpare
+    ? -1
+    : [...element.querySelectorAll('[data-ruler="rows"] tbody > tr')].findIndex((row) => row.matches('[data-spare]'))
   of('[data-ruler="rows"] tbody > tr').forEach((height, i) => {
+    if (i === spare) return
     if (height > left && (rows.at(-1)?.length ?? 0) > 0) {
       rows.push([])
       left = room - head
@@ -33,6 +37,9 @@ function layOut(element: HTMLElement, letter: number): Laid {
   return { rows, tail, isUnder: under !== null, letter, count: rows.length + (under ? 0 : tail.length) }
 }
 
+/** Pages that a comparison may take. */
+const most = 2
+
 /** Two to four piers on as few pages as can be: every method shown, every row, none picked out. */
 export const ComparedPages = ({ piers, facts, figures, sources }: Props) => {
   const ruler = useRef<HTMLDivElement>(null)
@@ -44,13 +51,14 @@ export const ComparedPages = ({ piers, facts, figures, sources }: Props) => {
   // biome-ignore lint/correctness/useExhaustiveDependencies: laid out anew when what is measured has changed
   useLayoutEffect(() => {
     const element = ruler.current
-    if (element)
-      setLaid(
-        largestThatFits(
-          letterSizes.map((letter) => layOut(element, letter)),
-          2,
-        ),
+    if (!element) return
+    const fitting = (hasSpare: boolean) =>
+      largestThatFits(
+        letterSizes.map((letter) => layOut(element, letter, hasSpare)),
+        most,
       )
+    const whole = fitting(true)
+    setLaid(whole && whole.count > most ? fitting(false) : whole)
   }, [piers, facts])
   if (laid === null)
     return (

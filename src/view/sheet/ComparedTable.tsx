@@ -20,7 +20,13 @@ import { shortened } from './shortened.ts'
 type Piers = readonly ComparedPier[]
 /** Letters of a name that a column's head has room for. */
 const mostTag = 56
-export type ComparedFigures = Readonly<{ sections: readonly (string | null)[]; bar: string; legend: string }>
+export type ComparedFigures = Readonly<{
+  sections: readonly (string | null)[]
+  bar: string
+  legend: string
+  /** Addresses of images of the columns as they are seen; null without a 3D picture. */
+  pictures: readonly (string | null)[] | null
+}>
 
 type TableProps = Readonly<{ rows: readonly ReactNode[]; piers: Piers; isFirst: boolean }>
 
@@ -69,6 +75,17 @@ const sectionsRow = (piers: Piers, { sections }: ComparedFigures, scale: string,
           )}
         </td>
       )
+    })}
+  </tr>
+)
+
+/** The cutaways as they are seen: the row that is left out first where there is no room. */
+const picturesRow = (piers: Piers, pictures: readonly (string | null)[]): ReactNode => (
+  <tr key='pictures' className='paper-cutaways' data-spare=''>
+    <th scope='row'>{words.pictures}</th>
+    {piers.map((compared, i) => {
+      const address = pictures[i]
+      return <td key={compared.pick}>{address ? <img src={address} alt={`${words.picture}: ${pierName(compared).title}`} /> : '–'}</td>
     })}
   </tr>
 )
@@ -197,6 +214,7 @@ export const useComparedRows = (piers: Piers, figures: ComparedFigures, scale: s
   return [
     sectionsRow(piers, figures, scale, system),
     keyRow(piers, figures),
+    ...(figures.pictures ? [picturesRow(piers, figures.pictures)] : []),
     ...inputs.filter((row) => !isMissingOnly(row)).map((row) => inputRow(row, piers, say)),
     ...(missing.length > 0 ? [missingRow(missing, piers)] : []),
     ...rowsFor(results).map((row) => resultRow(row, piers)),

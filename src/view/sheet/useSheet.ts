@@ -6,6 +6,7 @@ import { pierStore } from '../../state/store.ts'
 import { sheet as words } from '../../text/en/sheet.ts'
 import { text } from '../../text/index.ts'
 import { version } from '../../../package.json'
+import { comparedPictures } from '../app/comparedPictures.ts'
 import { pierMark } from '../export/pierMark.ts'
 import type { SectionAsk } from '../export/sectionPlan.ts'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
@@ -70,7 +71,7 @@ function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
   }
 }
 
-function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk): SheetContent {
+function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk, pictures: ComparedFigures['pictures'] = null): SheetContent {
   const asks = piers.flatMap(({ pier }): SectionAsk[] => (pier ? [{ ...own, document: pier.document, result: pier.result }] : []))
   const plans = plannedTogether(asks, { width: columnOf(piers.length), height: 72 })
   const labels = asks.map(({ document }) => text.fills[document.spec.fill.kind].label)
@@ -81,7 +82,7 @@ function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk): SheetConten
   return {
     kind: 'several',
     piers,
-    figures: { sections, bar: first ? barFigure(first, 60) : '', legend: legendFigure(plans, 'sheet-legend-', 118) },
+    figures: { sections, bar: first ? barFigure(first, 60) : '', legend: legendFigure(plans, 'sheet-legend-', 118), pictures },
     facts: {
       name: own.document.name === '' ? text.app.untitled : own.document.name,
       date: own.date,
@@ -120,7 +121,7 @@ export const useSheet = (): SheetContent | null => {
         version,
       }
       if (compared.isOpen) {
-        if (!isGone) setContent(ofSeveral(comparedPiers(compared, seenDocument(state)), ask))
+        if (!isGone) setContent(ofSeveral(comparedPiers(compared, seenDocument(state)), ask, comparedPictures()))
         return
       }
       // The picture of a pier built wrong stands beside no numbers of the one that is meant.

@@ -3,6 +3,7 @@ import { type RefObject, useEffect, useRef } from 'react'
 import { NeutralToneMapping, type PerspectiveCamera, type WebGLRenderer } from 'three'
 import type { PierResult } from '../../../core/model/result.ts'
 import { pierStore } from '../../../state/store.ts'
+import { offerComparedPictures } from '../../app/comparedPictures.ts'
 import { offerRenderer, type RendererInfo } from '../../app/probe.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import { fieldOfView } from '../camera/lens.ts'
@@ -77,10 +78,12 @@ function Direction({
     )
     made.setMotion(isFull && !prefersStill())
     director.current = made
+    offerComparedPictures(() => made.pictures())
     document.addEventListener('visibilitychange', draw)
     return () => {
       document.removeEventListener('visibilitychange', draw)
       director.current = null
+      offerComparedPictures(null)
       made.dispose()
     }
   }, [renderer, camera, needFrame, setDpr, isFull, holder])

@@ -10,6 +10,7 @@ import { aimAt } from '../camera/viewpoints.ts'
 import { narrowWidth, prefersStill } from '../Director.ts'
 import { PaperScale } from '../materials/paperScale.ts'
 import type { CompareInk } from './CompareInk.ts'
+import { paperTones } from '../capturePicture.ts'
 import { Lender } from './Lender.ts'
 import { columnTally } from '../../section/tallyRoom.ts'
 import { Stage, type Tones } from '../Stage.ts'
@@ -135,6 +136,29 @@ export class CompareDirector {
     }
     renderer.setScissorTest(false)
     this.drawInk()
+  }
+
+  /** Each column as it is seen, on white paper, as the address of a JPEG; null for a column without a pier. The screen keeps its own colours. */
+  pictures(): readonly (string | null)[] {
+    const { tones } = this
+    const canvas = this.ground.renderer.domElement
+    const count = Math.max(1, this.piers.length)
+    const [width, height] = [Math.floor(canvas.width / count), canvas.height]
+    if (width < 2 || height < 2) return this.piers.map(() => null)
+    this.setTones(paperTones)
+    // What a canvas shows can be read until the task ends in which it was drawn.
+    this.frame()
+    const copy = document.createElement('canvas')
+    copy.width = width
+    copy.height = height
+    const pen = copy.getContext('2d')
+    const taken = this.piers.map((pier, i) => {
+      if (pier === null || !pen) return null
+      pen.drawImage(canvas, i * width, 0, width, height, 0, 0, width, height)
+      return copy.toDataURL('image/jpeg', 0.9)
+    })
+    if (tones) this.setTones(tones)
+    return taken
   }
 
   /** The drawing context came back: what lived only on it is made anew. */
