@@ -158,6 +158,11 @@ test("one pier, or every pier that is compared, goes to the browser's own print 
   await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
   await expect(app.page.locator('.paper .paper-beside figure')).toHaveCount(4)
   await expect(app.page.locator('.paper .paper-code')).toHaveCount(4)
+  // Cut open as on the screen, each another picture, none of them blank paper.
+  const seen = await app.page.locator('.paper-cutaways img').evaluateAll((images) => images.map((image) => image.getAttribute('src') ?? ''))
+  expect(seen).toHaveLength(4)
+  expect(new Set(seen).size).toBe(4)
+  for (const address of seen) expect(address.length).toBeGreaterThan(2000)
   // What a method has no place for is told under that method's place in the order.
   const lacking = app.page
     .locator('.paper-compared tr')
