@@ -24,7 +24,7 @@ export type ComparedFigures = Readonly<{
   sections: readonly (string | null)[]
   bar: string
   legend: string
-  /** Addresses of images of the columns as they are seen; null without a 3D picture. */
+  /** Addresses of images of the columns as they are seen; null without a 3D picture. Where one pier is seen at a time they are fewer, and none is shown. */
   pictures: readonly (string | null)[] | null
 }>
 
@@ -214,7 +214,7 @@ export const useComparedRows = (piers: Piers, figures: ComparedFigures, scale: s
   return [
     sectionsRow(piers, figures, scale, system),
     keyRow(piers, figures),
-    ...(figures.pictures ? [picturesRow(piers, figures.pictures)] : []),
+    ...(figures.pictures?.length === piers.length ? [picturesRow(piers, figures.pictures)] : []),
     ...inputs.filter((row) => !isMissingOnly(row)).map((row) => inputRow(row, piers, say)),
     ...(missing.length > 0 ? [missingRow(missing, piers)] : []),
     ...rowsFor(results).map((row) => resultRow(row, piers)),
