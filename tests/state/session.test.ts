@@ -48,6 +48,27 @@ describe('[J6] the note of the open pier', () => {
     expect(codes(store)).toEqual([])
   })
 
+  it('is not written before it has been read: a page that is left while it opens loses nothing', async () => {
+    const { storage, document } = await session('54 in', 'Gate post')
+    const before = new Map(storage.kept)
+    let answer = (_: ReadonlySet<string> | null): void => {}
+    const late = new Promise<ReadonlySet<string> | null>((resolve) => {
+      answer = resolve
+    })
+    const slow = fakeTab().then((tab) => ({ ...tab, live: () => late }))
+    const store = freshStore()
+    const opening = startSession(store, fakePage(), storage, slow)
+    // Whatever happens meanwhile: nothing of it is kept.
+    setName(store, 'too early')
+    await vi.advanceTimersByTimeAsync(5000)
+    const written = [...storage.kept].filter(([key, value]) => key.startsWith('pierglass.note.') && before.get(key) !== value)
+    for (const [, value] of written) expect(value).not.toContain('too early')
+    for (const [key, value] of before) if (key.startsWith('pierglass.note.')) expect(storage.kept.get(key)).toBe(value)
+    answer(new Set())
+    await opening
+    expect(store.getState().document).toEqual(document)
+  })
+
   it('is not touched by a drag that was not let go, nor by looking round', async () => {
     const { storage } = await session('50 in')
     const store = freshStore()
