@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react'
+import { stepsOf } from '../../core/derive/build/buildSteps.ts'
 import type { Contact } from '../../core/model/kind.ts'
 import type { PierResult, QuantityLine } from '../../core/model/result.ts'
 import { late } from '../../text/late.ts'
@@ -9,6 +10,7 @@ import { rowOf, zoneWords } from '../panels/answers/answerWords.ts'
 import { answerWords } from '../panels/answers/words.ts'
 import { orderWords } from '../panels/answers/orderWords.ts'
 import { StandingMark } from '../panels/answers/StandingMark.tsx'
+import { isSame } from '../panels/answers/sideWords.ts'
 import { issueText } from '../panels/issueText.ts'
 import { bracketKind, fillKind } from '../../core/kinds/index.ts'
 import { cautionWords } from '../panels/answers/words.ts'
@@ -28,6 +30,14 @@ const contacts: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granula
 const touching = (by: Readonly<Partial<Record<Contact, number>>>, say: Say, quantity: 'length' | 'area'): string =>
   contacts.flatMap((one) => ((by[one] ?? 0) > 1e-6 ? [`${text.contacts[one]} ${say(by[one] ?? 0, quantity)}`] : [])).join(', ')
 
+/** On level ground the sides are alike, and are told once. */
+const sidesOf = ({ lines }: PierResult['exposure']): readonly (readonly [string, PierResult['exposure']['lines'][number]])[] => {
+  const { sides } = text.app.answers
+  const [first] = lines
+  const isLevel = isSame(lines.map(({ belowGrade }) => belowGrade)) && isSame(lines.map((line) => line.inConcreteAboveGrade))
+  return first && isLevel ? [[sides.all, first]] : lines.map((line) => [sides[line.side], line])
+}
+
 export const Wood = ({ result: { exposure } }: BlockProps) => {
   const { say } = useUnits()
   return (
@@ -35,9 +45,9 @@ export const Wood = ({ result: { exposure } }: BlockProps) => {
       {exposure.areaBelowGrade > 1e-9 ? (
         <table className='paper-wood'>
           <tbody>
-            {exposure.lines.map((line) => (
-              <tr key={line.side}>
-                <th scope='row'>{text.app.answers.sides[line.side]}</th>
+            {sidesOf(exposure).map(([side, line]) => (
+              <tr key={side}>
+                <th scope='row'>{side}</th>
                 <td className='number'>{say(line.belowGrade, 'length')}</td>
                 <td>
                   {touching(line.by, say, 'length')}
@@ -113,9 +123,11 @@ export const Depths = ({ result: { depths } }: BlockProps) => {
     [sides.axis, depths.bearingAtAxis],
     [sides.downhill, depths.bearingAtDownhillEdge],
   ] as const
+  const isLevel = isSame(rows.map(([, depth]) => depth))
+  const shown = isLevel ? ([[sides.all, depths.bearingAtAxis]] as const) : rows
   return (
     <p>
-      <b>{words.depths}:</b> {rows.map(([side, depth]) => `${side} ${say(depth, 'length')}`).join(' · ')}
+      <b>{words.depths}:</b> {shown.map(([side, depth]) => `${side} ${say(depth, 'length')}`).join(' · ')}
     </p>
   )
 }
@@ -124,7 +136,7 @@ export const Depths = ({ result: { depths } }: BlockProps) => {
 export const OnTheDay = ({ result: { spec } }: BlockProps) => {
   const kind = fillKind(spec.fill.kind)
   const bracket = spec.support.kind === 'bracket' ? bracketKind(spec.support.bracket.kind) : null
-  const steps = [...new Set([...kind.steps, ...(bracket?.steps ?? [])])]
+  const steps = stepsOf(spec)
   const cautions = [...new Set([...kind.cautions, ...(bracket?.cautions ?? [])])]
   return (
     <Block title={words.day.title}>
