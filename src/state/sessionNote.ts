@@ -131,13 +131,11 @@ const tried = (change: () => void): boolean => {
   }
 }
 
-/** The note of a tab that is gone becomes the note of this one. */
-export const moveNote = (storage: NoteStorage | null, from: string, to: string, dropOld: boolean): boolean =>
+/** The note of another tab becomes the note of this one; the other's stays. */
+export const copyNote = (storage: NoteStorage | null, from: string, to: string): boolean =>
   tried(() => {
     const raw = storage?.getItem(prefix + from) ?? null
-    if (raw === null) return
-    storage?.setItem(prefix + to, raw)
-    if (dropOld) storage?.removeItem(prefix + from)
+    if (raw !== null) storage?.setItem(prefix + to, raw)
   })
 
 export const dropNote = (storage: NoteStorage | null, tab: string): boolean => tried(() => storage?.removeItem(prefix + tab))

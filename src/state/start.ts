@@ -7,10 +7,10 @@ import { seenDocument } from './derived.ts'
 import { newLineage } from './lineage.ts'
 import { keepPreferences } from './preferences.ts'
 import {
+  copyNote,
   type DocumentNote,
   dropNote,
   keepNote,
-  moveNote,
   type Note,
   type NoteStorage,
   noteTabs,
@@ -67,7 +67,7 @@ const lastNote = async (storage: NoteStorage | null, own: string): Promise<Note>
 /** A tab that goes on with the pier of a tab that is gone takes its note over; of one that still lives it has a copy. */
 const takeOver = async (storage: NoteStorage | null, note: DocumentNote, tab: Tab): Promise<void> => {
   if (note.tab === tab.id) return
-  moveNote(storage, note.tab, tab.id, false)
+  copyNote(storage, note.tab, tab.id)
   const live = await tab.live()
   if (live !== null && !live.has(note.tab)) dropNote(storage, note.tab)
 }

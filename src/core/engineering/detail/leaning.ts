@@ -11,7 +11,7 @@ type Offset = Readonly<{ length: Metres; lean: Radians }>
  * @returns offset [m]
  * Formula: e = L tan(theta)
  * Source: definition
- * Checked by: tests/external/aci-117m-10/check.test.ts
+ * Checked by: tests/core/derive/leaning.test.ts
  */
 export const leanOffset = ({ length, lean }: Offset): Metres => metres(length * Math.tan(lean))
 
