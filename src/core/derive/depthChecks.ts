@@ -49,8 +49,8 @@ export function standOff(frame: PierFrame): Readonly<{ aboveConcrete: Metres; ab
       : 'stand-off-is-a-condition'
     : 'stand-off-not-in-weather'
   const aboveGrade = metres(foot - spec.site.slope * profile.shaftRadius)
-  const held = (id: string, is: number, least: Cited): Check =>
-    makeCheck({
+  const held = (id: string, is: number, least: Cited): Check => ({
+    ...makeCheck({
       id,
       group: 'detail',
       where: ['bracket-seat', 'post'],
@@ -58,7 +58,9 @@ export function standOff(frame: PierFrame): Readonly<{ aboveConcrete: Metres; ab
       allowable: given(id, is, 'length'),
       demand: limitOf(`${id}-least`, least, 'length'),
       counting: { counted: 'counted', why, sources: [least.source] },
-    })
+    }),
+    condition: true,
+  })
   return {
     aboveConcrete: bracketSite.standOff,
     aboveGrade,

@@ -50,6 +50,8 @@ export type Check = Readonly<{
   ratio?: number
   /** For a check of a choice instead of a number: the values of the field at `path`, and whether what is asked is reached. */
   choice?: Readonly<{ path: string; is: string; asked: string; reached: boolean }>
+  /** Is it a condition for something that a code lets one leave out, and no duty? */
+  condition?: true
   sources: readonly SourceId[]
   standing: Standing
 }>
