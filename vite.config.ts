@@ -1,6 +1,7 @@
+/// <reference types="vitest/config" />
 import { createHash } from 'node:crypto'
-import { readFileSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { join, relative, sep } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import react from '@vitejs/plugin-react'
 import { defineConfig, type Plugin, transformWithOxc } from 'vite'
@@ -46,21 +47,37 @@ const withoutMarkup = (): Plugin => ({
   load: (id) => (id.startsWith('\0left-out:') ? 'export default null' : null),
 })
 
-/** The page's files are kept by a worker of their own, which has to know them all; pictures of the README are none of them. */
+/** `public` is copied whole; the pictures in the README are no part of the page. */
+const withoutReadmePictures = (): Plugin => ({
+  name: 'without-readme-pictures',
+  apply: 'build',
+  writeBundle: ({ dir = 'dist' }) => rmSync(join(dir, 'readme'), { recursive: true, force: true }),
+})
+
+/** Every file under a folder, by its path from there, with forward slashes. */
+const filesIn = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join('/'))
+
+/** The page's files are kept by a worker of their own, which has to know them all: it is written when all others are there. */
 const pageKeeper = (): Plugin => ({
   name: 'page-keeper',
   apply: 'build',
-  enforce: 'post',
-  async writeBundle({ dir = 'dist' }, bundle) {
-    const source = 'src/view/app/pageKeeper.ts'
-    const files = ['icon.svg', ...Object.keys(bundle).filter((file) => !file.endsWith('.map'))].sort()
-    const mark = createHash('sha256')
-    for (const file of files) mark.update(file).update(readFileSync(join(dir, file)))
-    const { code } = await transformWithOxc(readFileSync(source, 'utf8'), source)
-    const asked = files.map((file) => (file === 'index.html' ? './' : file))
-    const known = `const builtFiles = ${JSON.stringify(asked)}\nconst builtMark = '${mark.digest('hex').slice(0, 16)}'\n`
-    writeFileSync(join(dir, 'pageKeeper.js'), known + code.replace(/^export \{\s*\};?\s*$/m, ''))
-    this.info(`kept offline ${files.length} files`)
+  writeBundle: {
+    order: 'post',
+    sequential: true,
+    async handler({ dir = 'dist' }) {
+      const source = 'src/view/app/pageKeeper.ts'
+      const files = filesIn(dir).sort()
+      const mark = createHash('sha256')
+      for (const file of files) mark.update(file).update(readFileSync(join(dir, file)))
+      const { code } = await transformWithOxc(readFileSync(source, 'utf8'), source)
+      const asked = files.map((file) => (file === 'index.html' ? './' : file))
+      const known = `const builtFiles = ${JSON.stringify(asked)}\nconst builtMark = '${mark.digest('hex').slice(0, 16)}'\n`
+      writeFileSync(join(dir, 'pageKeeper.js'), known + code.replace(/^export \{\s*\};?\s*$/m, ''))
+      this.info(`kept offline ${files.length} files`)
+    },
   },
 })
 
@@ -106,7 +123,7 @@ export default defineConfig({
   base: './',
   // A missing file is a 404, never the page in its place.
   appType: 'mpa',
-  plugins: [react(), oneFontFormat(), withoutMarkup(), policyInPage(), firstLoad(), pageKeeper()],
+  plugins: [react(), oneFontFormat(), withoutMarkup(), policyInPage(), firstLoad(), withoutReadmePictures(), pageKeeper()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
@@ -120,4 +137,12 @@ export default defineConfig({
   worker: { format: 'es' },
   server: { host: '127.0.0.1' },
   preview: { host: '127.0.0.1', port: 4173, strictPort: false },
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: ['tests/browser/**'],
+    environment: 'node',
+    maxWorkers: 2,
+    testTimeout: 120_000,
+    restoreMocks: true,
+  },
 })

@@ -28,7 +28,7 @@ const browserCounts = (): Counts | null => {
 
 const sections: readonly Section[] = [
   { name: 'types', commands: ['tsc -p tsconfig.json', 'tsc -p src/core/tsconfig.json'] },
-  { name: 'lint', commands: ['biome check --error-on-warnings .'] },
+  { name: 'lint', commands: ['npm run --silent lint'] },
   {
     name: 'unit tests',
     commands: ['vitest run --reporter=dot --reporter=json --outputFile.json=node_modules/.cache/test-run/unit.json'],
@@ -37,7 +37,7 @@ const sections: readonly Section[] = [
   { name: 'build', commands: ['vite build'] },
   {
     name: 'browser tests',
-    commands: ['playwright test --reporter=list,json'],
+    commands: ['playwright test -c tests --reporter=list,json'],
     env: { PLAYWRIGHT_JSON_OUTPUT_NAME: join(reports, 'browser.json') },
     count: browserCounts,
   },

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { rings } from './cycles.ts'
 import { kindIds, rulesFor } from './rules.ts'
 import { filesUnder, readSources, root, sourceFile } from './sourceFile.ts'
+import { topLevelBreaches } from './topLevel.ts'
 
 const read = (path: string): string => readFileSync(join(root, path), 'utf8')
 const specModel = read('src/core/model/spec.ts')
@@ -30,6 +31,10 @@ describe('[A1] the house keeps its shape', () => {
     expect(rings(sources)).toEqual([])
   })
 
+  it('has nothing at its top but the listed files and folders', () => {
+    expect(topLevelBreaches(root)).toEqual([])
+  })
+
   it('builds the core without a browser, a clock or a server', () => {
     const { compilerOptions } = JSON.parse(read('src/core/tsconfig.json')) as { compilerOptions: { lib: string[]; types: string[] } }
     expect(compilerOptions.lib).toEqual(['ES2022'])
@@ -53,6 +58,10 @@ describe('[A2] every guard can fail', () => {
     expect(rings(ring.slice(1))).toEqual([])
   })
 
+  it.each(['bench', 'notes.md', 'vitest.config.ts', 'biome.json'])('finds a planted %s at the top', (name) => {
+    expect(topLevelBreaches(root, [name])).toEqual([name])
+  })
+
   it('leaves comments and strings alone', () => {
     const innocent = sourceFile('src/core/derive/a.ts', "// Math.random() is banned\nconst a = 'new Date as any'\n")
     expect(rules.flatMap((rule) => rule.check(innocent))).toEqual([])
@@ -60,7 +69,7 @@ describe('[A2] every guard can fail', () => {
 })
 
 describe('[A3] nothing of the workshop is left in the work', () => {
-  const texts = ['src', 'tests', 'bench'].flatMap((folder) => filesUnder(folder, ['.ts', '.tsx', '.md', '.json', '.csv', '.css', '.html']))
+  const texts = ['src', 'tests', 'public'].flatMap((folder) => filesUnder(folder, ['.ts', '.tsx', '.md', '.json', '.csv', '.css', '.html']))
   const own = ['README.md', 'DEVELOPERS.md', 'package.json', 'package-lock.json', 'index.html', 'vite.config.ts']
   const workshopPath = new RegExp(`(?<![\\w.])/(?:${['work', 'root', 'tmp'].join('|')})/`)
 

@@ -259,7 +259,7 @@ test.describe('files, without a 3D picture', () => {
     await compareSections(app)
     const chosen = app.page.waitForEvent('filechooser')
     await button(app, words.choose.open).click()
-    await (await chosen).setFiles('examples/boat-shelter-bag-at-foot.json')
+    await (await chosen).setFiles('public/examples/boat-shelter-bag-at-foot.json')
     await expect(app.page.getByRole('group', { name: words.saved }).getByRole('checkbox')).toBeChecked()
     await expect(app.page.getByRole('columnheader')).toHaveCount(5)
     const again = app.page.waitForEvent('filechooser')
@@ -274,7 +274,7 @@ test.describe('files, without a 3D picture', () => {
         dataTransfer.items.add(new File([text], 'dropped.json', { type: 'application/json' }))
         document.querySelector('main')?.dispatchEvent(new DragEvent('drop', { bubbles: true, cancelable: true, dataTransfer }))
       },
-      readFileSync('examples/boat-shelter-bag-at-foot.json', 'utf8'),
+      readFileSync('public/examples/boat-shelter-bag-at-foot.json', 'utf8'),
     )
     await expect(app.page.getByRole('group', { name: words.saved }).getByRole('checkbox')).toHaveCount(2)
     expect(await app.spec()).toEqual(spec)

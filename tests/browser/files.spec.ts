@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { app as words } from '../../src/text/en/app.ts'
+import { examples } from '../../src/text/en/examples.ts'
+import { shelf as shelfWords } from '../../src/text/en/shelf.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 
@@ -91,4 +93,23 @@ test('[F4] a drag of a slider is one step back', async ({ app }) => {
   await parts(app.page).undo.click()
   await expect.poll(async () => (await app.spec()).hole.diameter).toBe(was)
   await expect(parts(app.page).undo).toBeDisabled()
+})
+
+test('[F5] an example takes the place of the open pier, which waits under the saved piers', async ({ app }) => {
+  await app.page.setViewportSize(wide)
+  await app.open()
+  await app.enter(parts(app.page).pierName, 'Mine')
+  await app.enter(parts(app.page).field('hole.depth'), '61 in')
+  const mine = await app.spec()
+  const shelf = app.page.getByRole('button', { name: words.actions.shelf })
+  const dialog = app.page.getByRole('dialog', { name: shelfWords.title })
+  await shelf.click()
+  await dialog.getByRole('button', { name: examples.names['boat-shelter-collar'], exact: true }).click()
+  await expect(app.page.getByText(words.notices['file-opened'])).toBeVisible()
+  expect((await app.spec()).fill.kind).toBe('mixed-collar')
+  await shelf.click()
+  await expect(dialog.getByRole('region', { name: shelfWords.drafts.title }).getByRole('heading', { name: 'Mine' })).toBeVisible()
+  await dialog.getByRole('button', { name: shelfWords.close, exact: true }).click()
+  await parts(app.page).undo.click()
+  expect(await app.spec()).toEqual(mine)
 })

@@ -3,9 +3,11 @@ import { createServer, type Server } from 'node:http'
 import { extname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
+import { exampleFiles } from '../../src/state/exampleFiles.ts'
 import { app as words } from '../../src/text/en/app.ts'
 import { compare } from '../../src/text/en/compare.ts'
 import { compareEntry } from '../../src/text/en/compareEntry.ts'
+import { examples } from '../../src/text/en/examples.ts'
 import { exporting } from '../../src/text/en/export.ts'
 import { parts } from './names.ts'
 
@@ -46,10 +48,12 @@ test('[S6] every built file is kept', () => {
   const files = readdirSync(dist, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name).slice(dist.length + 1))
-    // Pictures of the README, and the keeper itself, which the browser keeps.
-    .filter((file) => !/^(?:gallery\/|screenshot\.png|pageKeeper\.js)/.test(file))
+    // The keeper itself is kept by the browser.
+    .filter((file) => file !== 'pageKeeper.js')
   const kept = JSON.parse(/builtFiles = (\[[^\]]*\])/.exec(keeper)?.[1] ?? '[]') as string[]
   expect(files.length).toBeGreaterThan(50)
+  expect(files.filter((file) => file.startsWith('examples/'))).toHaveLength(exampleFiles.length)
+  expect(files.filter((file) => /readme|\.png$/.test(file))).toEqual([])
   expect(new Set(kept)).toEqual(new Set(files.map((file) => (file === 'index.html' ? './' : file))))
 })
 
@@ -86,6 +90,11 @@ test.describe('after one visit', () => {
     await page.getByRole('button', { name: new RegExp(exporting.files.csv.action) }).click()
     expect(readFileSync(await (await waiting).path(), 'utf8')).toContain('uplift')
     await page.keyboard.press('Escape')
+    const { 'boat-shelter-collar': collar } = examples.names
+    await page.getByRole('button', { name: words.actions.shelf }).click()
+    await page.getByRole('dialog').getByRole('button', { name: collar, exact: true }).click()
+    await expect(page.getByText(words.notices['file-opened'])).toContainText(collar)
+    expect(await page.evaluate(() => window.pierglass?.document().spec.fill.kind)).toBe('mixed-collar')
 
     server = await host(port, 'another')
     await parts(page).field('hole.depth').fill('50 in')

@@ -14,7 +14,10 @@ const notes =
 
 /** An example of a pier under a drawing that it misses wherever it can, with as long a name and as many notes as there may be. */
 export const underDrawing = (name: string): string => {
-  const job = JSON.parse(readFileSync(`examples/boat-shelter-${name}.json`, 'utf8')) as { name: string; pier: Record<string, unknown> }
+  const job = JSON.parse(readFileSync(`public/examples/boat-shelter-${name}.json`, 'utf8')) as {
+    name: string
+    pier: Record<string, unknown>
+  }
   job.name = `${job.name}, third post of the north row, at the back of the lot, as it was found on the day of the first visit`.slice(0, 120)
   job.pier.callout = {
     diameter: '26 in',

@@ -8,7 +8,7 @@ import { jobJsonSchema } from '../../src/core/spec/schema.ts'
 import { calcJob } from '../../src/cli/calcJob.ts'
 import { close } from '../close.ts'
 
-const folder = new URL('../../examples/', import.meta.url)
+const folder = new URL('../../public/examples/', import.meta.url)
 const examples = readdirSync(folder).map((name) => [name, readFileSync(new URL(name, folder), 'utf8')] as const)
 const example = (name: string): string => examples.find(([one]) => one === name)?.[1] ?? ''
 
@@ -156,7 +156,7 @@ describe('the commands', () => {
     })
 
   it('calc reads a file, and standard input for -', () => {
-    const fromFile = run('calc', ['examples/boat-shelter-mixed.json'])
+    const fromFile = run('calc', ['public/examples/boat-shelter-mixed.json'])
     expect(fromFile.status).toBe(0)
     expect(fromFile.stdout).toBe(calcJob(example('boat-shelter-mixed.json')).out)
     const fromInput = run('calc', ['-'], example('boat-shelter-mixed.json'))
@@ -170,14 +170,14 @@ describe('the commands', () => {
     expect(bad.stderr.split('\n').filter((line) => line.includes('(missing')).length).toBe(6)
     expect(run('calc', ['no-such-file.json']).status).toBe(2)
     expect(run('calc', []).status).toBe(2)
-    expect(run('calc', ['examples'])).toMatchObject({ status: 2, stdout: '' })
+    expect(run('calc', ['public/examples'])).toMatchObject({ status: 2, stdout: '' })
     expect(run('calc', ['a', 'b']).stderr).toContain('usage')
   }, 60_000)
 
   it('calc ends quietly when its reader stops early', () => {
     const piped = spawnSync(
       'sh',
-      ['-c', `"${process.execPath}" --import tsx src/cli/calc.ts examples/boat-shelter-steep-bank.json | head -c 10`],
+      ['-c', `"${process.execPath}" --import tsx src/cli/calc.ts public/examples/boat-shelter-steep-bank.json | head -c 10`],
       { cwd: root, encoding: 'utf8' },
     )
     expect([piped.stdout.length, piped.stderr]).toEqual([10, ''])

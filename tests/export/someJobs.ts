@@ -1,7 +1,7 @@
 import type { PierDocument } from '../../src/core/model/spec.ts'
 import { parseJob } from '../../src/core/spec/jobFile.ts'
 
-const files = import.meta.glob<string>('../../examples/*.json', { query: '?raw', import: 'default', eager: true })
+const files = import.meta.glob<string>('../../public/examples/*.json', { query: '?raw', import: 'default', eager: true })
 
 /** The jobs of the examples folder, read as a person's file is. */
 export const someJobs: readonly (readonly [name: string, document: PierDocument])[] = Object.entries(files).map(([path, text]) => {

@@ -22,6 +22,7 @@ export const issueCodes = [
   'not-a-field', // an edit names a path that does not exist or is not shown for this pier; got: the path
 
   // The job file as a whole.
+  'file-unreadable', // a folder, a file that is gone or locked, or no answer from the host
   'file-too-large', // got, limit: bytes of text
   'file-too-deep', // got, limit: levels of nesting
   'not-json', // got: where the reader stopped, line:column

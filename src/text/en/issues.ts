@@ -22,6 +22,7 @@ export const issues: Readonly<Record<IssueCode, Sentence>> = {
   'not-a-choice': ({ field, got, limit }) => `${field}: "${got}" is not one of the choices: ${limit}.`,
   'not-a-field': ({ got }) => `"${got}" is not an input of this pier.`,
 
+  'file-unreadable': () => 'The file could not be read. A folder can’t be opened; is the file still there?',
   'file-too-large': ({ got, limit }) => `The file is too large for a job file: ${got} bytes, and ${limit} is the most.`,
   'file-too-deep': ({ got, limit }) => `The file is nested too deep: ${got} levels, and ${limit} is the most.`,
   'not-json': ({ got }) => `The file is not a job file. Reading stopped at ${got}.`,

@@ -1,3 +1,4 @@
+import type { Issue } from '../../core/model/issue.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
 import { largestText } from '../../core/spec/jobText.ts'
 import { writeJob } from '../../core/spec/writeJob.ts'
@@ -16,21 +17,34 @@ export const saveJobFile = (pier: PierDocument): void =>
 /** A file that must hold more characters than are read at all is not even opened [bytes]. */
 const largest = 4 * largestText
 
-/** Opens a job file as one undo step. A file that is no job file, or whose pier can't be built, changes nothing and says all that is wrong. */
-export const openJobFile = async (store: PierStore, file: File): Promise<void> => {
+/** What was said of the file before: a listener hears it said anew. */
+const forget = (store: PierStore): void => {
   dismiss(store, 'file-refused')
   dismiss(store, 'file-opened')
-  if (file.size > largest) {
-    const tooLarge = { code: 'file-too-large', severity: 'error', path: '', got: file.size, limit: largest } as const
-    notify(store, { code: 'file-refused', detail: file.name, issues: [tooLarge] })
-    return
-  }
+}
+
+const refuse = (store: PierStore, name: string, issues: readonly Issue[]): void =>
+  notify(store, { code: 'file-refused', detail: name, issues })
+
+/**
+ * Opens a job as one undo step, from wherever its text is read. A text that can't be read, is no job, or whose pier can't be built
+ * changes nothing and says all that is wrong.
+ * @param name told with the outcome
+ */
+export const openJob = async (store: PierStore, name: string, read: () => Promise<string>): Promise<void> => {
+  forget(store)
+  const text = await read().catch(() => null)
+  if (text === null) return refuse(store, name, [{ code: 'file-unreadable', severity: 'error', path: '' }])
   const { parseJob } = await import('../../core/spec/jobFile.ts')
-  const read = parseJob(await file.text())
-  if (!read.ok) {
-    notify(store, { code: 'file-refused', detail: file.name, issues: read.issues })
-    return
-  }
-  openDocument(store, read.value)
-  notify(store, { code: 'file-opened', detail: file.name })
+  const job = parseJob(text)
+  if (!job.ok) return refuse(store, name, job.issues)
+  openDocument(store, job.value)
+  notify(store, { code: 'file-opened', detail: name })
+}
+
+/** Opens a job file; one that is larger than any job is not even read. */
+export const openJobFile = async (store: PierStore, file: File): Promise<void> => {
+  if (file.size <= largest) return openJob(store, file.name, () => file.text())
+  forget(store)
+  refuse(store, file.name, [{ code: 'file-too-large', severity: 'error', path: '', got: file.size, limit: largest }])
 }

@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef } from 'react'
 import { shelf as words } from '../../text/en/shelf.ts'
 import { DraftList } from './DraftList.tsx'
+import { ExampleList } from './ExampleList.tsx'
 import { FilePart } from './FilePart.tsx'
 import { OpenPier } from './OpenPier.tsx'
 import { Removed, Said, Trouble } from './Outcome.tsx'
@@ -36,6 +37,7 @@ export const ShelfDialog = ({ onClose }: { onClose: () => void }) => {
           <OpenPier />
           <PierList onLeave={leave} />
           <DraftList onLeave={leave} />
+          <ExampleList onLeave={leave} />
           <FilePart />
         </div>
         <footer>

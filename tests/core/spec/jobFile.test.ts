@@ -12,7 +12,7 @@ import type { PierDocument } from '../../../src/core/model/spec.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
 import { close } from '../../close.ts'
 
-const folder = new URL('../../../examples/', import.meta.url)
+const folder = new URL('../../../public/examples/', import.meta.url)
 const examples = readdirSync(folder).map((name) => [name, readFileSync(new URL(name, folder), 'utf8')] as const)
 const opened = (text: string): PierDocument => {
   const read = parseJob(text)

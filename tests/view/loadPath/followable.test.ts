@@ -29,8 +29,8 @@ const bounded: Readonly<Record<string, 'not more' | 'not less' | 'whole percent'
   'cores-each-share': 'whole percent',
 }
 
-const examples = readdirSync('examples').flatMap((file) => {
-  const job = parseJob(readFileSync(`examples/${file}`, 'utf8'))
+const examples = readdirSync('public/examples').flatMap((file) => {
+  const job = parseJob(readFileSync(`public/examples/${file}`, 'utf8'))
   return job.ok ? [job.value.spec] : []
 })
 

@@ -51,7 +51,7 @@ describe('time: every pier', () => {
     )
   })
 
-  const folder = new URL('../../../../examples/', import.meta.url)
+  const folder = new URL('../../../../public/examples/', import.meta.url)
   it.each(readdirSync(folder).filter((name) => name.endsWith('.json')))('%s gives a mix and what may be said of its years', (name) => {
     const job = parseJob(readFileSync(new URL(name, folder), 'utf8'))
     if (!job.ok) expect.fail(name)

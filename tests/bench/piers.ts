@@ -1,7 +1,7 @@
-import type { PierSpec } from '../src/core/model/spec.ts'
-import { defaultSpec } from '../src/core/spec/defaults.ts'
-import { toSI } from '../src/core/units/factors.ts'
-import { metres, slope } from '../src/core/units/quantity.ts'
+import type { PierSpec } from '../../src/core/model/spec.ts'
+import { defaultSpec } from '../../src/core/spec/defaults.ts'
+import { toSI } from '../../src/core/units/factors.ts'
+import { metres, slope } from '../../src/core/units/quantity.ts'
 
 const inch = (value: number) => metres(toSI(value, 'in'))
 

@@ -2,12 +2,12 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { type CDPSession, chromium, type Page } from '@playwright/test'
 import { build, preview } from 'vite'
-import { findBrowser } from '../tests/browser/findBrowser.ts'
-import { browserFlags, environmentFor } from '../tests/browser/launch.ts'
+import { findBrowser } from '../browser/findBrowser.ts'
+import { browserFlags, environmentFor } from '../browser/launch.ts'
 
 /** What playing the years costs: scripting in each frame, and whether geometry and heap stay where they are. `--seconds` tells how long. */
 
-const root = fileURLToPath(new URL('..', import.meta.url))
+const root = fileURLToPath(new URL('../..', import.meta.url))
 const outDir = join(root, 'node_modules', '.bench', 'page')
 const asked = process.argv.indexOf('--seconds')
 /** Played before anything is read, so that every year has been on show [s]; and in how many rounds the heap is read. */

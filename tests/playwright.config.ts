@@ -1,7 +1,7 @@
 import { createServer } from 'node:net'
 import { defineConfig } from '@playwright/test'
-import { findBrowser } from './tests/browser/findBrowser.ts'
-import { browserFlags, environmentFor, type FoundBrowser } from './tests/browser/launch.ts'
+import { findBrowser } from './browser/findBrowser.ts'
+import { browserFlags, environmentFor, type FoundBrowser } from './browser/launch.ts'
 
 const freePort = (): Promise<number> =>
   new Promise((resolve, reject) => {
@@ -20,9 +20,9 @@ const port = kept.PIERGLASS_TEST_PORT
 const browser = JSON.parse(kept.PIERGLASS_TEST_BROWSER) as FoundBrowser
 
 export default defineConfig({
-  testDir: 'tests/browser',
+  testDir: 'browser',
   testMatch: '**/*.spec.ts',
-  outputDir: 'test-results',
+  outputDir: '../test-results',
   workers: 2,
   fullyParallel: true,
   forbidOnly: process.env.CI !== undefined,
@@ -39,6 +39,7 @@ export default defineConfig({
     launchOptions: { executablePath: browser.executablePath, args: [...browserFlags], env: environmentFor(browser) },
   },
   webServer: {
+    cwd: '..',
     command: `vite preview --port ${port} --strictPort`,
     url: `http://127.0.0.1:${port}/`,
     reuseExistingServer: false,

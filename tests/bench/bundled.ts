@@ -3,7 +3,7 @@ import { basename, join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { build } from 'vite'
 
-const root = fileURLToPath(new URL('..', import.meta.url))
+const root = fileURLToPath(new URL('../..', import.meta.url))
 /** Beside the packages, so that a bundle finds them. */
 const folder = join(root, 'node_modules', '.bench')
 
@@ -20,7 +20,7 @@ export async function bundled<T>(entry: string): Promise<T> {
       configFile: false,
       root,
       logLevel: 'error',
-      build: { ssr: join('bench', entry), outDir, target: 'es2022', minify: true },
+      build: { ssr: join('tests/bench', entry), outDir, target: 'es2022', minify: true },
       ssr: { target: 'node' },
     })
     return (await import(pathToFileURL(join(outDir, `${basename(entry, '.ts')}.js`)).href)) as T

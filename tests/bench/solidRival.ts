@@ -1,9 +1,9 @@
 import type { Mesh as SolidMesh } from 'manifold-3d'
-import type { Cut, Mesh } from '../src/core/model/solid.ts'
-import type { PierSpec } from '../src/core/model/spec.ts'
-import type { Zone } from '../src/core/model/zone.ts'
-import type { Kit } from '../tests/reference/bodies.ts'
-import { blockOf, solidPart, solidPier } from '../tests/reference/solidPier.ts'
+import type { Cut, Mesh } from '../../src/core/model/solid.ts'
+import type { PierSpec } from '../../src/core/model/spec.ts'
+import type { Zone } from '../../src/core/model/zone.ts'
+import type { Kit } from '../reference/bodies.ts'
+import { blockOf, solidPart, solidPier } from '../reference/solidPier.ts'
 
 /** Edges flatter than this are smooth in both: the sides of a turned body are, its rims are not. */
 const sharpAngle = 40
