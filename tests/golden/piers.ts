@@ -1,0 +1,38 @@
+import type { PierDocument } from '../../src/core/model/spec.ts'
+import { parseJob, writeJob } from '../../src/core/spec/jobFile.ts'
+import { decodeLink } from '../../src/state/readLink.ts'
+import links from './calc/links.txt?raw'
+
+/** Wherever the examples lie. */
+const files = import.meta.glob<string>(['../../examples/*.json', '../../public/examples/*.json'], {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
+export type NamedJob = readonly [name: string, job: string]
+
+/** The job files of the examples as they are written. */
+export const exampleJobs: readonly NamedJob[] = Object.entries(files)
+  .map(([path, text]): NamedJob => [path.replace(/^.*\/|\.json$/g, ''), text])
+  .sort(([a], [b]) => (a < b ? -1 : 1))
+
+/** The pier of a link that was once given out. */
+export const ofLink = (code: string): PierDocument => {
+  const read = decodeLink(code)
+  if (!read.ok) throw new Error(`${code} does not open: ${JSON.stringify(read.issues)}`)
+  return read.value
+}
+
+/** Piers that random edits once led to, kept as links, so that they stay the same piers wherever random edits lead later. */
+export const strayJobs = (): readonly NamedJob[] =>
+  links
+    .trim()
+    .split('\n')
+    .map((code, i): NamedJob => [`stray ${i + 1}`, writeJob(ofLink(code))])
+
+/** The examples, read. */
+export const exampleDocuments: readonly (readonly [name: string, document: PierDocument])[] = exampleJobs.map(([name, job]) => {
+  const read = parseJob(job)
+  if (!read.ok) throw new Error(`${name} is not a job`)
+  return [name, read.value]
+})
