@@ -3,12 +3,7 @@ import { parseJob, writeJob } from '../../src/core/spec/jobFile.ts'
 import { decodeLink } from '../../src/state/readLink.ts'
 import links from './calc/links.txt?raw'
 
-/** Wherever the examples lie. */
-const files = import.meta.glob<string>(['../../examples/*.json', '../../public/examples/*.json'], {
-  query: '?raw',
-  import: 'default',
-  eager: true,
-})
+const files = import.meta.glob<string>('../../public/examples/*.json', { query: '?raw', import: 'default', eager: true })
 export type NamedJob = readonly [name: string, job: string]
 
 /** The job files of the examples as they are written. */
