@@ -3,7 +3,7 @@ import { pierFrame } from '../../src/core/derive/pierFrame.ts'
 import { pierZones } from '../../src/core/derive/pierZones.ts'
 import { cutMeshes } from '../../src/core/geometry/cutMeshes.ts'
 import type { Cut, Mesh } from '../../src/core/model/solid.ts'
-import { firstEstimate } from '../../src/core/spec/loadFields.ts'
+import { loadFields } from '../../src/core/spec/pier/loads.ts'
 import { radians } from '../../src/core/units/quantity.ts'
 import { solidKit } from '../reference/bodies.ts'
 import { bundled } from './bundled.ts'
@@ -55,7 +55,7 @@ for (const [name, spec] of Object.entries(benchPiers)) {
   const nextSpec = () => ({ ...spec, hole: { ...spec.hole } })
 
   const derive = time(() => derivePier(nextSpec()), often)
-  const loaded = time(() => derivePier({ ...nextSpec(), loads: { entered: null, estimate: firstEstimate } }), often)
+  const loaded = time(() => derivePier({ ...nextSpec(), loads: { entered: null, estimate: loadFields.fields.estimate.first } }), often)
   const cut = time(() => cutMeshes(zones, nextCut(), options), often)
   const build = time(() => cutMeshes(pierZones(pierFrame(nextSpec())), nextCut(), options), often)
   const change = time(() => cutMeshes(derivePier(nextSpec()).zones, nextCut(), options), often)

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { FillId, PierSpec } from '../../src/core/model/spec.ts'
 import { withChoice } from '../../src/core/spec/choose.ts'
-import { firstCosts } from '../../src/core/spec/costFields.ts'
+import { costFields } from '../../src/core/spec/pier/life.ts'
 import { defaultSpec } from '../../src/core/spec/defaults.ts'
 import { rowsFor } from '../../src/state/compareRows.ts'
 import { derived } from '../../src/state/derived.ts'
@@ -11,7 +11,7 @@ import { cells } from '../../src/view/compare/cells.tsx'
 import { draw } from './page.ts'
 
 const prices = {
-  ...firstCosts.prices,
+  ...costFields.first.prices,
   'mixed-full-height': { first: 100, replacement: 600 },
   'mixed-bracket-pier': { first: 250, replacement: 90 },
 }
@@ -26,7 +26,7 @@ const said = async (row: 'wet' | 'life' | 'cost' | 'replace', result: ReturnType
 
 describe('[Y5] years and cost side by side', () => {
   it('tell a price that is missing from a life that nobody knows, and show money as a range', async () => {
-    const costs = { ...firstCosts, prices }
+    const costs = { ...costFields.first, prices }
     expect(await said('cost', built('mixed-full-height'))).toBe(compare.table.noPrice)
     expect(await said('cost', built('dry-full-height', costs))).toBe(compare.table.noPrice)
     expect(await said('cost', built('mixed-bracket-pier', costs))).toBe(compare.table.noLifeCost)

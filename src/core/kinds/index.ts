@@ -1,5 +1,4 @@
-import type { BracketKind, FillKind, FillOf, FillSite, Lift } from '../model/kind.ts'
-import type { Bracket, Fill } from '../model/spec.ts'
+import type { FillSite, Lift } from '../model/kind.ts'
 import { barLegs } from './bracket/barLegs.ts'
 import { basePlate } from './bracket/basePlate.ts'
 import { knifePlate } from './bracket/knifePlate.ts'
@@ -12,35 +11,28 @@ import { mixedBracketPier } from './fill/mixedBracketPier.ts'
 import { mixedCollar } from './fill/mixedCollar.ts'
 import { mixedFullHeight } from './fill/mixedFullHeight.ts'
 
-/** A record of any fill kind, when it is not known which. */
-export type AnyFillKind = { [K in Fill['kind']]: FillKind<FillOf<K>> }[Fill['kind']]
-
 /** Every way to fill the hole, in the order in which they are offered. The only list; adding one is a file and a line here. */
-export const fillKinds = [
-  dryBagAtFoot,
-  dryFullHeight,
-  mixedFullHeight,
-  mixedCollar,
-  mixedBracketPier,
-  granularOnPad,
-  flowableFill,
-] as const satisfies readonly AnyFillKind[]
+export const fillKinds = [dryBagAtFoot, dryFullHeight, mixedFullHeight, mixedCollar, mixedBracketPier, granularOnPad, flowableFill] as const
 
 /** Every bracket shape. */
-export const bracketKinds: readonly BracketKind[] = [barLegs, sidePlates, knifePlate, basePlate]
+export const bracketKinds = [barLegs, sidePlates, knifePlate, basePlate] as const
+
+/** A record of any kind, when it is not known which. */
+export type AnyFillKind = (typeof fillKinds)[number]
+type AnyBracketKind = (typeof bracketKinds)[number]
 
 /** Record of a kind in use. Throws on an unlisted id: validation has refused it long before. */
-export function fillKind(id: Fill['kind']): AnyFillKind {
+export function fillKind(id: AnyFillKind['id']): AnyFillKind {
   const kind = fillKinds.find((k) => k.id === id)
   if (!kind) throw new Error(`fillKind: no kind "${id}"`)
   return kind
 }
-export function bracketKind(id: Bracket['kind']): BracketKind {
+export function bracketKind(id: AnyBracketKind['id']): AnyBracketKind {
   const kind = bracketKinds.find((k) => k.id === id)
   if (!kind) throw new Error(`bracketKind: no kind "${id}"`)
   return kind
 }
 
 /** The lifts that a pier's fill places. The record and the fill carry the same id, which the compiler can't see. */
-export const liftsOf = (fill: Fill, site: FillSite): readonly Lift[] =>
-  (fillKind(fill.kind).lifts as (fill: Fill, site: FillSite) => readonly Lift[])(fill, site)
+export const liftsOf = (fill: AnyFillKind['defaults'], site: FillSite): readonly Lift[] =>
+  (fillKind(fill.kind).lifts as (fill: AnyFillKind['defaults'], site: FillSite) => readonly Lift[])(fill, site)

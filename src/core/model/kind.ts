@@ -2,9 +2,8 @@ import type { Metres, UnitWeight } from '../units/quantity.ts'
 import type { SourceId } from '../engineering/sources.ts'
 import type { LiftEnd } from '../geometry/fillStack.ts'
 import type { ConvexSolid } from '../geometry/placed.ts'
-import type { Field } from './field.ts'
 import type { Role } from './solid.ts'
-import type { BarGrade, BarSize, Bracket, Fill, PierSpec } from './spec.ts'
+import type { BarGrade, BarSize } from './spec.ts'
 
 /** One lift of placed material, from the top of the lift below it up to `to`. `label` is a key into the text table. */
 export type Lift = Readonly<{ id: string; role: Role; label: string; to: LiftEnd }>
@@ -45,39 +44,6 @@ export type Supply = 'bags' | 'ready-mix' | 'loose' | 'none'
 /** What stands against the wood, for the exposure table. */
 export type Contact = 'native-soil' | 'backfill' | 'dry-mix' | 'concrete' | 'granular' | 'gravel' | 'flowable-fill' | 'air'
 
-/** The fill of one kind. */
-export type FillOf<K extends Fill['kind']> = Extract<Fill, { kind: K }>
-
-/**
- * A way to fill the hole: one file, one record, one line in kinds/index.ts. Views draw from the record;
- * nothing outside core/kinds compares a kind's id.
- */
-export type FillKind<F extends Fill = Fill> = Readonly<{
-  id: F['kind']
-  support: PierSpec['support']['kind']
-  /** Fields of its own, paths under 'fill.'. */
-  fields: readonly Field[]
-  defaults: F
-  /** Bottom up, ending at grade or at the finished top. */
-  lifts(fill: F, site: FillSite): readonly Lift[]
-  /** Role of a lift to how it is ordered. */
-  supply: Readonly<Partial<Record<Role, Supply>>>
-  /** How mix that is placed dry gets its water: poured on by the crew, or left to the ground. Only of such kinds. */
-  wetting?: 'from-the-top' | 'by-the-ground'
-  /** Does the finished top (crown, rim) belong to this kind, or does it end at grade? */
-  hasTop: boolean
-  counting: FillCounting
-  /** The same once cores taken from the mix as placed are not below the code's limits; only where cores can tell. */
-  cored?: FillCounting
-  /** Width that bears sideways: the hole (bonded concrete) or the post alone, IBC 1807.3.3 options. */
-  lateralWidth: 'hole' | 'post'
-  /** Construction steps, keys into the text table. */
-  steps: readonly string[]
-  /** Things that go wrong, questions to ask, cautions: keys into the text table. */
-  cautions: readonly string[]
-  sources: readonly SourceId[]
-}>
-
 /** The frame a bracket is drawn in: concrete's finished landing and the post that stands on it. */
 export type BracketSite = Readonly<{
   /** Top of the concrete under the bracket [m], signed. */
@@ -102,23 +68,5 @@ export type BracketLegs =
       /** Between two neighbours, centre to centre [m]. */
       apart(site: BracketSite): Metres
     }>
-
-export type BracketKind = Readonly<{
-  id: Bracket['kind']
-  fields: readonly Field[]
-  defaults: Bracket
-  parts(bracket: Bracket, site: BracketSite): readonly BracketPart[]
-  /** Half-width of the level landing it needs on the concrete [m]. */
-  landingRadius(bracket: Bracket, site: BracketSite): Metres
-  /** Shear planes at each bolt and where the steel is, for the yield equations. */
-  bolts: 'side plates' | 'knife plate'
-  /** How the steel is held in the concrete. */
-  anchorage: 'legs cast in' | 'anchored after curing'
-  /** Null where nothing is cast in. */
-  legs: BracketLegs | null
-  steps: readonly string[]
-  cautions: readonly string[]
-  sources: readonly SourceId[]
-}>
 
 export type MaterialWeight = Readonly<{ unitWeight: UnitWeight; source: SourceId }>

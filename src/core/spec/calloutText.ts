@@ -1,9 +1,13 @@
 import type { Result } from '../model/issue.ts'
 import type { Callout, PierDocument } from '../model/spec.ts'
+import { calloutFields } from './pier/callout.ts'
 import { makeDocument } from './validate.ts'
 
+const { number, date, notes } = calloutFields.fields
 /** Words of a drawing that stay in the file, and the most characters each may have. */
-export const calloutTexts = { number: 80, date: 40, notes: 4000 } as const satisfies Partial<Readonly<Record<keyof Callout, number>>>
+export const calloutTexts = { number: number.most, date: date.most, notes: notes.most } as const satisfies Partial<
+  Readonly<Record<keyof Callout, number>>
+>
 export type CalloutText = keyof typeof calloutTexts
 
 /** Puts the number, the date or the notes of the drawing in place. Refused without a callout, and when it is too long. */

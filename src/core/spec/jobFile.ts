@@ -3,14 +3,14 @@ import type { Issue, Result } from '../model/issue.ts'
 import type { PierDocument, PierSpec } from '../model/spec.ts'
 import { parseQuantity } from '../units/parse.ts'
 import { outOfBoundsAlone } from './bounds.ts'
-import { defaultSpec } from './defaults.ts'
+import type { FieldNode } from '../fields/node.ts'
 import { fields, visibleFields } from './fields.ts'
 import { jobIssues } from './jobIssues.ts'
 import { textIssues, withoutForbidden } from './jobText.ts'
 import { migrated } from './migrate.ts'
-import { valueAt, withValueAt } from './path.ts'
+import { valueAt } from './path.ts'
 import { jobSchema } from './schema.ts'
-import { firstBars } from './steelFields.ts'
+import { pierFields } from './pier/pier.ts'
 import { makeDocument } from './validate.ts'
 import { isText } from './writeJob.ts'
 
@@ -85,39 +85,27 @@ function wordsEnd(text: string): number {
   }
 }
 
-/** Values of fields that this pier does not show and the file may leave out. */
-const unseen: Readonly<Record<string, unknown>> = {
-  'bars.spacing': firstBars.spacing,
-  'top.shape': defaultSpec.top.shape,
-  'top.rise': defaultSpec.top.rise,
-  'top.rim': defaultSpec.top.rim,
-  'top.heaped': defaultSpec.top.heaped,
-  'concrete.strength': defaultSpec.concrete.strength,
-  'concrete.unitWeight': defaultSpec.concrete.unitWeight,
-  'concrete.bagSize': defaultSpec.concrete.bagSize,
-}
-
 /** The spec with nothing left out; a field that this pier shows and the file does not have is an issue. */
 function completed(partial: PierSpec): Readonly<{ spec: PierSpec; missing: readonly Issue[] }> {
-  const left = Object.keys(unseen).filter((path) => {
-    const holder = path.slice(0, path.lastIndexOf('.'))
-    return valueAt(partial, path) === undefined && valueAt(partial, holder) !== null
-  })
-  const filled = left.reduce((whole, path) => withValueAt(whole, path, unseen[path]), partial)
-  const spec: PierSpec = {
-    ...filled,
-    bars: filled.bars && inOrder(filled.bars, firstBars),
-    top: inOrder(filled.top, defaultSpec.top),
-    concrete: inOrder(filled.concrete, defaultSpec.concrete),
-  }
+  const left: string[] = []
+  const spec = filled(pierFields, partial, '', left) as PierSpec
   const shown = new Set(visibleFields(spec).map((field) => field.path))
-  const missing = left.filter((path) => shown.has(path)).map((path): Issue => ({ code: 'missing', severity: 'error', path }))
-  return { spec, missing }
+  return { spec, missing: left.filter((path) => shown.has(path)).map((path) => ({ code: 'missing', severity: 'error', path })) }
 }
 
-/** The same object with its keys in the order of `model`, so that a file is written in one order only. */
-const inOrder = <T extends object>(object: T, model: T): T =>
-  Object.fromEntries(Object.keys(model).map((key) => [key, object[key as keyof T]])) as T
+/** A value with what it lacks as in the first pier, its keys in the order of the tree; paths of what it lacks are put into `left`. */
+function filled(node: FieldNode, value: unknown, path: string, left: string[]): unknown {
+  if (value === undefined) left.push(path)
+  if (value === undefined) return node.start
+  const isHolder = node.type === 'group' || node.type === 'part'
+  if (!isHolder || value === null) return value
+  return Object.fromEntries(
+    Object.entries(node.fields).map(([key, inner]) => [
+      key,
+      filled(inner, valueAt(value, key), path === '' ? key : `${path}.${key}`, left),
+    ]),
+  )
+}
 
 function typedTexts(job: unknown): Record<string, string> {
   const pier = valueAt(job, 'pier')

@@ -1,21 +1,10 @@
 import type { Result } from '../model/issue.ts'
 import type { PierDocument, SoilMechanism } from '../model/spec.ts'
+import { pierFields } from './pier/pier.ts'
 import { makeDocument } from './validate.ts'
 
-/** Soil mechanisms that may be chosen. The presumptive upper bound is not among them: it is never a capacity. */
-export const soilMechanisms = [
-  'friction-and-weight',
-  'rational-friction-and-weight',
-  'depth-friction-and-weight',
-  'clay-adhesion-and-weight',
-  'user-friction-and-weight',
-  'cone-over-ledge',
-  'breakout-of-ledge',
-] as const satisfies readonly SoilMechanism[]
-
-/** A reason says something [characters]. */
-export const shortestReason = 10
-export const longestReason = 500
+const { least: shortestReason, most } = pierFields.fields.judgement.fields.reason
+export const longestReason = most
 
 /**
  * Uses a soil mechanism other than the least one, for a reason that is typed; null goes back to the least. The reason stays in the file and

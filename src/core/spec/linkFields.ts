@@ -1,32 +1,26 @@
 import type { Result } from '../model/issue.ts'
 import type { PierDocument } from '../model/spec.ts'
+import type { FieldNode, Shape, Word } from '../fields/node.ts'
 import { fillKinds } from '../kinds/index.ts'
 import { deepFreeze } from './freeze.ts'
 import { readJob } from './jobFile.ts'
-import { fieldBy, type Word } from './linkContent.ts'
-import { linkTable } from './linkTable.ts'
+import { linkedFields } from './linkContent.ts'
 import { schemaVersion } from './migrate.ts'
+import { pierFields } from './pier/pier.ts'
 
 /** The pier that a link's content says, through the same gate as a job file. Refused as 'link-content' when it is not one of ours. */
 export function documentFromContent(content: string): Result<PierDocument> {
   const words = wordsOf(content)
   if (words === undefined) return refused
-  const said = new Map(
-    linkTable.map(([path, key, silent]) => [path, { word: words.has(key) ? (words.get(key) ?? null) : silent, isSaid: words.has(key) }]),
-  )
-  const isTyped = (path: string) => {
-    const here = said.get(path)
-    return here?.isSaid === true && typeof here.word === 'string' && !here.word.startsWith('=')
-  }
-  const known = new Set(linkTable.map(([, key]) => key))
+  const known = new Map(linkedFields.map((field) => [field.link, field.path]))
   if ([...words.keys()].some((key) => !known.has(key))) return refused
-  const word = (path: string): Word => said.get(path)?.word ?? null
-  const pier: Record<string, unknown> = {}
-  for (const [path] of linkTable) if (belongs(path, word)) place(pier, path.split('.'), jobValue(path, word(path)))
-  const support = fillKinds.find((kind) => kind.id === word('fill.kind'))?.support
-  place(pier, ['support', 'kind'], support)
-  const read = readJob({ pierglass: schemaVersion, pier })
+  const said = new Map([...words].map(([key, word]) => [known.get(key) ?? '', word]))
+  const read = readJob({ pierglass: schemaVersion, pier: told(pierFields.fields, '', said) })
   if (!read.ok) return { ok: false, issues: [...refused.issues, ...read.issues] }
+  const isTyped = (path: string): boolean => {
+    const word = said.get(path)
+    return typeof word === 'string' && !word.startsWith('=')
+  }
   const written = Object.fromEntries(Object.entries(read.value.written).filter(([path]) => isTyped(path)))
   return { ...read, value: deepFreeze({ ...read.value, written }) }
 }
@@ -49,33 +43,33 @@ function wordsOf(content: string): ReadonlyMap<string, Word> | undefined {
   return words.size * 2 === list.length ? words : undefined
 }
 
-/** Does a field belong to a pier of these parts and kinds? A part that is off takes its own fields with it. */
-function belongs(path: string, word: (path: string) => Word): boolean {
-  const steps = path.split('.')
-  const holders = steps.slice(1).map((_, i) => steps.slice(0, i + 1).join('.'))
-  if (holders.some((holder) => fieldBy.get(holder)?.type === 'part' && word(holder) !== 1)) return false
-  const kind = fillKinds.find((one) => one.id === word('fill.kind'))
-  if (path.startsWith('fill.')) return path === 'fill.kind' || (kind?.fields.some((field) => field.path === path) ?? false)
-  if (path.startsWith('support.')) return (path === 'support.foot') === (kind?.support === 'embedded')
-  const soil = /^(site(?:\.lower)?\.soil)\.(\w+)$/.exec(path)
-  if (soil === null || soil[2] === 'kind') return true
-  return (soil[2] === 'class') === (word(`${soil[1]}.kind`) === 'presumptive')
-}
+/** Words by path; where a link is silent, its silent value. */
+type Said = ReadonlyMap<string, Word>
 
-const jobValue = (path: string, word: Word): unknown => {
-  if (fieldBy.get(path)?.type === 'part') return word === 1 ? {} : null
-  return typeof word === 'string' && word.startsWith('=') ? word.slice(1) : word
-}
+/** What a job file of these words holds below a path. A part that is off, and a kind that is not chosen, take their own fields with them. */
+const told = (shape: Shape, holder: string, said: Said): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(
+    Object.entries(shape).flatMap(([key, node]) => {
+      const value = toldAt(node, holder === '' ? key : `${holder}.${key}`, said)
+      return value === undefined ? [] : [[key, value]]
+    }),
+  )
 
-function place(into: Record<string, unknown>, steps: readonly string[], value: unknown): void {
-  const [key, ...rest] = steps
-  if (key === undefined) return
-  if (rest.length === 0) {
-    into[key] = value
-    return
+function toldAt(node: FieldNode, path: string, said: Said): unknown {
+  const word = (at: string, silent: Word): Word => {
+    const one = said.get(at)
+    return one === undefined ? silent : one
   }
-  const inner = into[key]
-  const holder: Record<string, unknown> = typeof inner === 'object' && inner !== null ? (inner as Record<string, unknown>) : {}
-  into[key] = holder
-  place(holder, rest, value)
+  if (node.type === 'group') return told(node.fields, path, said)
+  if (node.type === 'either') {
+    const chosen = node.isAsked ? word(`${path}.kind`, node.silent) : supportOf(word('fill.kind', pierFields.fields.fill.silent))
+    return { kind: chosen, ...told(node.kinds.find(({ id }) => id === chosen)?.fields ?? {}, path, said) }
+  }
+  if (node.type === 'text' || node.link === undefined) return undefined
+  const here = word(path, node.silent)
+  if (node.type === 'part') return here === 1 ? told(node.fields, path, said) : null
+  return typeof here === 'string' && here.startsWith('=') ? here.slice(1) : here
 }
+
+/** Where the post stands follows from the fill. */
+const supportOf = (fill: Word): Word => fillKinds.find((kind) => kind.id === fill)?.support ?? null

@@ -3,8 +3,8 @@ import { cover } from '../engineering/tables/concrete.ts'
 import type { Callout, Hole, PierSpec, Site, ThroughBars } from '../model/spec.ts'
 import { metres } from '../units/quantity.ts'
 import { toSI } from '../units/factors.ts'
-import { firstCallout } from './calloutFields.ts'
-import { firstBars } from './steelFields.ts'
+import { calloutFields } from './pier/callout.ts'
+import { throughBarFields } from './pier/steel.ts'
 
 const inch = toSI(1, 'in')
 /** Down to a whole inch, so that a part starts with a size that can be bought or dug. */
@@ -31,11 +31,11 @@ const bars = ({ hole, post }: PierSpec): ThroughBars => {
   const section = postSections[post.section]
   const covered = hole.diameter - 2 * cover.castAgainstEarth.value
   const length = Math.max(covered, Math.min(section.width + 4 * inch, hole.diameter))
-  return { ...firstBars, length: wholeInches(length, 3) }
+  return { ...throughBarFields.first, length: wholeInches(length, 3) }
 }
 
 /** A load that was entered from the drawing is on the drawing. */
-const callout = ({ loads }: PierSpec): Callout => ({ ...firstCallout, uplift: loads.entered?.uplift ?? null })
+const callout = ({ loads }: PierSpec): Callout => ({ ...calloutFields.first, uplift: loads.entered?.uplift ?? null })
 
 const fitted: Readonly<Record<string, (spec: PierSpec) => unknown>> = {
   'hole.bell': bell,

@@ -1,3 +1,4 @@
+import type { Condition } from '../fields/node.ts'
 import { fillKind } from '../kinds/index.ts'
 import type { Role } from '../model/solid.ts'
 import type { PierSpec } from '../model/spec.ts'
@@ -12,11 +13,22 @@ export const placesMix = (spec: PierSpec): boolean => (places(spec, 'concrete') 
 export const usesConcrete = (spec: PierSpec): boolean =>
   places(spec, 'concrete') || places(spec, 'dry-mix') || spec.hole.base?.material === 'concrete'
 
-/** Is mix placed dry, to be wetted where it lies? */
-export const placesDryMix = (spec: PierSpec): boolean => places(spec, 'dry-mix')
-
-/** Does the crew pour water on it? */
-export const isWatered = (spec: PierSpec): boolean => fillKind(spec.fill.kind).wetting === 'from-the-top'
-
 /** Does the finished top (crown, rim, heaped soil) belong to this way of filling? */
 export const hasTop = (spec: PierSpec): boolean => fillKind(spec.fill.kind).hasTop
+
+/** What decides whether a pier has an input, beyond the part or the kind that holds it. */
+export const conditions: Readonly<Record<Condition, (spec: PierSpec) => boolean>> = {
+  'post in the hole': ({ support }) => support.kind === 'embedded',
+  'post on a bracket': ({ support }) => support.kind === 'bracket',
+  'mix round the post': placesMix,
+  'concrete or dry mix': usesConcrete,
+  'dry mix': (spec) => places(spec, 'dry-mix'),
+  watered: ({ fill }) => fillKind(fill.kind).wetting === 'from-the-top',
+  'finished top': hasTop,
+  'shaped top': ({ top }) => top.shape !== 'flat',
+  'several bars': ({ bars }) => bars !== null && bars.count > 1,
+  slope: ({ site }) => site.slope > 0,
+  'free roof': ({ loads }) => loads.estimate?.roof.startsWith('free') ?? false,
+  'own years': ({ life }) => life.reference === 'own',
+  'no own months': ({ life }) => life.months === null,
+}

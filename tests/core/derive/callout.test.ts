@@ -4,7 +4,7 @@ import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { fillKinds } from '../../../src/core/kinds/index.ts'
 import { type CalloutItem, type CalloutItemId, calloutItemIds } from '../../../src/core/model/calloutResult.ts'
 import type { Callout, PierSpec } from '../../../src/core/model/spec.ts'
-import { firstCallout } from '../../../src/core/spec/calloutFields.ts'
+import { calloutFields } from '../../../src/core/spec/pier/callout.ts'
 import { defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { withChoice } from '../../../src/core/spec/choose.ts'
 import { withValueAt } from '../../../src/core/spec/path.ts'
@@ -27,7 +27,7 @@ const level: PierSpec = {
 }
 const filled = (kind: string, spec = level): PierSpec => withChoice(spec, 'fill.kind', kind)
 const check = (drawn: Partial<Callout>, spec: PierSpec = level) => {
-  const { callout } = derivePier({ ...spec, callout: { ...firstCallout, ...drawn } })
+  const { callout } = derivePier({ ...spec, callout: { ...calloutFields.first, ...drawn } })
   return callout ?? expect.fail('no check')
 }
 const one = (id: CalloutItemId, drawn: Partial<Callout>, spec: PierSpec = level): CalloutItem =>
@@ -137,7 +137,7 @@ describe('[D4] edges: meets is not below the figure, less what the drawing allow
     [17.5, 0.5, 18, 'meets'],
     [17.49, 0.5, 18, 'falls short'],
   ])('%s in with %s in allowed under %s in: %s', (set, allowed, drawn, verdict) => {
-    const tolerance = { ...firstCallout.tolerance, diameter: inch(allowed) }
+    const tolerance = { ...calloutFields.first.tolerance, diameter: inch(allowed) }
     expect(one('diameter', { diameter: inch(drawn), tolerance }, wide(set)).verdict).toBe(verdict)
   })
 
@@ -262,7 +262,7 @@ describe('[D6] what the drawing does not ask for', () => {
 
 describe('[D7] every kind and every drawing', () => {
   const full: Callout = {
-    ...firstCallout,
+    ...calloutFields.first,
     diameter: inch(18),
     depth: inch(48),
     strength: psi(3000),

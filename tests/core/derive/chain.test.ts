@@ -5,7 +5,7 @@ import type { LoadEstimate, PierSpec } from '../../../src/core/model/spec.ts'
 import type { Check } from '../../../src/core/model/worked.ts'
 import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { setChoice } from '../../../src/core/spec/edit.ts'
-import { firstEstimate } from '../../../src/core/spec/loadFields.ts'
+import { loadFields } from '../../../src/core/spec/pier/loads.ts'
 import { toSI } from '../../../src/core/units/factors.ts'
 import { metres, pascals, radians, slope } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'
@@ -13,7 +13,7 @@ import { checkOf, entered, foot, inch, plainPier, pound, stepOf } from './pierOf
 
 const psi = (value: number) => pascals(toSI(value, 'psi'))
 const links: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-connection', 'uplift-concrete'])
-const w4: LoadEstimate = { ...firstEstimate, flow: 'obstructed', roofAngle: radians(Math.atan(4 / 12)) }
+const w4: LoadEstimate = { ...loadFields.fields.estimate.first, flow: 'obstructed', roofAngle: radians(Math.atan(4 / 12)) }
 
 const filled = (kind: string): PierSpec => {
   const chosen = setChoice(defaultDocument, 'fill.kind', kind)

@@ -4,7 +4,7 @@ import type { PierResult } from '../../../src/core/model/result.ts'
 import type { EnteredLoads, PierSpec } from '../../../src/core/model/spec.ts'
 import type { Check, Worked } from '../../../src/core/model/worked.ts'
 import { defaultSpec } from '../../../src/core/spec/defaults.ts'
-import { firstEntered } from '../../../src/core/spec/loadFields.ts'
+import { loadFields } from '../../../src/core/spec/pier/loads.ts'
 import { fromSI, toSI, type UnitId } from '../../../src/core/units/factors.ts'
 import { metres, newtons, slope } from '../../../src/core/units/quantity.ts'
 
@@ -19,7 +19,10 @@ export const plainPier: PierSpec = {
   hole: { ...defaultSpec.hole, diameter: inch(24), depth: foot(5) },
 }
 
-export const entered = (loads: Partial<EnteredLoads>): PierSpec['loads'] => ({ entered: { ...firstEntered, ...loads }, estimate: null })
+export const entered = (loads: Partial<EnteredLoads>): PierSpec['loads'] => ({
+  entered: { ...loadFields.fields.entered.first, ...loads },
+  estimate: null,
+})
 
 export const checkOf = (result: PierResult, id: string): Check =>
   result.checks.find((check) => check.id === id) ?? expect.fail(`no check "${id}" among ${result.checks.map((one) => one.id).join(', ')}`)

@@ -4,7 +4,7 @@ import { pierFrame } from '../../../src/core/derive/pierFrame.ts'
 import { sources } from '../../../src/core/engineering/sources.ts'
 import { cutMeshes } from '../../../src/core/geometry/cutMeshes.ts'
 import { type AnyFillKind, bracketKinds, fillKinds } from '../../../src/core/kinds/index.ts'
-import type { Field } from '../../../src/core/model/field.ts'
+import type { Shape } from '../../../src/core/fields/node.ts'
 import type { Counting } from '../../../src/core/model/kind.ts'
 import type { Cut } from '../../../src/core/model/solid.ts'
 import type { Bracket, Fill, PierSpec } from '../../../src/core/model/spec.ts'
@@ -22,9 +22,8 @@ const withFill = (kind: AnyFillKind, fill: Fill = kind.defaults, bracket: Bracke
 })
 
 /** The defaults with one own field put to each end of its range, or to each of its choices. */
-const extremes = <T extends object>(defaults: T, fields: readonly Field[]): T[] =>
-  fields.flatMap((field) => {
-    const key = field.path.split('.').pop() ?? ''
+const extremes = <T extends object>({ defaults, fields }: Readonly<{ defaults: T; fields: Shape }>): T[] =>
+  Object.entries(fields).flatMap(([key, field]) => {
     const values = field.type === 'number' ? [field.min, field.max] : field.type === 'choice' ? field.choices : []
     return values.map((value) => ({ ...defaults, [key]: value }))
   })
@@ -61,7 +60,7 @@ describe('[K1] every kind keeps the promises of its record', () => {
   })
 
   it.each(fillKinds.map((kind) => [kind.id, kind] as const))('%s: own fields at both ends are refused or hold', (_, kind) => {
-    for (const fill of extremes<Fill>(kind.defaults, kind.fields)) {
+    for (const fill of extremes<Fill>(kind)) {
       const spec = withFill(kind, fill)
       if (validateSpec(spec).every((issue) => issue.severity !== 'error')) checkWhole(spec)
     }
@@ -89,7 +88,7 @@ describe('[K1] every kind keeps the promises of its record', () => {
 
   it.each(bracketKinds.map((kind) => [kind.id, kind] as const))('bracket %s: defaults and ends of its fields hold', (_, kind) => {
     const pier = fillKinds.find((fill) => fill.support === 'bracket') ?? expect.fail('no fill takes a bracket')
-    for (const bracket of [kind.defaults, ...extremes<Bracket>(kind.defaults, kind.fields)]) {
+    for (const bracket of [kind.defaults, ...extremes<Bracket>(kind)]) {
       const spec = withFill(pier, pier.defaults, bracket)
       if (validateSpec(spec).some((issue) => issue.severity === 'error')) continue
       const result = checkWhole(spec)

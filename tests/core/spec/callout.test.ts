@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { calloutFields, firstCallout } from '../../../src/core/spec/calloutFields.ts'
+import { fields } from '../../../src/core/spec/fields.ts'
+import { calloutFields } from '../../../src/core/spec/pier/callout.ts'
 import { setCalloutText } from '../../../src/core/spec/calloutText.ts'
 import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { setChoice, setField, setPart } from '../../../src/core/spec/edit.ts'
@@ -23,7 +24,7 @@ const entered = (): PierDocument => {
 describe('[D1] the drawing in the document', () => {
   it('is none at first, and starts with nothing on it', () => {
     expect(defaultSpec.callout).toBeNull()
-    expect(open(setPart(defaultDocument, 'callout', true)).spec.callout).toEqual(firstCallout)
+    expect(open(setPart(defaultDocument, 'callout', true)).spec.callout).toEqual(calloutFields.first)
   })
 
   it('takes over a load that was entered from the drawing', () => {
@@ -38,7 +39,7 @@ describe('[D1] the drawing in the document', () => {
     expect(document.spec.callout?.mixed).toBe('yes')
     expect(open(setChoice(document, 'callout.mixed', null)).spec.callout?.mixed).toBeNull()
     expect(open(setField(document, 'callout.diameter', '', 'us')).spec.callout?.diameter).toBeNull()
-    for (const field of calloutFields)
+    for (const field of fields.filter(({ group }) => group === 'drawing'))
       expect('nullable' in field && field.nullable === true, field.path).toBe(/^callout\.\w+$/.test(field.path))
   })
 
@@ -63,7 +64,7 @@ describe('[D1] the drawing in the document', () => {
     delete job.pier.callout
     expect(open(parseJob(JSON.stringify(job))).spec.callout).toBeNull()
     job.pier.callout = { diameter: '18 in' }
-    expect(open(parseJob(JSON.stringify(job))).spec.callout).toEqual({ ...firstCallout, diameter: toSI(18, 'in') })
+    expect(open(parseJob(JSON.stringify(job))).spec.callout).toEqual({ ...calloutFields.first, diameter: toSI(18, 'in') })
   })
 
   it.each([

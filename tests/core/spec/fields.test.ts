@@ -8,17 +8,19 @@ import { outOfBounds } from '../../../src/core/spec/bounds.ts'
 import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { fieldAt, fields, visibleFields } from '../../../src/core/spec/fields.ts'
 import { deepFreeze } from '../../../src/core/spec/freeze.ts'
+import { fieldGroups, type FieldNode } from '../../../src/core/fields/node.ts'
 import { issueCodes } from '../../../src/core/spec/issueCodes.ts'
 import { shortText } from '../../../src/core/spec/jobFile.ts'
-import { linkTable } from '../../../src/core/spec/linkTable.ts'
+import { linkedFields } from '../../../src/core/spec/linkContent.ts'
 import { valueAt, withValueAt } from '../../../src/core/spec/path.ts'
+import { pierFields } from '../../../src/core/spec/pier/pier.ts'
 import { validateSpec } from '../../../src/core/spec/validate.ts'
 import { parseQuantity } from '../../../src/core/units/parse.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
+import releasedKeys from '../../state/links/keys-1.json' with { type: 'json' }
 
 const numbers = fields.flatMap((field) => (field.type === 'number' ? [field] : []))
 const paths = [...new Set(fields.map((field) => field.path))]
-const groups = ['site', 'hole', 'post', 'fill', 'steel', 'top', 'concrete', 'water', 'loads', 'drawing', 'years']
 
 describe('the table of fields', () => {
   it('offers every row of evidence that gives a life', () => {
@@ -26,7 +28,7 @@ describe('the table of fields', () => {
   })
 
   it('stands in building order', () => {
-    const order = fields.map((field) => groups.indexOf(field.group))
+    const order = fields.map((field) => fieldGroups.indexOf(field.group))
     expect(order).toEqual([...order].sort((a, b) => a - b))
     expect(order).not.toContain(-1)
   })
@@ -90,33 +92,46 @@ describe('the table of fields', () => {
     expect(validateSpec(defaultSpec)).toEqual([])
     expect(Object.isFrozen(defaultDocument.spec.site.soil)).toBe(true)
   })
+})
 
-  it.each(fillKinds.map((kind) => [kind.id, kind] as const))('%s owns fields under fill. only, and its defaults fill them', (_, kind) => {
-    for (const field of kind.fields) {
-      expect(field.path).toMatch(/^fill\./)
-      expect(valueAt({ fill: kind.defaults }, field.path)).not.toBeUndefined()
-    }
-    expect(Object.keys(kind.defaults)).toHaveLength(kind.fields.length + 1)
+describe('the declarations', () => {
+  it('say of every field where it is asked, and behind a field that there is', () => {
+    const known = new Set(paths)
+    for (const { after } of nodes(pierFields)) if (after !== undefined) expect(known).toContain(after)
   })
 
-  it.each(bracketKinds.map((kind) => [kind.id, kind] as const))(
-    '%s owns fields under support.bracket. only, and its defaults fill them',
-    (_, kind) => {
-      for (const field of kind.fields) expect(valueAt({ support: { bracket: kind.defaults } }, field.path)).not.toBeUndefined()
-      expect(Object.keys(kind.defaults)).toHaveLength(kind.fields.length + 1)
+  it('of kinds that share a path share its key and its silent value', () => {
+    for (const path of paths) {
+      const alike = fields.filter((field) => field.path === path).map(({ link, silent }) => `${link} ${silent}`)
+      expect(new Set(alike).size, path).toBe(1)
+    }
+  })
+
+  it.each([...fillKinds, ...bracketKinds].map((kind) => [kind.id, kind] as const))(
+    '%s starts with a value of each field of its own',
+    (id, kind) => {
+      expect(Object.keys(kind.defaults)).toEqual(['kind', ...Object.keys(kind.fields)])
+      expect(kind.defaults.kind).toBe(id)
     },
   )
 })
 
-describe('the table of links', () => {
-  it('has each field once, under a key of its own', () => {
-    expect(linkTable.map(([path]) => path).sort()).toEqual([...paths].sort())
-    expect(new Set(linkTable.map(([, key]) => key)).size).toBe(linkTable.length)
-    for (const [, key] of linkTable) expect(key).toMatch(/^[a-z]{2}$/)
+describe('what a link says', () => {
+  it('has a key of its own for each field', () => {
+    expect(linkedFields.map(({ path }) => path).sort()).toEqual([...paths].sort())
+    expect(new Set(linkedFields.map(({ link }) => link)).size).toBe(linkedFields.length)
+    for (const { link } of linkedFields) expect(link).toMatch(/^[a-z]{2}$/)
+  })
+
+  it('and what it leaves out is for ever: keys, silent values and order are those of every release', () => {
+    const released = new Set(releasedKeys.map(([, key]) => key))
+    expect(linkedFields.filter(({ link }) => released.has(link)).map(({ path, link, silent }) => [path, link, silent])).toEqual(
+      releasedKeys,
+    )
   })
 
   it('is silent about texts that a file would write in the same way', () => {
-    for (const [path, , silent] of linkTable) {
+    for (const { path, silent } of linkedFields) {
       const field = numbers.find((one) => one.path === path)
       if (field === undefined || typeof silent !== 'string') continue
       const reading = parseQuantity(silent, field.quantity)
@@ -158,4 +173,10 @@ describe('issue codes', () => {
 function leaves(node: unknown, path = ''): string[] {
   if (typeof node !== 'object' || node === null) return [path]
   return Object.entries(node).flatMap(([key, value]) => leaves(value, path === '' ? key : `${path}.${key}`))
+}
+
+function nodes(node: FieldNode): FieldNode[] {
+  const held =
+    node.type === 'either' ? node.kinds.map((kind) => kind.fields) : node.type === 'group' || node.type === 'part' ? [node.fields] : []
+  return [node, ...held.flatMap((shape) => Object.values(shape).flatMap(nodes))]
 }

@@ -3,8 +3,8 @@ import { bars } from '../../../src/core/engineering/tables/bars.ts'
 import { cover } from '../../../src/core/engineering/tables/concrete.ts'
 import { postSections } from '../../../src/core/engineering/tables/postSections.ts'
 import type { BarSize, PierSpec, Soil } from '../../../src/core/model/spec.ts'
-import { soilMechanisms } from '../../../src/core/spec/judgement.ts'
-import { firstBars, firstVerticalBars } from '../../../src/core/spec/steelFields.ts'
+import { soilMechanisms } from '../../../src/core/spec/pier/pier.ts'
+import { throughBarFields, verticalBarFields } from '../../../src/core/spec/pier/steel.ts'
 import { validateSpec } from '../../../src/core/spec/validate.ts'
 import { toSI } from '../../../src/core/units/factors.ts'
 import { metres, newtons, pascals, radians, unitWeight } from '../../../src/core/units/quantity.ts'
@@ -53,7 +53,7 @@ const anyBars = (spec: PierSpec): fc.Arbitrary<PierSpec['bars']> =>
       const most = spec.hole.diameter - 2 * cover.castAgainstEarth.value
       const least = postSections[spec.post.section].width + inch(1)
       return {
-        ...firstBars,
+        ...throughBarFields.first,
         size,
         count,
         aboveFoot: metres(up * d),
@@ -76,7 +76,7 @@ export const countedPier: fc.Arbitrary<PierSpec> = anyPier
         frost: between(0, inch(40)),
         blows: maybe(fc.integer({ min: 4, max: 50 })),
         bars: anyBars(spec),
-        vertical: maybe(fc.constant(firstVerticalBars)),
+        vertical: maybe(fc.constant(verticalBarFields.first)),
         mechanism: maybe(fc.constantFrom(...soilMechanisms)),
         rating: maybe(between(5e3, 50e3)),
         strength: between(toSI(2500, 'psi'), toSI(6000, 'psi')),

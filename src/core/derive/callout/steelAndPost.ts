@@ -1,6 +1,6 @@
 import { bars as barTable } from '../../engineering/tables/bars.ts'
 import { type PostSection, postSections } from '../../engineering/tables/postSections.ts'
-import { useClasses } from '../../spec/postFields.ts'
+import { useClassIds } from '../../spec/pier/post.ts'
 import type { CalloutItem } from '../../model/calloutResult.ts'
 import { barLevels, liftAt } from '../placedZones.ts'
 import type { PierFrame } from '../pierFrame.ts'
@@ -92,7 +92,7 @@ export function sectionItem({ callout, frame }: CalloutContext): CalloutItem {
 
 export function treatmentItem({ callout, frame }: CalloutContext): CalloutItem {
   const { treatment } = frame.spec.post
-  const isStrong = callout.treatment === null || useClasses.indexOf(treatment) >= useClasses.indexOf(callout.treatment)
+  const isStrong = callout.treatment === null || useClassIds.indexOf(treatment) >= useClassIds.indexOf(callout.treatment)
   return item({
     id: 'treatment',
     drawn: callout.treatment && choice('callout.treatment', callout.treatment),

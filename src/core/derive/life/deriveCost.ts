@@ -1,7 +1,7 @@
 import { methodCostBand, timesBefore, workedMethodCost } from '../../engineering/life/methodCost.ts'
 import { equalYearlyCost } from '../../engineering/life/presentValue.ts'
 import { weakest } from '../../engineering/showing.ts'
-import { pricePath, priceNames } from '../../spec/costFields.ts'
+import { pricePath, priceNames } from '../../spec/pier/life.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import type { CostResult, LifeResult } from '../../model/timeResult.ts'
 

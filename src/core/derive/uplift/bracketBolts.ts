@@ -2,7 +2,7 @@ import { knifePlateProblem, sidePlateProblem } from '../../engineering/wood/bolt
 import { boltBendingYield } from '../../engineering/tables/bars.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import { postDesignValues } from '../../engineering/tables/species.ts'
-import { firstBoltAbove, boltSpacing } from '../../kinds/bracket/boltPattern.ts'
+import { firstBoltAbove, boltSpacing } from '../../kinds/bracket/plateParts.ts'
 import { bracketKind } from '../../kinds/index.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Check } from '../../model/worked.ts'

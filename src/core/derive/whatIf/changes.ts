@@ -3,7 +3,7 @@ import { cover } from '../../engineering/tables/concrete.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import type { BarSize, PierSpec, PostSectionId } from '../../model/spec.ts'
 import { placesMix } from '../../spec/placement.ts'
-import { firstVerticalBars } from '../../spec/steelFields.ts'
+import { verticalBarFields } from '../../spec/pier/steel.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
 
@@ -63,7 +63,7 @@ const bell: Change = {
 
 const verticalSteel: Change = {
   id: 'add-vertical-bars',
-  apply: (spec) => (spec.verticalBars || !placesMix(spec) ? null : { ...spec, verticalBars: firstVerticalBars }),
+  apply: (spec) => (spec.verticalBars || !placesMix(spec) ? null : { ...spec, verticalBars: verticalBarFields.first }),
 }
 
 const heavierPost: Readonly<Partial<Record<PostSectionId, PostSectionId>>> = {

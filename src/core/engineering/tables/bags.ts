@@ -26,5 +26,8 @@ export const bags: Readonly<Record<40 | 50 | 60 | 80, Bag>> = {
   80: bag(80, 0.6, 45, [3, 4.5], 'secondary'),
 }
 
+/** Sizes that an input offers [lb]. */
+export const bagSizes = [50, 60, 80] as const
+
 /** Dry mix that makes one volume of mixed concrete, 133.3 lb/ft3. Source: bag-yields. */
 export const dryMixPerVolume = cited<UnitWeight>(133.3, 'pcf', 'bag-yields', 'secondary')

@@ -1,9 +1,10 @@
 import { bars } from '../../engineering/tables/bars.ts'
 import { type ConvexSolid, rod } from '../../geometry/placed.ts'
-import type { BracketKind, BracketSite } from '../../model/kind.ts'
+import type { BracketSite } from '../../model/kind.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { footOf, plateBracket, seatPlate, sidePlateParts } from './plateParts.ts'
+import { bracketOf } from '../record.ts'
+import { footOf, plateSizes, seatPlate, sidePlateParts } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
 const size = '#4' as const
@@ -42,8 +43,9 @@ function hookedLeg(x: number, way: 1 | -1, { top, landing, bottom }: Levels): Co
 }
 
 /** Two plates outside the post on a seat that two reinforcing bars hold above the concrete; each ends in a standard hook down in it. */
-export const barLegs: BracketKind = {
-  ...plateBracket('bar-legs', { embedment: 12 }),
+export const barLegs = bracketOf({
+  id: 'bar-legs',
+  fields: plateSizes({ embedment: '12 in' }),
   parts: (bracket, site) => {
     const levels = { top: footOf(site) - bracket.plateThickness, landing: site.landing, bottom: site.landing - bracket.embedment }
     return [
@@ -64,4 +66,4 @@ export const barLegs: BracketKind = {
   steps: ['set-bracket-in-wet-concrete', 'check-bracket-level'],
   cautions: ['bracket-rating', 'gap-under-post'],
   sources: ['nds-2018-12-3-1', 'irc-r317-1-4', 'aci-318-19-25-4-3'],
-}
+})

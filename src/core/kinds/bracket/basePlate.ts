@@ -1,8 +1,8 @@
 import { box, rod } from '../../geometry/placed.ts'
-import type { BracketKind } from '../../model/kind.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { halfAlong, plateBracket, seatPlate, sidePlateParts } from './plateParts.ts'
+import { bracketOf } from '../record.ts'
+import { halfAlong, plateSizes, seatPlate, sidePlateParts } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
 const anchors = [
@@ -13,8 +13,9 @@ const anchors = [
 ] as const
 
 /** A plate on the cured concrete with four anchors, two short webs up to the seat, and side plates with bolts. */
-export const basePlate: BracketKind = {
-  ...plateBracket('base-plate', { embedment: 6 }),
+export const basePlate = bracketOf({
+  id: 'base-plate',
+  fields: plateSizes({ embedment: '6 in' }),
   parts: (bracket, site) => {
     const t = bracket.plateThickness
     const reachX = site.postWidth / 2 + inch(1.25)
@@ -54,4 +55,4 @@ export const basePlate: BracketKind = {
   steps: ['cure', 'drill-and-clean-anchor-holes', 'set-anchors', 'check-bracket-level'],
   cautions: ['bracket-rating', 'anchors-need-evaluation', 'gap-under-post'],
   sources: ['nds-2018-12-3-1', 'irc-r317-1-4'],
-}
+})

@@ -1,15 +1,15 @@
 import { box } from '../../geometry/placed.ts'
-import type { BracketKind } from '../../model/kind.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { boltRow, plateHeight } from './boltPattern.ts'
-import { footOf, plateBracket } from './plateParts.ts'
+import { bracketOf } from '../record.ts'
+import { boltRow, footOf, plateHeight, plateSizes } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
 
 /** One upright plate in a slot in the post, on a seat; the plate itself runs down into the concrete to a foot. */
-export const knifePlate: BracketKind = {
-  ...plateBracket('knife-plate', { bolt: 0.5, embedment: 12 }),
+export const knifePlate = bracketOf({
+  id: 'knife-plate',
+  fields: plateSizes({ bolt: '0.5 in', embedment: '12 in' }),
   parts: (bracket, site) => {
     const t = bracket.plateThickness
     const foot = footOf(site)
@@ -43,4 +43,4 @@ export const knifePlate: BracketKind = {
   steps: ['set-bracket-in-wet-concrete', 'check-bracket-level', 'slot-and-treat-post-end'],
   cautions: ['bracket-rating', 'gap-under-post', 'slot-needs-treatment'],
   sources: ['nds-2018-12-3-1', 'irc-r317-1-4'],
-}
+})

@@ -1,14 +1,15 @@
 import { box } from '../../geometry/placed.ts'
-import type { BracketKind } from '../../model/kind.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { footOf, halfAlong, plateBracket, seatPlate, sidePlateParts } from './plateParts.ts'
+import { bracketOf } from '../record.ts'
+import { footOf, halfAlong, plateSizes, seatPlate, sidePlateParts } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
 
 /** Two plates outside the post on a seat that two flat legs hold above the concrete; the legs run down into it. */
-export const sidePlates: BracketKind = {
-  ...plateBracket('side-plates', { embedment: 12 }),
+export const sidePlates = bracketOf({
+  id: 'side-plates',
+  fields: plateSizes({ embedment: '12 in' }),
   parts: (bracket, site) => {
     const t = bracket.plateThickness
     const foot = footOf(site)
@@ -30,4 +31,4 @@ export const sidePlates: BracketKind = {
   steps: ['set-bracket-in-wet-concrete', 'check-bracket-level'],
   cautions: ['bracket-rating', 'gap-under-post'],
   sources: ['nds-2018-12-3-1', 'irc-r317-1-4'],
-}
+})

@@ -1,15 +1,18 @@
-import { bags } from '../../engineering/tables/bags.ts'
+import { bagSizes, bags } from '../../engineering/tables/bags.ts'
 import { materials } from '../../engineering/tables/materials.ts'
-import { choiceField, countField } from '../../model/fieldMakers.ts'
-import type { FillKind, FillOf } from '../../model/kind.ts'
+import { count, oneOf } from '../../fields/makers.ts'
 import { counting } from '../counting.ts'
+import { fillOf } from '../record.ts'
 
 /** A bag or more of dry mix emptied round the post's foot, with the dug soil thrown back on top. */
-export const dryBagAtFoot: FillKind<FillOf<'dry-bag-at-foot'>> = {
+export const dryBagAtFoot = fillOf({
   id: 'dry-bag-at-foot',
   support: 'embedded',
-  fields: [countField('fill.bags', 'fill', 1, 20), choiceField('fill.bagSize', 'fill', [50, 60, 80])],
-  defaults: { kind: 'dry-bag-at-foot', bags: 1, bagSize: 80 },
+  fields: {
+    bags: count({ from: 1, to: 20, link: 'fn', silent: 1 }),
+    bagSize: oneOf(bagSizes, { link: 'fb', silent: 80 }),
+  },
+  prices: { first: 'oa', replacement: 'ra' },
   lifts: (fill, site) => {
     const volume = (fill.bags * bags[fill.bagSize].weight.value) / materials['dry-mix'].unitWeight.value
     return [
@@ -31,4 +34,4 @@ export const dryBagAtFoot: FillKind<FillOf<'dry-bag-at-foot'>> = {
   steps: ['drill', 'clean-out', 'place-base', 'set-and-brace', 'empty-bags', 'backfill-in-lifts', 'slope-soil-away'],
   cautions: ['dry-mix-not-verifiable', 'backfill-not-listed'],
   sources: ['ibc-1807-3-3', 'bohnhoff-2003', 'bag-yields'],
-}
+})

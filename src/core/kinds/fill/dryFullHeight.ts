@@ -1,12 +1,12 @@
-import type { FillKind, FillOf } from '../../model/kind.ts'
 import { counting } from '../counting.ts'
+import { fillOf } from '../record.ts'
 
 /** The hole filled with dry mix to the top and wetted from above. */
-export const dryFullHeight: FillKind<FillOf<'dry-full-height'>> = {
+export const dryFullHeight = fillOf({
   id: 'dry-full-height',
   support: 'embedded',
-  fields: [],
-  defaults: { kind: 'dry-full-height' },
+  fields: {},
+  prices: { first: 'ob', replacement: 'rb' },
   lifts: (_fill, site) => [{ id: 'dry-mix', role: 'dry-mix', label: 'dry-mix', to: site.end }],
   supply: { 'dry-mix': 'bags' },
   wetting: 'from-the-top',
@@ -29,4 +29,4 @@ export const dryFullHeight: FillKind<FillOf<'dry-full-height'>> = {
   steps: ['drill', 'clean-out', 'place-base', 'set-and-brace', 'place-bar', 'pour-dry', 'wet-from-top', 'finish-top'],
   cautions: ['dry-mix-not-verifiable'],
   sources: ['ibc-1807-3-3', 'bohnhoff-2003', 'bag-yields'],
-}
+})

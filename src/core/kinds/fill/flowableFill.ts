@@ -1,12 +1,12 @@
-import type { FillKind, FillOf } from '../../model/kind.ts'
 import { counting } from '../counting.ts'
+import { fillOf } from '../record.ts'
 
 /** Controlled low-strength material poured round the post up to grade. */
-export const flowableFill: FillKind<FillOf<'flowable-fill'>> = {
+export const flowableFill = fillOf({
   id: 'flowable-fill',
   support: 'embedded',
-  fields: [],
-  defaults: { kind: 'flowable-fill' },
+  fields: {},
+  prices: { first: 'og', replacement: 'rg' },
   lifts: () => [{ id: 'flowable-fill', role: 'flowable-fill', label: 'flowable-fill', to: { kind: 'grade' } }],
   supply: { 'flowable-fill': 'ready-mix' },
   hasTop: false,
@@ -21,4 +21,4 @@ export const flowableFill: FillKind<FillOf<'flowable-fill'>> = {
   steps: ['drill', 'clean-out', 'place-base', 'set-and-brace', 'pour-flowable', 'cure', 'slope-soil-away'],
   cautions: ['flowable-fill-is-weak'],
   sources: ['ibc-1807-3-3'],
-}
+})

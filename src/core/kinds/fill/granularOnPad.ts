@@ -1,15 +1,13 @@
-import { inches } from '../../model/fieldMakers.ts'
-import type { FillKind, FillOf } from '../../model/kind.ts'
-import { toSI } from '../../units/factors.ts'
-import { metres } from '../../units/quantity.ts'
+import { length } from '../../fields/makers.ts'
 import { counting } from '../counting.ts'
+import { fillOf } from '../record.ts'
 
 /** A concrete footing pad with the post standing on it, and granular backfill compacted in lifts round the post. */
-export const granularOnPad: FillKind<FillOf<'granular-on-pad'>> = {
+export const granularOnPad = fillOf({
   id: 'granular-on-pad',
   support: 'embedded',
-  fields: [inches('fill.pad', 'fill', 4, 24, 1)],
-  defaults: { kind: 'granular-on-pad', pad: metres(toSI(6, 'in')) },
+  fields: { pad: length({ from: '4 in', to: '24 in', link: 'fp', silent: '6 in' }) },
+  prices: { first: 'of', replacement: 'rf' },
   lifts: (fill, site) => [
     { id: 'pad', role: 'concrete', label: 'footing-pad', to: { kind: 'level', y: site.bottom + fill.pad } },
     { id: 'granular', role: 'granular', label: 'granular', to: { kind: 'grade' } },
@@ -27,4 +25,4 @@ export const granularOnPad: FillKind<FillOf<'granular-on-pad'>> = {
   steps: ['drill', 'clean-out', 'place-base', 'place-pad', 'cure', 'set-and-brace', 'granular-in-lifts', 'slope-soil-away'],
   cautions: ['granular-holds-water-in-clay', 'post-not-tied-to-pad'],
   sources: ['ibc-1807-3-3'],
-}
+})

@@ -1,12 +1,12 @@
-import type { FillKind, FillOf } from '../../model/kind.ts'
 import { counting } from '../counting.ts'
+import { fillOf } from '../record.ts'
 
 /** A pier of mixed concrete with a steel bracket set in it or anchored to it; all the wood stands above grade. */
-export const mixedBracketPier: FillKind<FillOf<'mixed-bracket-pier'>> = {
+export const mixedBracketPier = fillOf({
   id: 'mixed-bracket-pier',
   support: 'bracket',
-  fields: [],
-  defaults: { kind: 'mixed-bracket-pier' },
+  fields: {},
+  prices: { first: 'oe', replacement: 're' },
   lifts: (_fill, site) => [{ id: 'concrete', role: 'concrete', label: 'concrete', to: site.end }],
   supply: { concrete: 'ready-mix' },
   hasTop: true,
@@ -32,4 +32,4 @@ export const mixedBracketPier: FillKind<FillOf<'mixed-bracket-pier'>> = {
   ],
   cautions: ['bracket-rating', 'brace-frame-sideways'],
   sources: ['ibc-1810-3-3-1-5', 'irc-r317-1-4', 'nds-2018-12-3-1'],
-}
+})

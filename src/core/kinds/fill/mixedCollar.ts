@@ -1,15 +1,13 @@
-import { inches } from '../../model/fieldMakers.ts'
-import type { FillKind, FillOf } from '../../model/kind.ts'
-import { toSI } from '../../units/factors.ts'
-import { metres } from '../../units/quantity.ts'
+import { length } from '../../fields/makers.ts'
 import { counting } from '../counting.ts'
+import { fillOf } from '../record.ts'
 
 /** Mixed concrete round the lower part of the post, soil thrown back above it. */
-export const mixedCollar: FillKind<FillOf<'mixed-collar'>> = {
+export const mixedCollar = fillOf({
   id: 'mixed-collar',
   support: 'embedded',
-  fields: [inches('fill.height', 'fill', 4, 96, 1)],
-  defaults: { kind: 'mixed-collar', height: metres(toSI(18, 'in')) },
+  fields: { height: length({ from: '4 in', to: '96 in', link: 'fc', silent: '18 in' }) },
+  prices: { first: 'od', replacement: 'rd' },
   lifts: (fill, site) => [
     { id: 'concrete', role: 'concrete', label: 'collar', to: { kind: 'level', y: site.bottom + fill.height } },
     { id: 'backfill', role: 'backfill', label: 'backfill', to: { kind: 'grade' } },
@@ -38,4 +36,4 @@ export const mixedCollar: FillKind<FillOf<'mixed-collar'>> = {
   ],
   cautions: ['backfill-not-listed', 'wood-in-soil-at-groundline'],
   sources: ['ibc-1807-3-3', 'ibc-1810-3-3-1-5', 'nds-2018-12-3-1'],
-}
+})

@@ -1,12 +1,12 @@
-import type { FillKind, FillOf } from '../../model/kind.ts'
 import { counting } from '../counting.ts'
+import { fillOf } from '../record.ts'
 
 /** Concrete mixed before placing, all round the post from the bottom to the finished top. */
-export const mixedFullHeight: FillKind<FillOf<'mixed-full-height'>> = {
+export const mixedFullHeight = fillOf({
   id: 'mixed-full-height',
   support: 'embedded',
-  fields: [],
-  defaults: { kind: 'mixed-full-height' },
+  fields: {},
+  prices: { first: 'oc', replacement: 'rc' },
   lifts: (_fill, site) => [{ id: 'concrete', role: 'concrete', label: 'concrete', to: site.end }],
   supply: { concrete: 'ready-mix' },
   hasTop: true,
@@ -32,4 +32,4 @@ export const mixedFullHeight: FillKind<FillOf<'mixed-full-height'>> = {
   ],
   cautions: ['top-joint-takes-water', 'shrinkage-gap'],
   sources: ['ibc-1807-3-3', 'ibc-1810-3-3-1-5', 'nds-2018-12-3-1'],
-}
+})

@@ -1,5 +1,11 @@
-import { customary, factorNames } from '../lifeFields.ts'
+import { factorBounds } from '../../engineering/life/factorMethod.ts'
+import { lifeFields } from '../pier/life.ts'
 import { error, exceeds, fallsShort, type Rule, when } from './rule.ts'
+
+const { factors } = lifeFields.fields
+const factorNames = Object.keys(factors.fields) as (keyof typeof factors.fields)[]
+/** Customary bounds of a factor, beyond which the user must ask to go. */
+const customary = { low: factorBounds.low.value, high: factorBounds.high.value } as const
 
 /** Factors beyond their customary bounds must be asked for; two own years stand in order. */
 export const lifeRules: Rule = ({ life }) => [

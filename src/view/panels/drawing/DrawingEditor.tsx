@@ -1,6 +1,6 @@
 import { useId, useRef } from 'react'
 import type { Field } from '../../../core/model/field.ts'
-import { calloutFields } from '../../../core/spec/calloutFields.ts'
+import { fields } from '../../../core/spec/fields.ts'
 import { type CalloutText, calloutTexts } from '../../../core/spec/calloutText.ts'
 import { enterCalloutText } from '../../../state/actions/callout.ts'
 import { setPart } from '../../../state/actions/edit.ts'
@@ -54,7 +54,7 @@ const Words = ({ name, lines }: { name: CalloutText; lines?: number }) => {
 export const DrawingEditor = ({ path }: { path: string }) => {
   const { callout } = useSpec()
   const words = text.drawing.inputs
-  const items = calloutFields.filter((field) => field.type !== 'part')
+  const items = fields.filter(({ path }) => path.startsWith('callout.'))
   return (
     <SwitchField
       path={path}

@@ -4,7 +4,7 @@ import { demandOf } from '../../../../src/core/derive/demand/demandOf.ts'
 import type { LoadCase } from '../../../../src/core/model/result.ts'
 import type { LoadEstimate, PierSpec } from '../../../../src/core/model/spec.ts'
 import { defaultSpec } from '../../../../src/core/spec/defaults.ts'
-import { firstEntered, firstEstimate } from '../../../../src/core/spec/loadFields.ts'
+import { loadFields } from '../../../../src/core/spec/pier/loads.ts'
 import { fromSI, toSI } from '../../../../src/core/units/factors.ts'
 import { metres, radians } from '../../../../src/core/units/quantity.ts'
 import { close } from '../../../close.ts'
@@ -13,7 +13,7 @@ import { close } from '../../../close.ts'
  * Wind and snow at one post, end to end. Source of the figures: hand sheets computed for this project from ASCE 7-16 as transcribed in
  * public notes (W4: 24 ft span, 12 ft bay, 4 in 12, 115 mph, exposure C, 12 ft high, dead load 5 psf, ground snow 30 psf).
  */
-const w4: LoadEstimate = { ...firstEstimate, flow: 'obstructed', roofAngle: radians(Math.atan(4 / 12)) }
+const w4: LoadEstimate = { ...loadFields.fields.estimate.first, flow: 'obstructed', roofAngle: radians(Math.atan(4 / 12)) }
 const withEstimate = (estimate: LoadEstimate): PierSpec => ({ ...defaultSpec, loads: { entered: null, estimate } })
 const demand = (estimate: LoadEstimate) => demandOf(withEstimate(estimate))
 const caseOf = (cases: readonly LoadCase[], id: string): LoadCase => cases.find((one) => one.id === id) ?? expect.fail(`no case ${id}`)
@@ -115,15 +115,15 @@ describe('[C1] loads at a post are estimated from the roof, every case tried', (
   })
 
   it('loads from the drawing go before an estimate, and neither is nothing', () => {
-    const both = demandOf({ ...defaultSpec, loads: { entered: firstEntered, estimate: w4 } })
+    const both = demandOf({ ...defaultSpec, loads: { entered: loadFields.fields.entered.first, estimate: w4 } })
     expect(both).toMatchObject({ kind: 'entered', isEstimate: false, cases: [] })
-    expect(both.uplift?.value).toBe(firstEntered.uplift)
+    expect(both.uplift?.value).toBe(loadFields.fields.entered.first.uplift)
     expect(demandOf(defaultSpec)).toMatchObject({ kind: null, uplift: null, gravity: null, lateral: null })
   })
 
   it('says that earthquake is not covered and that an estimate is one, when there is a load at all', () => {
     expect(derivePier(withEstimate(w4)).cautions).toEqual(expect.arrayContaining(['earthquake-not-covered', 'loads-are-estimated']))
-    const drawn = derivePier({ ...defaultSpec, loads: { entered: firstEntered, estimate: null } }).cautions
+    const drawn = derivePier({ ...defaultSpec, loads: { entered: loadFields.fields.entered.first, estimate: null } }).cautions
     expect(drawn).toContain('earthquake-not-covered')
     expect(drawn).not.toContain('loads-are-estimated')
     expect(derivePier(defaultSpec).cautions).not.toContain('earthquake-not-covered')

@@ -7,7 +7,7 @@ import { fillKinds } from '../../../../src/core/kinds/index.ts'
 import type { PierSpec } from '../../../../src/core/model/spec.ts'
 import type { DryMix, MixedConcrete } from '../../../../src/core/model/timeResult.ts'
 import { withChoice } from '../../../../src/core/spec/choose.ts'
-import { firstCosts } from '../../../../src/core/spec/costFields.ts'
+import { costFields } from '../../../../src/core/spec/pier/life.ts'
 import { defaultSpec } from '../../../../src/core/spec/defaults.ts'
 import { parseJob } from '../../../../src/core/spec/jobFile.ts'
 import { toSI } from '../../../../src/core/units/factors.ts'
@@ -206,15 +206,15 @@ describe('time: cost', () => {
     ...defaultSpec,
     life: { ...defaultSpec.life, reference: 'own', own: { low: years(reference[0]), high: years(reference[1]) } },
     costs: {
-      ...firstCosts,
-      prices: { ...firstCosts.prices, 'mixed-full-height': { first: 100, replacement: 600 } },
+      ...costFields.first,
+      prices: { ...costFields.first.prices, 'mixed-full-height': { first: 100, replacement: 600 } },
       ...change,
     },
   })
 
   it('has no price built in', () => {
     expect(deriveTime(defaultSpec).cost).toBeNull()
-    const { cost } = deriveTime({ ...defaultSpec, costs: firstCosts })
+    const { cost } = deriveTime({ ...defaultSpec, costs: costFields.first })
     expect(cost?.present).toBeNull()
     expect(cost?.lacks).toEqual(['costs.prices.mixed-full-height.first', 'costs.prices.mixed-full-height.replacement'])
   })
@@ -235,7 +235,7 @@ describe('time: cost', () => {
 
   it('says nothing of a post whose life nobody knows', () => {
     const bracket = built('mixed-bracket-pier', {
-      costs: { ...firstCosts, prices: { ...firstCosts.prices, 'mixed-bracket-pier': { first: 250, replacement: 100 } } },
+      costs: { ...costFields.first, prices: { ...costFields.first.prices, 'mixed-bracket-pier': { first: 250, replacement: 100 } } },
     })
     expect(deriveTime(bracket).cost?.lacks).toEqual(['life'])
   })
