@@ -5,16 +5,30 @@ import { valueAt } from './path.ts'
 import { pierFields } from './pier/pier.ts'
 import { conditions } from './placement.ts'
 
-/** What a node takes from those that hold it. */
-type Place = Readonly<{ path: string; group: FieldGroup; holds: readonly ((spec: PierSpec) => boolean)[] }>
+type Holds = (spec: PierSpec) => boolean
+/** What a node takes from those that hold it; `holds` is null where every pier has it. */
+type Place = Readonly<{ path: string; group: FieldGroup; holds: Holds | null }>
 type Listed = Readonly<{ field: Field; after: string | undefined }>
+
+/** Both at once, asked once of each pier for all the fields that share them. */
+const both = (outer: Holds | null, inner: Holds): Holds => {
+  let asked: PierSpec | null = null
+  let answer = false
+  return (spec) => {
+    if (spec !== asked) {
+      answer = (outer === null || outer(spec)) && inner(spec)
+      asked = spec
+    }
+    return answer
+  }
+}
 
 const listed = (shape: Shape, holder: Place): readonly Listed[] =>
   Object.entries(shape).flatMap(([key, node]) =>
     listedAt(node, {
       path: holder.path === '' ? key : `${holder.path}.${key}`,
       group: node.group ?? holder.group,
-      holds: node.when === undefined ? holder.holds : [...holder.holds, conditions[node.when]],
+      holds: node.when === undefined ? holder.holds : both(holder.holds, conditions[node.when]),
     }),
   )
 
@@ -27,20 +41,20 @@ function listedAt(node: FieldNode, place: Place): readonly Listed[] {
   const about = (at: string) => ({
     path: at,
     group,
-    ...(holds.length === 0 ? {} : { visibleIf: (spec: PierSpec) => holds.every((one) => one(spec)) }),
+    ...(holds === null ? {} : { visibleIf: holds }),
     link: link ?? '',
     silent: node.silent,
   })
   if (node.type === 'part') {
     if (link === undefined) return []
-    const held = { ...place, holds: [...holds, (spec: PierSpec) => (valueAt(spec, path) ?? null) !== null] }
+    const held = { ...place, holds: both(holds, (spec) => (valueAt(spec, path) ?? null) !== null) }
     return [{ field: { ...about(path), type: 'part', initial: node.first }, after }, ...listed(node.fields, held)]
   }
   if (node.type === 'either') {
     const at = `${path}.kind`
     const own: Listed = { field: { ...about(at), type: 'choice', choices: node.kinds.map(({ id }) => id) }, after }
     const kinds = node.kinds.flatMap(({ id, fields: shape }) =>
-      listed(shape, { ...place, holds: [...holds, (spec) => valueAt(spec, at) === id] }),
+      listed(shape, { ...place, holds: both(holds, (spec) => valueAt(spec, at) === id) }),
     )
     return node.isAsked ? [own, ...kinds] : kinds
   }
@@ -61,7 +75,7 @@ function inAskedOrder(list: readonly Listed[]): readonly Field[] {
  * Every input there is, in building order: ground, hole, post, fill, steel, top, concrete, water, loads, drawing, years. Bounds and steps are SI.
  * Two kinds may own a field of one path with other bounds; `visibleIf` leaves at most one of them at a time.
  */
-export const fields: readonly Field[] = inAskedOrder(listed(pierFields.fields, { path: '', group: 'site', holds: [] }))
+export const fields: readonly Field[] = inAskedOrder(listed(pierFields.fields, { path: '', group: 'site', holds: null }))
 
 /** The field of a path; the first of them where kinds share one. */
 export const fieldBy: ReadonlyMap<string, Field> = new Map([...fields].reverse().map((field) => [field.path, field]))
