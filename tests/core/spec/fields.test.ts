@@ -17,7 +17,7 @@ import { pierFields } from '../../../src/core/spec/pier/pier.ts'
 import { validateSpec } from '../../../src/core/spec/validate.ts'
 import { parseQuantity } from '../../../src/core/units/parse.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
-import releasedKeys from '../../state/links/keys-1.json' with { type: 'json' }
+import releasedKeys from './releasedKeys.json' with { type: 'json' }
 
 const numbers = fields.flatMap((field) => (field.type === 'number' ? [field] : []))
 const paths = [...new Set(fields.map((field) => field.path))]
