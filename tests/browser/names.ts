@@ -3,7 +3,7 @@ import { fields } from '../../src/text/en/fields.ts'
 import { fills } from '../../src/text/en/kinds.ts'
 import type { Locator, Page } from '@playwright/test'
 import type { FillId } from '../../src/core/model/spec.ts'
-import type { FieldPath } from '../../src/text/specPath.ts'
+import type { FieldPath } from '../../src/core/spec/pier/pier.ts'
 
 /** Parts of the page by the names that a person sees or hears: the tests read the same table as the page. */
 export const parts = (page: Page) => ({

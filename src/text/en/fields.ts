@@ -1,5 +1,5 @@
 import type { FieldGroup } from '../../core/model/field.ts'
-import type { FieldPath } from '../specPath.ts'
+import type { FieldPath } from '../../core/spec/pier/pier.ts'
 import { calloutChoices, calloutFields } from './drawing.ts'
 import { timeChoices, timeFields } from './timeFields.ts'
 

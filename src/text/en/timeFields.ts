@@ -1,4 +1,5 @@
 import type { FillId, MonthKey } from '../../core/model/spec.ts'
+import { fills } from './kinds.ts'
 
 /** Words of the inputs that tell of placing, water, years and prices. */
 type FieldWords = Readonly<{ label: string; help: string; none?: string }>
@@ -22,17 +23,8 @@ const monthFields = <Prefix extends string>(prefix: Prefix, what: string, help: 
     Record<`${Prefix}.${MonthKey}`, FieldWords>
   >
 
-const methods: Readonly<Record<FillId, string>> = {
-  'dry-bag-at-foot': 'Dry bag at the foot',
-  'dry-full-height': 'Dry mix, wetted in the hole',
-  'mixed-full-height': 'Mixed concrete, full height',
-  'mixed-collar': 'Mixed concrete collar',
-  'mixed-bracket-pier': 'Concrete pier with bracket',
-  'granular-on-pad': 'Packed gravel on a pad',
-  'flowable-fill': 'Flowable fill',
-}
 const priceFields = Object.fromEntries(
-  Object.entries(methods).flatMap(([kind, method]) => [
+  Object.entries(fills).flatMap(([kind, { label: method }]) => [
     [
       `costs.prices.${kind}.first`,
       { label: `${method}: first cost`, help: 'What one pier costs, built this way. Your own price.', none: 'Not known' },
