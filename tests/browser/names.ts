@@ -1,9 +1,9 @@
-import { app as words } from '../../src/text/en/app.ts'
-import { fields } from '../../src/text/en/fields.ts'
-import { fills } from '../../src/text/en/kinds.ts'
+import { app as words } from '../../src/words/en/app.ts'
+import { fields } from '../../src/words/en/fields.ts'
+import { fills } from '../../src/words/en/fills.ts'
 import type { Locator, Page } from '@playwright/test'
 import type { FillId } from '../../src/core/model/spec.ts'
-import type { FieldPath } from '../../src/text/specPath.ts'
+import type { FieldPath } from '../../src/words/specPath.ts'
 
 /** Parts of the page by the names that a person sees or hears: the tests read the same table as the page. */
 export const parts = (page: Page) => ({

@@ -4,8 +4,7 @@ import { type AnyFillKind, bracketKinds, fillKinds } from '../../src/core/kinds/
 import type { Worked } from '../../src/core/model/worked.ts'
 import { fields } from '../../src/core/spec/fields.ts'
 import { derived } from '../../src/state/derived.ts'
-import { text } from '../../src/text/index.ts'
-import { late } from '../../src/text/late.ts'
+import { wordsOf } from '../../src/words/index.ts'
 import { arbitraryPier } from '../arbitraryPier.ts'
 
 const lacking = (table: Readonly<Record<string, unknown>>, keys: Iterable<string>): string[] =>
@@ -15,7 +14,7 @@ describe('[T3] everything that can be shown has words', () => {
   it('fields and their choices', () => {
     expect(
       lacking(
-        text.fields,
+        wordsOf('fields'),
         fields.map((field) => field.path),
       ),
     ).toEqual([])
@@ -23,7 +22,7 @@ describe('[T3] everything that can be shown has words', () => {
       field.type === 'choice' ? field.choices.map((choice) => [field.path, String(choice)] as const) : [],
     )
     const own = new Set(['fill.kind', 'support.bracket.kind'])
-    expect(choices.filter(([path, choice]) => !own.has(path) && text.choices[path]?.[choice] === undefined)).toEqual([])
+    expect(choices.filter(([path, choice]) => !own.has(path) && wordsOf('choices')[path]?.[choice] === undefined)).toEqual([])
   })
 
   it('steps and cautions of every kind', () => {
@@ -31,19 +30,19 @@ describe('[T3] everything that can be shown has words', () => {
     expect(kinds.length).toBe(11)
     expect(
       lacking(
-        late.steps,
+        wordsOf('steps'),
         kinds.flatMap((kind) => [...kind.steps]),
       ),
     ).toEqual([])
     expect(
       lacking(
-        late.cautions,
+        wordsOf('cautions').ofPiers,
         kinds.flatMap((kind) => [...kind.cautions]),
       ),
     ).toEqual([])
     expect(
       lacking(
-        late.reasons,
+        wordsOf('reasons'),
         fillKinds.flatMap((kind: AnyFillKind) =>
           [...Object.values(kind.counting), ...Object.values(kind.cored ?? kind.counting)].map((one) => one.why),
         ),
@@ -100,19 +99,19 @@ describe('[T3] everything that can be shown has words', () => {
       `words: ${runs} piers, ${seen.answers.size} answers, ${seen.reasons.size} reasons, ${seen.zones.size} zones, ${seen.issues.size} issues`,
     )
     expect(seen.answers.size).toBeGreaterThan(20)
-    expect(lacking(late.answers, seen.answers)).toEqual([])
+    expect(lacking(wordsOf('answers'), seen.answers)).toEqual([])
     // The opening page names its headlines and whatever link may govern or be missing.
-    expect(lacking(text.answers, seen.opening)).toEqual([])
-    expect(lacking(late.reasons, seen.reasons)).toEqual([])
-    expect(lacking(text.zones, seen.zones)).toEqual([])
-    expect(lacking(text.issues, seen.issues)).toEqual([])
-    expect(lacking(late.cautions, seen.cautions)).toEqual([])
-    expect(lacking(late.loads.notes, seen.notes)).toEqual([])
-    expect(lacking(late.loads.combinations, seen.combinations)).toEqual([])
+    expect(lacking(wordsOf('headlines'), seen.opening)).toEqual([])
+    expect(lacking(wordsOf('reasons'), seen.reasons)).toEqual([])
+    expect(lacking(wordsOf('zones'), seen.zones)).toEqual([])
+    expect(lacking(wordsOf('issues'), seen.issues)).toEqual([])
+    expect(lacking(wordsOf('cautions').ofPiers, seen.cautions)).toEqual([])
+    expect(lacking(wordsOf('loads').notes, seen.notes)).toEqual([])
+    expect(lacking(wordsOf('loads').combinations, seen.combinations)).toEqual([])
     // A term is said in its own words, or by the zone that it stands for.
-    expect(lacking({ ...late.terms, ...text.zones }, seen.terms)).toEqual([])
+    expect(lacking({ ...wordsOf('terms'), ...wordsOf('zones') }, seen.terms)).toEqual([])
     expect(seen.notes.size).toBeGreaterThan(4)
   })
 
-  it('would miss a word that is not there', () => expect(lacking(text.zones, ['concrete', 'moon'])).toEqual(['moon']))
+  it('would miss a word that is not there', () => expect(lacking(wordsOf('zones'), ['concrete', 'moon'])).toEqual(['moon']))
 })

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { claims } from '../../src/core/engineering/tables/claims.ts'
 import { lifeEvidence, notFound } from '../../src/core/engineering/tables/lifeEvidence.ts'
 import { traps } from '../../src/core/engineering/tables/traps.ts'
-import { life } from '../../src/text/en/life.ts'
-import { moisture } from '../../src/text/en/moisture.ts'
+import { life } from '../../src/words/en/life.ts'
+import { moisture } from '../../src/words/en/moisture.ts'
 
 describe('words of the years', () => {
   it('has a sentence for every row of evidence, and for no other', () => {

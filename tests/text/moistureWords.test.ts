@@ -2,8 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { deriveMoisture } from '../../src/core/derive/moisture/deriveMoisture.ts'
 import { contactWetness } from '../../src/core/engineering/tables/contactWetness.ts'
 import { traps } from '../../src/core/engineering/tables/traps.ts'
-import { late } from '../../src/text/late.ts'
-import { text } from '../../src/text/index.ts'
+import { wordsOf } from '../../src/words/index.ts'
 import { ofEach } from '../core/derive/manyPiers.ts'
 
 const lacking = (table: Readonly<Record<string, unknown>>, keys: Iterable<string>): string[] =>
@@ -20,14 +19,14 @@ describe('[T3] words for water against the wood', () => {
       }
     })
     expect(answers.size).toBeGreaterThan(15)
-    expect(lacking(late.answers, answers)).toEqual([])
-    expect(lacking({ ...late.terms, ...text.zones }, terms)).toEqual([])
+    expect(lacking(wordsOf('answers'), answers)).toEqual([])
+    expect(lacking({ ...wordsOf('terms'), ...wordsOf('zones') }, terms)).toEqual([])
   })
 
   it('every reason of the contact table is a sentence', () => {
     expect(
       lacking(
-        late.moisture.reasons,
+        wordsOf('moisture').reasons,
         Object.values(contactWetness).map((row) => row.reason),
       ),
     ).toEqual([])
@@ -36,9 +35,9 @@ describe('[T3] words for water against the wood', () => {
   it('[trap 1] [trap 2] [trap 6] [trap 10] [trap 15] traps about water are put right in words', () => {
     const sentences = traps.flatMap((trap) => ([1, 2, 6, 10, 15].includes(trap.number) && trap.sentence ? [trap.sentence] : []))
     expect(sentences).toHaveLength(5)
-    expect(lacking(late.moisture.traps, sentences)).toEqual([])
-    expect(late.moisture.traps['trap-six-inches-in-ten-feet']).toContain('5%')
-    expect(late.moisture.traps['trap-concrete-rots-posts']).toMatch(/^No field study/)
-    expect(late.moisture.traps['trap-concrete-protects-posts']).toMatch(/^No field study/)
+    expect(lacking(wordsOf('moisture').traps, sentences)).toEqual([])
+    expect(wordsOf('moisture').traps['trap-six-inches-in-ten-feet']).toContain('5%')
+    expect(wordsOf('moisture').traps['trap-concrete-rots-posts']).toMatch(/^No field study/)
+    expect(wordsOf('moisture').traps['trap-concrete-protects-posts']).toMatch(/^No field study/)
   })
 })

@@ -14,7 +14,7 @@ const stringsIn = (value: unknown): string[] => {
   return []
 }
 
-const tables = filesUnder('src/text/en', ['.ts'])
+const tables = filesUnder('src/words/en', ['.ts'])
 const loaded = await Promise.all(
   tables.map(async (path) => ({ path, strings: stringsIn({ ...((await import(join(root, path))) as Record<string, unknown>) }) })),
 )

@@ -4,7 +4,7 @@ import { plane } from '../../core/geometry/surface.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role } from '../../core/model/solid.ts'
 import type { FlatDrawing, FlatPoint, FlatShape, LayerStyle } from '../../export/drawing/flatDrawing.ts'
-import { exporting } from '../../text/en/export.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { LineStyle, Pixel, Plate } from '../section/ink.ts'
 import { inkStyles, lineAt } from '../section/plateLines.ts'
 import { outside } from './clipped.ts'
@@ -12,7 +12,7 @@ import { pixelsPerMillimetre } from './drawingScale.ts'
 import { inkShapes } from './inkPaths.ts'
 import type { SectionPlan } from './sectionPlan.ts'
 
-const { layers: roleLayers, otherLayers } = exporting
+const { layers: roleLayers, otherLayers } = wordsOf('takeAlong')
 
 /** Colours by the format's own table: ink for what is built, grey and earth tones for the ground, blue for water. */
 const roleColour: Readonly<Record<Role, number>> = {

@@ -1,8 +1,8 @@
 import type { Viewpoint } from '../../state/appState.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier, useSpec } from './usePier.ts'
 
-const all = Object.keys(words.viewpoints) as Viewpoint[]
+const all = Object.keys(wordsOf('scene').viewpoints) as Viewpoint[]
 const ofSlope: readonly Viewpoint[] = ['uphill', 'downhill']
 
 /** The named views of this pier: level ground has no uphill and no downhill side. The one in use stays, whatever the ground does. */

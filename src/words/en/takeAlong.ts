@@ -1,9 +1,8 @@
 import type { Role } from '../../core/model/solid.ts'
-import { takeAlong } from './takeAlong.ts'
 
 /** Words of files to take along, and of the dialog that makes them. */
-export const exporting = {
-  title: takeAlong,
+export const takeAlong = {
+  title: 'Take it along',
   lead: 'Each file is made here, from the pier as it stands, and stays on this machine until you pass it on.',
   close: 'Close',
   making: (file: string): string => `Making ${file} …`,

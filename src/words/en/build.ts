@@ -1,4 +1,5 @@
 import type { MistakeId } from '../../core/model/buildStep.ts'
+import type { steps } from './steps.ts'
 
 /** What to check at a step of building. Common practice, no source, but where a figure says more. */
 const checks = {
@@ -94,6 +95,36 @@ const mistakes: Readonly<Record<MistakeId, MistakeWords>> = {
   },
 }
 
+/** What goes wrong at a step of building. Common practice, no source. */
+const wrong: Readonly<Record<keyof typeof steps, string>> = {
+  drill: 'The auger wears and the hole comes out too narrow. Or it stops at a stone, too shallow for frost.',
+  'clean-out': 'Loose soil stays in the bottom. The pier settles on it and holds less.',
+  'place-base': 'A bed that is thrown in loose takes depth away and settles.',
+  'set-and-brace': 'The post leans or stands at the edge. One side is left with little concrete.',
+  'empty-bags': 'All of it falls on one side, or the bar is left out. Nobody can tell how strong it gets.',
+  'backfill-in-lifts': 'All the soil goes back at once. It sinks later and holds water round the post.',
+  'slope-soil-away': 'The soil sinks and a dish is left round the post.',
+  'place-bar': 'The bar is left out, is too short, or sticks into the soil.',
+  'pour-dry': 'Loose mix bridges over the bar and leaves hollows.',
+  'wet-from-top': 'The water stays near the top, and mix at the foot stays dry.',
+  'finish-top': 'The top is flat, dished or too low. Water stands at the wood.',
+  'place-mixed': 'Soil falls in, or the fill stops too low.',
+  consolidate: 'Hollows stay under the bar and at the post.',
+  cure: 'It dries out or freezes in its first days, or is loaded too soon.',
+  'remove-brace': 'Braces come off on the next day and wind works the post loose.',
+  'pour-flowable': 'The post floats up or drifts to the side.',
+  'place-pad': 'It lies on loose soil, or not flat, and cracks.',
+  'granular-in-lifts': 'The hole is filled at once. The stone settles and the post gets loose.',
+  'place-vertical-bars': 'Bars lean on the soil and rust.',
+  'set-bracket': 'Another bracket is used, with another rating.',
+  'set-bracket-in-wet-concrete': 'It is set too late, into stiff mix, and hollows stay round its legs.',
+  'check-bracket-level': 'It sinks or tips while nobody looks.',
+  'set-post-on-bracket': 'Bolts are left out, or the end of the post stands on wet concrete.',
+  'drill-and-clean-anchor-holes': 'Dust stays in the hole and the anchor slips.',
+  'set-anchors': 'Too near the edge, or not tightened as the rating asks.',
+  'slot-and-treat-post-end': 'Bare cut wood takes in water.',
+}
+
 /** Words of the steps of building: read when its stretch of time is opened. */
 export const build = {
   checks,
@@ -103,4 +134,5 @@ export const build = {
     why: 'Picture and numbers show them. Your inputs, files and links hold the pier as you set it.',
     putRight: 'Build it right',
   },
+  wrong,
 }

@@ -1,7 +1,5 @@
-import type { FieldGroup } from '../../core/model/field.ts'
 import type { FieldPath } from '../specPath.ts'
-import { calloutChoices, calloutFields } from './drawing.ts'
-import { timeChoices, timeFields } from './timeFields.ts'
+import type { FillId, MonthKey } from '../../core/model/spec.ts'
 
 /** What an input is called, what it means in one line, and what "none" is called where a value may be left out. */
 export type FieldText = Readonly<{ label: string; help: string; none?: string }>
@@ -19,6 +17,55 @@ const soilFields = {
   lateral: { label: 'Lateral bearing', help: 'Sideways soil resistance gained with each foot of depth.' },
   sideFriction: { label: 'Side friction', help: 'Grip of undisturbed soil on the side of the pier. Only with a report that gives it.' },
 } satisfies Record<string, FieldText>
+
+const months: Readonly<Record<MonthKey, string>> = {
+  m01: 'January',
+  m02: 'February',
+  m03: 'March',
+  m04: 'April',
+  m05: 'May',
+  m06: 'June',
+  m07: 'July',
+  m08: 'August',
+  m09: 'September',
+  m10: 'October',
+  m11: 'November',
+  m12: 'December',
+}
+
+const monthFields = <Prefix extends string>(prefix: Prefix, what: string, help: string) =>
+  Object.fromEntries(Object.entries(months).map(([key, month]) => [`${prefix}.${key}`, { label: `${month}, ${what}`, help }])) as Readonly<
+    Record<`${Prefix}.${MonthKey}`, FieldText>
+  >
+
+const methods: Readonly<Record<FillId, string>> = {
+  'dry-bag-at-foot': 'Dry bag at the foot',
+  'dry-full-height': 'Dry mix, wetted in the hole',
+  'mixed-full-height': 'Mixed concrete, full height',
+  'mixed-collar': 'Mixed concrete collar',
+  'mixed-bracket-pier': 'Concrete pier with bracket',
+  'granular-on-pad': 'Packed gravel on a pad',
+  'flowable-fill': 'Flowable fill',
+}
+
+const priceFields = Object.fromEntries(
+  Object.entries(methods).flatMap(([kind, method]) => [
+    [
+      `costs.prices.${kind}.first`,
+      { label: `${method}: first cost`, help: 'What one pier costs, built this way. Your own price.', none: 'Not known' },
+    ],
+    [
+      `costs.prices.${kind}.replacement`,
+      {
+        label: `${method}: replacing the post`,
+        help: 'Under a standing building: shoring, taking the old post out, a new one in. Your own price.',
+        none: 'Not known',
+      },
+    ],
+  ]),
+) as Readonly<Record<`costs.prices.${FillId}.${'first' | 'replacement'}`, FieldText>>
+
+const factorHelp = 'A matter of opinion. The standard gives no values. Leave it at 1 unless you can say why.'
 
 export const fields: Readonly<Record<FieldPath, FieldText>> = {
   'site.soil.kind': soilFields.kind,
@@ -167,112 +214,96 @@ export const fields: Readonly<Record<FieldPath, FieldText>> = {
   'loads.estimate.roofLive': { label: 'Roof live load', help: 'People and tools during repairs.' },
   'loads.estimate.groundSnow': { label: 'Ground snow', help: 'Snow load on the ground, from the code map.' },
   piers: { label: 'Piers like this', help: 'How many piers the job has. Orders are shown for one and for all.' },
-  ...calloutFields,
-  ...timeFields,
-}
 
-export const groups: Readonly<Record<FieldGroup, Readonly<{ label: string; help: string }>>> = {
-  site: { label: 'Site', help: 'Soil, slope, water and frost.' },
-  hole: { label: 'Hole', help: 'What the auger leaves.' },
-  post: { label: 'Post', help: 'The wood, and where it stands.' },
-  fill: { label: 'Fill', help: 'What goes into the hole.' },
-  steel: { label: 'Steel', help: 'Bars and bracket.' },
-  top: { label: 'Top', help: 'How it ends at the ground.' },
-  concrete: { label: 'Concrete', help: 'The mix, and what to order.' },
-  water: { label: 'Water', help: 'What wets the wood.' },
-  loads: { label: 'Loads', help: 'What pulls up, presses down and pushes.' },
-  drawing: { label: 'Drawing', help: 'What the permit drawing asks of this pier.' },
-  years: { label: 'Years', help: 'How long it may last, and what it costs.' },
-}
-
-/** Words for the values of every choice. */
-const soilKind = { presumptive: 'Code table', user: 'Your own' }
-const soilClass = {
-  'crystalline-rock': 'Crystalline bedrock',
-  'foliated-rock': 'Layered or foliated rock',
-  gravel: 'Sandy gravel, gravel',
-  sand: 'Sand, silty or clayey sand or gravel',
-  clay: 'Clay, sandy or silty clay, silt',
-}
-const barSize = {
-  '#3': '#3 (3/8 in)',
-  '#4': '#4 (1/2 in)',
-  '#5': '#5 (5/8 in)',
-  '#6': '#6 (3/4 in)',
-  '#7': '#7 (7/8 in)',
-  '#8': '#8 (1 in)',
-}
-const barGrade = { unknown: 'Unknown', '40': 'Grade 40', '60': 'Grade 60' }
-const barCoating = { plain: 'Plain', galvanised: 'Galvanised', epoxy: 'Epoxy coated', stainless: 'Stainless' }
-const bag = { '50': '50 lb bag', '60': '60 lb bag', '80': '80 lb bag' }
-
-const postSection = {
-  '4x4': '4×4',
-  '4x6': '4×6',
-  '6x6': '6×6',
-  '6x8': '6×8',
-  '8x8': '8×8',
-  '3-ply-2x6': '3-ply 2×6',
-  '4-ply-2x6': '4-ply 2×6',
-  '3-ply-2x8': '3-ply 2×8',
-  'round-6': 'Round, 6 in',
-  'round-7': 'Round, 7 in',
-  'round-8': 'Round, 8 in',
-  'round-9': 'Round, 9 in',
-  'round-10': 'Round, 10 in',
-}
-const useClass = {
-  untreated: 'Untreated',
-  UC3B: 'UC3B (above ground)',
-  UC4A: 'UC4A (ground contact)',
-  UC4B: 'UC4B (building posts)',
-  UC4C: 'UC4C (severe)',
-}
-
-export const choices: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  'site.soil.kind': soilKind,
-  'site.soil.class': soilClass,
-  'site.lower.soil.kind': soilKind,
-  'site.lower.soil.class': soilClass,
-  'hole.base.material': { gravel: 'Washed stone', concrete: 'Concrete pad', 'loose-soil': 'Loose soil left in' },
-  'post.section': postSection,
-  'post.species': {
-    'southern-pine': 'Southern pine',
-    'douglas-fir-larch': 'Douglas fir-larch',
-    'hem-fir': 'Hem-fir',
-    'spruce-pine-fir': 'Spruce-pine-fir',
-    cedar: 'Cedar',
+  // The drawing.
+  callout: { label: 'Drawing callout', help: 'What the permit drawing says of this pier. Leave out what it does not say.' },
+  'callout.diameter': { label: 'Drawn hole diameter', help: 'Width of the hole on the drawing.' },
+  'callout.depth': { label: 'Drawn depth below grade', help: 'Depth of what bears on the soil. It is held against the downhill side.' },
+  'callout.strength': { label: 'Drawn concrete strength', help: 'Strength at 28 days, often written as f′c.' },
+  'callout.mixed': { label: 'Mixed before placing', help: 'Does the drawing ask for concrete that is mixed before it goes in?' },
+  'callout.encasement': { label: 'Concrete full height', help: 'Does the drawing ask for concrete from the bottom up to the ground?' },
+  'callout.barThrough': { label: 'Bar through the post asked', help: 'Does the drawing show a bar through the foot of the post?' },
+  'callout.barSize': { label: 'Drawn bar size', help: 'Size of the bar through the post.' },
+  'callout.section': { label: 'Drawn post size', help: 'Nominal size of the post on the drawing.' },
+  'callout.treatment': { label: 'Drawn treatment', help: 'Use class of the treated wood on the drawing.' },
+  'callout.bracket': { label: 'Bracket allowed', help: 'Does the drawing let the post stand on a bracket in place of the hole?' },
+  'callout.uplift': { label: 'Design uplift', help: 'Uplift on one post that the drawing is made for. Allowable-stress value.' },
+  'callout.frostDepth': { label: 'Drawn frost depth', help: 'Frost depth that the drawing takes.' },
+  'callout.soil': {
+    label: 'Soil that the drawing takes',
+    help: 'Soil class that the drawing was made for. It is often in the general notes.',
   },
-  'post.treatment': useClass,
-  'support.kind': { embedded: 'In the hole', bracket: 'On a bracket' },
-  'fill.bagSize': bag,
-  'bars.size': barSize,
-  'bars.grade': barGrade,
-  'bars.coating': barCoating,
-  'verticalBars.size': barSize,
-  'verticalBars.grade': barGrade,
-  'verticalBars.coating': barCoating,
-  'top.shape': { flat: 'Flat', crowned: 'Crowned', dished: 'Dished' },
-  'concrete.unitWeight': { plain: 'Plain', reinforced: 'With steel' },
-  'concrete.bagSize': bag,
-  'site.weathering': { negligible: 'Little', moderate: 'Moderate', severe: 'Severe' },
-  'sideways.ground': { 'as-tabulated': 'As in the code table', doubled: 'Twice the table' },
-  'sideways.top': { free: 'Free', 'held-at-grade': 'Held by a slab' },
-  code: { 'irc-2012-2018': 'IRC 2012 to 2018', 'irc-2021': 'IRC 2021', 'ibc-2012': 'IBC 2012', 'ibc-2018': 'IBC 2018 and 2021' },
-  'loads.estimate.roof': {
-    'free-monoslope': 'Open, one slope',
-    'free-pitched': 'Open, ridge',
-    'free-troughed': 'Open, valley',
-    enclosed: 'Closed building',
-    'partially-enclosed': 'Partly closed building',
+  'callout.tolerance.diameter': {
+    label: 'Allowed under drawn diameter',
+    help: 'How much narrower the hole may be. Zero is common practice, with no source, unless the drawing allows more.',
   },
-  'loads.estimate.flow': { clear: 'Clear', obstructed: 'Blocked' },
-  'loads.estimate.edition': { '7-16': 'ASCE 7-16', '7-22': 'ASCE 7-22' },
-  'loads.estimate.exposure': { B: 'B', C: 'C', D: 'D' },
-  ...calloutChoices,
-  ...timeChoices,
-  'callout.barSize': barSize,
-  'callout.section': postSection,
-  'callout.treatment': useClass,
-  'callout.soil': soilClass,
+  'callout.tolerance.depth': {
+    label: 'Allowed under drawn depth',
+    help: 'How much less deep it may be. Zero is common practice, with no source, unless the drawing allows more.',
+  },
+
+  // Placing, water, years and prices.
+  'placing.poured': { label: 'Water poured on', help: 'All the water that goes on the dry mix in this hole.' },
+  'placing.looseWeight': { label: 'Loose weight of the mix', help: 'Weight of dry mix as it lies in the hole. Tamped mix is heavier.' },
+  'placing.cement': { label: 'Cement', help: 'Type I is common. Type III gains strength sooner.' },
+  'placing.air': { label: 'Air-entrained', help: 'Tiny bubbles made on purpose, against frost. It is on the ticket.' },
+  'placing.addedWater': {
+    label: 'Water added at the site',
+    help: 'Water put into mixed concrete after it left the plant. It costs strength.',
+  },
+  'placing.temperature': { label: 'Concrete temperature', help: 'Mean temperature of the concrete over its first weeks.' },
+  'placing.coldestAir': { label: 'Coldest air', help: 'Lowest air temperature expected in the first days.' },
+  'placing.groundFrozen': { label: 'Ground frozen', help: 'Nothing is placed on frozen ground.' },
+  'placing.share': {
+    label: 'Share of strength',
+    help: 'The share of the 28-day strength whose day you want to know. When to load is the engineer’s call.',
+  },
+  'placing.pattern': {
+    label: 'Picture of the pour',
+    help: 'Each number draws another picture of how a dry pour might turn out. It is no forecast.',
+  },
+  'water.ground': { label: 'Ground over the year', help: 'Does the ground round the pier drain, stay damp, or stay wet?' },
+  'water.texture': {
+    label: 'Soil texture',
+    help: 'From a soil survey or a feel test. It tells how fast the ground takes water.',
+    none: 'Not known',
+  },
+  'water.around': { label: 'Ground beside the post', help: 'Rain splashes less off gravel.' },
+  'water.fall': { label: 'Fall away from the pier', help: 'How much finished ground drops away on every side.', none: 'As the slope lies' },
+  'water.swale': { label: 'Swale uphill', help: 'A shallow ditch that leads water round the pier.' },
+  'water.rain': { label: 'Steady rain', help: 'A rain to hold the ground against.' },
+  'water.atSetting': {
+    label: 'Wood moisture when set',
+    help: 'Fresh treated posts are often wetter than 30%. Water by weight of dry wood.',
+  },
+  'water.inService': { label: 'Wood moisture later', help: 'What the wood dries to at the top of the concrete.' },
+  'water.jointReach': {
+    label: 'Depth of the joint',
+    help: 'How far down the gap between wood and concrete opens. Nobody has measured it.',
+  },
+  'life.reference': { label: 'Life to start from', help: 'What is known of such wood in the ground, one row of it, or your own years.' },
+  'life.own.low': { label: 'Own life, least', help: 'The shortest life that you have seen.' },
+  'life.own.high': { label: 'Own life, most', help: 'The longest life that you have seen.' },
+  'life.factors.quality': { label: 'Quality of the post (A)', help: factorHelp },
+  'life.factors.design': { label: 'Design (B)', help: factorHelp },
+  'life.factors.work': { label: 'Work (C)', help: factorHelp },
+  'life.factors.outdoors': { label: 'Outdoors (E)', help: factorHelp },
+  'life.factors.use': { label: 'Use (F)', help: factorHelp },
+  'life.factors.upkeep': { label: 'Upkeep (G)', help: factorHelp },
+  'life.wide': { label: 'Factors beyond 0.8 to 1.2', help: 'For those who can say why.' },
+  'life.decayZone': { label: 'Decay zone of the map', help: 'The zone on the pole map, 1 low to 5 severe.', none: 'Not known' },
+  'life.climate': { label: 'Climate record', help: 'Months of a place, for wood above ground alone.', none: 'None' },
+  'life.months': { label: 'Own climate', help: 'Twelve months: mean temperature, and days with at least 0.25 mm (0.01 in) of rain.' },
+  ...monthFields('life.months.temperature', 'mean temperature', 'Mean over the month, day and night.'),
+  ...monthFields(
+    'life.months.rainDays',
+    'rain days',
+    'Days with at least 0.25 mm (0.01 in). Many records count from 1 mm, and that is too few.',
+  ),
+  costs: { label: 'Cost over the years', help: 'Your own prices. None is built in.' },
+  'costs.rate': { label: 'Real rate a year', help: 'Interest with price rises taken off.' },
+  'costs.horizon': { label: 'Years counted', help: 'How far ahead costs are counted.' },
+  'costs.inspection': { label: 'One inspection', help: 'What one look at the post costs.' },
+  'costs.every': { label: 'Years between inspections', help: 'How often somebody looks.' },
+  ...priceFields,
 }

@@ -1,5 +1,5 @@
 /** The numbers and links that a page shows as it opens: the main answers, and what may govern. The others are in `answers.ts`. */
-export const firstAnswers = {
+export const headlines = {
   'hole-volume': { label: 'Hole', plain: 'Room in the hole below the ground.' },
   'mix-volume': { label: 'Mix in the hole', plain: 'Concrete or mix in one pier, less the post and the steel.' },
   'pier-weight': {

@@ -109,4 +109,5 @@ export const sheet = {
     inspector: 'Who looks at the hole before it is filled, and when?',
   },
 } as const
+
 export type QuestionId = keyof typeof sheet.questions

@@ -1,43 +1,5 @@
 import type { CalloutItemId, CalloutResult, CalloutVerdict } from '../../core/model/calloutResult.ts'
 
-/** Inputs of the drawing callout: labels and one line each. */
-export const calloutFields = {
-  callout: { label: 'Drawing callout', help: 'What the permit drawing says of this pier. Leave out what it does not say.' },
-  'callout.diameter': { label: 'Drawn hole diameter', help: 'Width of the hole on the drawing.' },
-  'callout.depth': { label: 'Drawn depth below grade', help: 'Depth of what bears on the soil. It is held against the downhill side.' },
-  'callout.strength': { label: 'Drawn concrete strength', help: 'Strength at 28 days, often written as f′c.' },
-  'callout.mixed': { label: 'Mixed before placing', help: 'Does the drawing ask for concrete that is mixed before it goes in?' },
-  'callout.encasement': { label: 'Concrete full height', help: 'Does the drawing ask for concrete from the bottom up to the ground?' },
-  'callout.barThrough': { label: 'Bar through the post asked', help: 'Does the drawing show a bar through the foot of the post?' },
-  'callout.barSize': { label: 'Drawn bar size', help: 'Size of the bar through the post.' },
-  'callout.section': { label: 'Drawn post size', help: 'Nominal size of the post on the drawing.' },
-  'callout.treatment': { label: 'Drawn treatment', help: 'Use class of the treated wood on the drawing.' },
-  'callout.bracket': { label: 'Bracket allowed', help: 'Does the drawing let the post stand on a bracket in place of the hole?' },
-  'callout.uplift': { label: 'Design uplift', help: 'Uplift on one post that the drawing is made for. Allowable-stress value.' },
-  'callout.frostDepth': { label: 'Drawn frost depth', help: 'Frost depth that the drawing takes.' },
-  'callout.soil': {
-    label: 'Soil that the drawing takes',
-    help: 'Soil class that the drawing was made for. It is often in the general notes.',
-  },
-  'callout.tolerance.diameter': {
-    label: 'Allowed under drawn diameter',
-    help: 'How much narrower the hole may be. Zero is common practice, with no source, unless the drawing allows more.',
-  },
-  'callout.tolerance.depth': {
-    label: 'Allowed under drawn depth',
-    help: 'How much less deep it may be. Zero is common practice, with no source, unless the drawing allows more.',
-  },
-} as const
-
-const yesNo = { yes: 'Yes', no: 'No' }
-/** Words for its choices that no other input has. */
-export const calloutChoices = {
-  'callout.mixed': yesNo,
-  'callout.encasement': yesNo,
-  'callout.barThrough': yesNo,
-  'callout.bracket': yesNo,
-} as const
-
 /** The check of a pier against its drawing. */
 export const drawing = {
   title: 'Against the drawing',

@@ -2,6 +2,7 @@ import type { IssueCode } from '../../core/spec/issueCodes.ts'
 
 /** Facts of an issue, made ready to read: `field` is its label, `got` and `limit` are in the reader's units. */
 export type IssueFacts = Readonly<{ field: string; got: string; limit: string }>
+
 type Sentence = (facts: IssueFacts) => string
 
 /** One or two short sentences for each code: what is wrong, the value, and the limit. */

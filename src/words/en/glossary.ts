@@ -32,4 +32,5 @@ export const glossary = {
   psf: 'Pounds on each square foot.',
   psi: 'Pounds on each square inch.',
 } as const satisfies Readonly<Record<string, string>>
+
 export type GlossaryKey = keyof typeof glossary

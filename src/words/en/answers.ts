@@ -1,8 +1,8 @@
-import { firstAnswers } from './firstAnswers.ts'
+import { headlines } from './headlines.ts'
 
 /** Every number and every check by its id: a name, and one plain sentence. */
 export const answers = {
-  ...firstAnswers,
+  ...headlines,
 
   // Pier to ground.
   'beta-by-depth': { label: 'Beta by depth', plain: 'Friction for each unit of soil pressure, by an older rule for deep shafts.' },
@@ -274,4 +274,80 @@ export const answers = {
   'cores-each-least': { label: 'least for each core', plain: 'For cores to be taken as good.' },
   'treatment-class': { label: 'Treatment of the post', plain: 'The end tag of the post names the places that it is treated for.' },
   'bar-in-treated-wood': { label: 'Coating of the bar', plain: 'Copper in treated wood eats plain steel.' },
+
+  // Water against the wood.
+  'top-slope': { label: 'Slope of the top', plain: 'How steeply the top falls away from the post. Below zero it slopes in.' },
+  'rim-above-uphill': { label: 'Rim over the ground, uphill', plain: 'Below zero, water from uphill runs in over the rim.' },
+  'rim-above-downhill': { label: 'Rim over the ground, downhill', plain: 'The rim is level, so it stands higher where the ground drops.' },
+  'ponded-volume': { label: 'Water in the dish', plain: 'What the dish holds round the post when it is full.' },
+  'ground-fall': { label: 'Fall of the ground, uphill side', plain: 'How the ground falls away from the pier. Below zero it rises away.' },
+  'ground-fall-asked': { label: 'Fall that the rule asks for', plain: 'Six inches within ten feet of a house wall.' },
+  runoff: {
+    label: 'Water from uphill, at most',
+    plain: 'All the rain on a strip as wide as the pier and 10 ft long. The ground takes some of it.',
+  },
+  'ponding-start': {
+    label: 'Time until water stands',
+    plain: 'In steady rain, until the ground can take no more. How full it is at first is assumed.',
+  },
+  'joint-gap-width-along-rings': { label: 'Gap, across the width, most', plain: 'At one face, when the rings run across the width.' },
+  'joint-gap-width-across-rings': { label: 'Gap, across the width, least', plain: 'At one face, when the rings lie flat to that face.' },
+  'joint-gap-depth-along-rings': { label: 'Gap, across the depth, most', plain: 'At one face, when the rings run across the depth.' },
+  'joint-gap-depth-across-rings': { label: 'Gap, across the depth, least', plain: 'At one face, when the rings lie flat to that face.' },
+  'joint-gap-diameter-along-rings': { label: 'Gap round the pole, most', plain: 'At one side, shrinking along the rings.' },
+  'joint-gap-diameter-across-rings': { label: 'Gap round the pole, least', plain: 'At one side, shrinking across the rings.' },
+  'joint-volume': {
+    label: 'Water in the joint, at most',
+    plain: 'A wedge round the post, full at the top and closed where the joint ends.',
+  },
+  'round-joint-volume': {
+    label: 'Water in the joint, at most',
+    plain: 'A wedge round the pole, full at the top and closed where the joint ends.',
+  },
+  'joint-conductivity': { label: 'How fast the joint carries water', plain: 'The law for water between two smooth plates.' },
+  'joint-against-concrete': {
+    label: 'Joint against sound concrete',
+    plain: 'So many times better at carrying water. What wets the wood is the joint, not the concrete.',
+  },
+  'joint-against-soil': { label: 'Joint against the soil', plain: 'So many times better at carrying water.' },
+  'joint-against-fastest-soil': { label: 'Joint against the loosest such soil', plain: 'So many times better at carrying water.' },
+  'joint-against-slowest-soil': { label: 'Joint against the tightest such soil', plain: 'So many times better at carrying water.' },
+  'capillary-hold': { label: 'Water held up in the joint, at most', plain: 'A narrow gap holds water up by itself. A wide one drains.' },
+  'fringe-top-low': { label: 'Wet up to this depth, for certain', plain: 'Depth to which water rises, by the least rise in the tables.' },
+  'fringe-top-high': {
+    label: 'Wet up to this depth, at most',
+    plain: 'Depth to which water may rise, by the greatest rise in the tables.',
+  },
+
+  // Mix, years and cost.
+  'void-share': { label: 'Gaps in the loose mix', plain: 'Share of the dry mix, as it lies, that is air and could fill with water.' },
+  'space-ratio': { label: 'Room per weight of cement', plain: 'Room for paste, gaps and cement together, for each weight of cement.' },
+  'hydration-water': { label: 'Water that the cement can use', plain: 'Water that binds to the cement and fills its gel.' },
+  'label-water-least': { label: 'Water the bags ask for, least', plain: 'What the label says to mix in, for all the dry mix in the hole.' },
+  'label-water-most': { label: 'Water the bags ask for, most', plain: 'What the label says to mix in, for all the dry mix in the hole.' },
+  'void-water': { label: 'Water that fills every gap', plain: 'More than the cement can use. Too much water makes weak concrete.' },
+  'wetting-shortest': { label: 'Depth wetted, shortest', plain: 'Much is lost into the ground, and the wetted mix fills up.' },
+  'wetting-longest': { label: 'Depth wetted, longest', plain: 'Nothing is lost, and the water spreads thin.' },
+  'day-of-share-soonest': { label: 'Day of the share you typed, soonest', plain: 'By the rule for warmth and age that hastens it most.' },
+  'day-of-share-latest': { label: 'Day of the share you typed, latest', plain: 'By the rule for warmth and age that slows it most.' },
+  'ratio-with-added-lean': { label: 'Water over cement, lean mix', plain: 'With the water added at the site, for the least cement.' },
+  'ratio-with-added-rich': { label: 'Water over cement, rich mix', plain: 'With the water added at the site, for the most cement.' },
+  'strength-left-lean': { label: 'Strength left, lean mix', plain: 'Over the strength as delivered, by the table of water and strength.' },
+  'strength-left-rich': { label: 'Strength left, rich mix', plain: 'Over the strength as delivered, by the table of water and strength.' },
+  'air-least': { label: 'Air asked for, least', plain: 'Share of the concrete that is fine air bubbles, against frost.' },
+  'air-target': { label: 'Air asked for', plain: 'Share of the concrete that is fine air bubbles, against frost.' },
+  'air-most': { label: 'Air asked for, most', plain: 'Share of the concrete that is fine air bubbles, against frost.' },
+  'estimated-life-least': { label: 'Life, near end of the range', plain: 'The shortest life of the rows, times every factor.' },
+  'estimated-life-most': { label: 'Life, far end of the range', plain: 'The longest life of the rows, times every factor.' },
+  'zero-failure-bound-posts-cca-50': {
+    label: 'What 0 of 125 can not rule out',
+    plain: 'So large a share could fail, and such a test would still see none fail once in 20 times.',
+  },
+  'zero-failure-bound-posts-penta-50': {
+    label: 'What 0 of 75 can not rule out',
+    plain: 'So large a share could fail, and such a test would still see none fail once in 20 times.',
+  },
+  'climate-index': { label: 'Climate index', plain: 'From warmth and rain days of twelve months. For wood above ground alone.' },
+  'method-cost-least': { label: 'Cost in money of today, least', plain: 'With the long life: fewest changes of the post.' },
+  'method-cost-most': { label: 'Cost in money of today, most', plain: 'With the short life: most changes of the post.' },
 } as const satisfies Readonly<Record<string, Readonly<{ label: string; plain: string }>>>

@@ -1,27 +1,3 @@
-/** What goes wrong, what to ask, what to mind: keys of the kinds' records. */
-export const cautions = {
-  'dry-mix-not-verifiable':
-    "The strength of mix placed dry can't be verified. In a trial of 2003, dry mix buried in sand and kept moist could get as strong as mixed concrete. Nobody has tested loose mix wetted from the top in clay. Packing, an even mix and water in every part decide.",
-  'backfill-not-listed':
-    'The code lists concrete, low-strength fill and packed granular soil as fills round a post. Native soil thrown back is not on that list.',
-  'flowable-fill-is-weak': 'Flowable fill is made weak so that it can be dug out again. Ask the code official what it may carry.',
-  'granular-holds-water-in-clay': 'Stone drains only if the soil below it drains. In tight clay the hole turns into a sump.',
-  'post-not-tied-to-pad': 'The post only stands on the pad. Nothing ties it down to the pad when wind lifts.',
-  'bracket-rating': 'A bracket needs its own tested rating for uplift and for sideways load. The numbers here do not stand in for it.',
-  'brace-frame-sideways': 'A post on a bracket has a hinge at its foot. The frame above needs bracing against sideways loads.',
-  'top-joint-takes-water':
-    'Wood shrinks as it dries, and a thin gap opens between wood and concrete. Water that stands on the top runs into it.',
-  'shrinkage-gap':
-    'No field study shows that concrete rots posts, and none shows that it keeps them sound. The gap at the top is the place to watch.',
-  'wood-in-soil-at-groundline': 'Wood and soil meet near the ground, where there is both air and water. Decay is most common there.',
-  'anchors-need-evaluation': 'Anchors set after the pour need their own evaluated rating, and clean holes of the right depth.',
-  'gap-under-post': 'Keep the gap under the post open, so that the end of the wood can dry.',
-  'slot-needs-treatment': 'A slot cuts through the treated shell. Coat the cut wood with field preservative.',
-  'earthquake-not-covered': 'Earthquake is not covered. Where it counts, the drawing and its engineer decide.',
-  'loads-are-estimated':
-    'The loads are an estimate from a few figures of the roof. The drawing of the engineer goes before it. It is no load to build from.',
-} as const satisfies Readonly<Record<string, string>>
-
 /** Construction steps, in the words that a crew uses. */
 export const steps = {
   drill: 'Drill the hole plumb, to the full width and depth.',

@@ -2,7 +2,7 @@ import type { Contact } from '../../core/model/kind.ts'
 import type { Role } from '../../core/model/solid.ts'
 
 /** What things in the ground are made of: name, and one line on what it is. */
-export const roles: Readonly<Record<Role, Readonly<{ label: string; what: string }>>> = {
+const roles: Readonly<Record<Role, Readonly<{ label: string; what: string }>>> = {
   topsoil: { label: 'Topsoil', what: 'Dark soil with roots. Not counted on in any check.' },
   soil: { label: 'Undisturbed soil', what: 'Ground that the auger did not touch.' },
   'soil-lower': { label: 'Lower soil layer', what: 'A second layer of ground that the auger did not touch.' },
@@ -19,7 +19,7 @@ export const roles: Readonly<Record<Role, Readonly<{ label: string; what: string
 }
 
 /** What stands against the wood. */
-export const contacts: Readonly<Record<Contact, string>> = {
+const contacts: Readonly<Record<Contact, string>> = {
   air: 'air',
   'native-soil': 'undisturbed soil',
   backfill: 'backfill',
@@ -29,3 +29,6 @@ export const contacts: Readonly<Record<Contact, string>> = {
   concrete: 'concrete',
   gravel: 'gravel bed',
 }
+
+/** Words for what lies in the ground. */
+export const materials = { roles, contacts }
