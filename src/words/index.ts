@@ -1,5 +1,5 @@
 import { english } from './en/index.ts'
-import type { Language, Subject, Words } from './language.ts'
+import type { Language, Locale, Subject, Words } from './language.ts'
 
 export type { Language, Subject, Words } from './language.ts'
 
@@ -61,4 +61,4 @@ export async function speak(language: Language): Promise<void> {
 }
 
 /** The tag by which a browser writes numbers, dates and lists of the language that is spoken. */
-export const locale = (): string => spoken.locale
+export const locale = (): Locale => spoken.locale

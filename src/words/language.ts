@@ -16,12 +16,14 @@ type Tables = First & Late
 /** Every table by its subject, as English has it. */
 export type Words = { [S in keyof Tables]: SameKeys<Tables[S]> }
 export type Subject = keyof Words
+/** Tags of languages by the standard for such tags; each language adds its own. */
+export type Locale = 'en-US'
 
 /** One language: the subjects that the page opens with, and a way to fetch each of the others. */
 export type Language = Readonly<{
   id: string
-  /** Tag of the language by the standard for such tags, for numbers, dates and lists. */
-  locale: string
+  /** For numbers, dates and lists. */
+  locale: Locale
   first: Pick<Words, keyof First>
   late: { readonly [S in keyof Late]: () => Promise<Words[S]> }
 }>

@@ -14,6 +14,7 @@ import type { Role } from '../../src/core/model/solid.ts'
 import { sectionFlat } from '../../src/view/export/sectionFlat.ts'
 import { sectionPlan } from '../../src/view/export/sectionPlan.ts'
 import { sheetSvg } from '../../src/view/export/sheetSvg.ts'
+import { loadWords, subjects } from '../../src/words/index.ts'
 import { benchPiers } from './piers.ts'
 import { line, time } from './timing.ts'
 
@@ -23,6 +24,7 @@ const runs = { warmUp: 10, runs: 40 }
 const names = Object.fromEntries(Object.entries(materials.roles).map(([role, { label }]) => [role, label])) as Record<Role, string>
 
 export async function benchExports(): Promise<void> {
+  await loadWords(subjects)
   const wasm = await Module()
   wasm.setup()
   console.log('files to take along (words measured by their letters, as there is no page)')

@@ -17,7 +17,7 @@ import { lazyPage } from '../lazyPage.ts'
 /** The main answers stand in the title block; these are fetched while it is read. */
 const AnswersPanel = lazyPage(
   () => import('../panels/answers/AnswersPanel.tsx').then((module) => module.AnswersPanel),
-  ['answers', 'glossary', 'loadPath', 'loads', 'materials', 'moisture', 'reasons', 'steps', 'terms', 'verifiable'],
+  ['answers', 'drawing', 'glossary', 'loadPath', 'loads', 'materials', 'moisture', 'reasons', 'steps', 'terms', 'verifiable'],
 )
 
 const LookBar = lazyPage(() => import('./LookBar.tsx').then((module) => module.LookBar), ['looking'])

@@ -25,6 +25,7 @@ const ComparedPrint = lazyPage(
   [
     'answers',
     'compare',
+    'drawing',
     'glossary',
     'loadPath',
     'looking',

@@ -8,7 +8,7 @@ import { lazyPage } from '../lazyPage.ts'
 
 const CompareView = lazyPage(
   () => import('./CompareView.tsx').then((module) => module.CompareView),
-  ['answers', 'compare', 'glossary', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'terms', 'time'],
+  ['answers', 'compare', 'drawing', 'glossary', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'terms', 'time'],
 )
 
 /** The page behind is out of reach while piers are compared, and comes back as it was left. */

@@ -14,11 +14,11 @@ import { Mark, type MarkName, Verdict } from '../panels/Mark.tsx'
 type Cell = Readonly<{ result: PierResult }>
 
 /** How a link counts, whatever it is held against elsewhere. */
-const countMark: Readonly<Record<Check['counted'], readonly [MarkName, string]>> = {
-  counted: ['counted', wordsOf('compare').table.links.counted],
-  "engineer's judgement": ['judgement', wordsOf('compare').table.links.judged],
-  'not counted': ['unverified', wordsOf('compare').table.links.uncounted],
-  'upper bound': ['bound', wordsOf('compare').table.links.uncounted],
+const countMark: Readonly<Record<Check['counted'], readonly [MarkName, keyof Words['compare']['table']['links']]>> = {
+  counted: ['counted', 'counted'],
+  "engineer's judgement": ['judgement', 'judged'],
+  'not counted': ['unverified', 'uncounted'],
+  'upper bound': ['bound', 'uncounted'],
 }
 
 /** Every link of the pull, counted or not, each with its reason one tap away. */
@@ -32,7 +32,7 @@ export const Links = ({ result }: Cell) => (
             <summary>
               <Mark name={mark} />
               <span>
-                {answerWords(check.id).label} <span className={`cmp-word mark-${mark}`}>{word}</span>
+                {answerWords(check.id).label} <span className={`cmp-word mark-${mark}`}>{wordsOf('compare').table.links[word]}</span>
               </span>
             </summary>
             <p>{reasonWords(check.why)}</p>

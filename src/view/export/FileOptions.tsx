@@ -1,5 +1,5 @@
 import { modelScales } from '../../export/solid/modelFrame.ts'
-import { wordsOf } from '../../words/index.ts'
+import { locale, wordsOf } from '../../words/index.ts'
 import { type FileChoices, pictureWidths } from './fileWish.ts'
 
 type Props = Readonly<{ choices: FileChoices; change: (part: Partial<FileChoices>) => void }>
@@ -62,7 +62,7 @@ export const PictureChoices = ({ choices, change }: Props) => {
         label={words.width}
         value={choices.width}
         from={pictureWidths}
-        say={(width) => words.pixels(width.toLocaleString('en'))}
+        say={(width) => words.pixels(width.toLocaleString(locale()))}
         onPick={(width) => change({ width })}
       />
       <Tick label={words.withWords} isOn={choices.withWords} onChange={(withWords) => change({ withWords })} />

@@ -1,10 +1,10 @@
 import { useState } from 'react'
-import { wordsOf } from '../../words/index.ts'
+import { locale, wordsOf } from '../../words/index.ts'
 import type { MadeFile } from './fileWish.ts'
 import { canShare, saveFile, shareFile } from './handOver.ts'
 import type { FileOutcome } from './useFileMaker.ts'
 
-const kilobytes = (bytes: number): string => Math.max(1, Math.round(bytes / 1000)).toLocaleString('en')
+const kilobytes = (bytes: number): string => Math.max(1, Math.round(bytes / 1000)).toLocaleString(locale())
 
 /** A file that is ready can be had again, or handed to another app, should the browser not have saved it. */
 const SecondWay = ({ file }: { file: MadeFile }) => {

@@ -7,10 +7,8 @@ import type { Role } from '../../core/model/solid.ts'
 import type { FileWish, MadeFile } from './fileWish.ts'
 
 const titleOf = ({ state }: FileWish): string => shownDocument(state).name || wordsOf('app').untitled
-const names = Object.fromEntries(Object.entries(wordsOf('materials').roles).map(([role, { label }]) => [role, label])) as Record<
-  Role,
-  string
->
+const materialNames = () =>
+  Object.fromEntries(Object.entries(wordsOf('materials').roles).map(([role, { label }]) => [role, label])) as Record<Role, string>
 
 /** Ground and pier, cut as the picture is. */
 export const makeGlb = async (wish: FileWish): Promise<MadeFile> => {
@@ -60,7 +58,7 @@ const makeSolid = async (wish: FileWish, format: SolidAsk['format'], type: strin
     parts: solidParts(meantResult(state).zones),
     withPost: choices.withPost,
     scale: choices.scale,
-    names,
+    names: materialNames(),
     words: { title, description: wordsOf('takeAlong').model.head(title, choices.scale), application: `${wordsOf('app').name} ${version}` },
   })
   return { name: fileName(shownDocument(state).name, 'pier', format), blob: new Blob([bytes], { type }) }

@@ -10,7 +10,7 @@ import { useViewpoints } from '../hooks/useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
 import { Legend } from './Legend.tsx'
 
-const layers = Object.keys(wordsOf('scene').layers) as Layer[]
+const layers: readonly Layer[] = ['soil', 'labels', 'dimensions', 'water', 'frost', 'wetness']
 const degree = Math.PI / 180
 const cuts = [
   ['whole', 0],

@@ -8,6 +8,7 @@ const SheetView = lazyPage(
   [
     'answers',
     'compare',
+    'drawing',
     'glossary',
     'loadPath',
     'looking',

@@ -1,7 +1,6 @@
 import type { ComponentType } from 'react'
 import type { CalloutVerdict } from '../../core/model/calloutResult.ts'
 import type { PierResult } from '../../core/model/result.ts'
-import type { Check } from '../../core/model/worked.ts'
 import { chainOfResult, type CompareRowId } from '../../state/compareRows.ts'
 import { wordsOf } from '../../words/index.ts'
 import { cells } from '../compare/cells.tsx'
@@ -18,17 +17,17 @@ const Told = ({ mark, word, names }: Readonly<{ mark: MarkName; word: string; na
   </p>
 )
 
-const counts: readonly (readonly [Check['counted'], MarkName, string])[] = [
-  ['not counted', 'unverified', wordsOf('app').verdicts.unverified],
-  ["engineer's judgement", 'judgement', wordsOf('app').verdicts.judgement],
-  ['counted', 'counted', wordsOf('app').verdicts.counted],
-]
+const counts = [
+  ['not counted', 'unverified'],
+  ["engineer's judgement", 'judgement'],
+  ['counted', 'counted'],
+] as const
 
 /** Links of the pull by how they count. */
 const Links = ({ result }: Cell) =>
-  counts.map(([counted, mark, word]) => {
+  counts.map(([counted, mark]) => {
     const names = chainOfResult(result).flatMap((check) => (check.counted === counted ? [answerWords(check.id).label] : []))
-    return names.length > 0 && <Told key={counted} mark={mark} word={word} names={names} />
+    return names.length > 0 && <Told key={counted} mark={mark} word={wordsOf('app').verdicts[mark]} names={names} />
   })
 
 const overallMark = { 'as drawn': 'meets', 'not as drawn': 'short', "can't be confirmed as drawn": 'unverified' } as const

@@ -1,10 +1,10 @@
 import type { Issue } from '../../core/model/issue.ts'
 import type { UnitSystem } from '../../core/units/quantity.ts'
-import { wordsOf } from '../../words/index.ts'
+import { locale, wordsOf } from '../../words/index.ts'
 import { issueText } from '../panels/issueText.ts'
 
-const dates = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium', timeStyle: 'short' })
-export const whenWords = (at: number): string => (at > 0 ? dates.format(at) : '–')
+export const whenWords = (at: number): string =>
+  at > 0 ? new Date(at).toLocaleString(locale(), { dateStyle: 'medium', timeStyle: 'short' }) : '–'
 
 export const nameWords = (name: string): string => (name.trim() === '' ? wordsOf('shelf').untitled : name)
 

@@ -18,7 +18,7 @@ const YearsPanel = lazyPage(() => import('./YearsPanel.tsx').then((module) => mo
 
 const AskFirst = lazyPage(() => import('./AskFirst.tsx').then((module) => module.AskFirst), ['questions', 'time'])
 
-const stretches = Object.keys(wordsOf('time').stretches) as Stretch[]
+const stretches: readonly Stretch[] = ['build', 'month', 'years']
 /** How far a page key goes. */
 const strides: Readonly<Record<Stretch, number>> = { build: 1, month: 7, years: 10 }
 

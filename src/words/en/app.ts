@@ -56,6 +56,8 @@ export const app = {
     keptNone: 'The picture stays as it was.',
     present: (label: string): string => `${label} is known`,
     none: 'None',
+    notOnDrawing: 'Not on the drawing',
+    drawingEntered: 'Entered',
     estimate: 'Estimated',
     extra: (share: string): string => `${share} extra`,
     piers: (count: number): string => `${count} piers`,

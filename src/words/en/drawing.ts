@@ -6,7 +6,6 @@ export const drawing = {
   help: 'The pier as set, held against what the permit drawing asks.',
   empty: 'Nothing of the drawing is entered yet.',
   enter: 'Enter the drawing',
-  isEntered: 'Entered',
   notOn: 'Not on the drawing',
   isOn: (label: string): string => `${label}: on the drawing`,
   inputs: {

@@ -2,7 +2,6 @@ import { app } from './app.ts'
 import { brackets } from './brackets.ts'
 import { cautions } from './cautions.ts'
 import { choices } from './choices.ts'
-import { drawing } from './drawing.ts'
 import { entrances } from './entrances.ts'
 import { fields } from './fields.ts'
 import { fills } from './fills.ts'
@@ -16,11 +15,12 @@ import { zones } from './zones.ts'
 export const english = {
   id: 'en',
   locale: 'en-US',
-  first: { app, brackets, cautions, choices, drawing, entrances, fields, fills, groups, headlines, issues, standings, zones },
+  first: { app, brackets, cautions, choices, entrances, fields, fills, groups, headlines, issues, standings, zones },
   late: {
     answers: async () => (await import('./answers.ts')).answers,
     build: async () => (await import('./build.ts')).build,
     compare: async () => (await import('./compare.ts')).compare,
+    drawing: async () => (await import('./drawing.ts')).drawing,
     examples: async () => (await import('./examples.ts')).examples,
     glossary: async () => (await import('./glossary.ts')).glossary,
     life: async () => (await import('./life.ts')).life,

@@ -17,7 +17,7 @@ import { lazyPage } from '../../lazyPage.ts'
 
 const AgainstDrawing = lazyPage(
   () => import('../drawing/AgainstDrawing.tsx').then((module) => module.AgainstDrawing),
-  ['answers', 'glossary', 'reasons', 'terms'],
+  ['answers', 'drawing', 'glossary', 'reasons', 'terms'],
 )
 
 const Section = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (

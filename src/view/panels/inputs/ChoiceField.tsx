@@ -61,7 +61,7 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
               aria-describedby={described}
               onChange={(event) => pick(field.choices.find((choice) => String(choice) === event.target.value) ?? null)}
             >
-              {field.nullable && <option value=''>{wordsOf('drawing').notOn}</option>}
+              {field.nullable && <option value=''>{wordsOf('app').fields.notOnDrawing}</option>}
               {field.choices.map((choice, i) => (
                 <option key={choice} value={String(choice)}>
                   {names[i]}

@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense } from 'react'
+import { type ReactNode, Suspense } from 'react'
 import type { Field, FieldGroup as GroupId } from '../../../core/model/field.ts'
 import { valueAt } from '../../../core/spec/path.ts'
 import { setChoice, setPart, setValue } from '../../../state/actions/edit.ts'
@@ -18,6 +18,7 @@ import { Pictogram } from './Pictogram.tsx'
 import { bracketPictogram, fillPictogram } from './pictogram.ts'
 import { SwitchField } from './SwitchField.tsx'
 import { useWarnings } from './useEntry.ts'
+import { lazyPage } from '../../lazyPage.ts'
 
 const helpOf = (path: string): string =>
   Object.hasOwn(wordsOf('fields'), path) ? wordsOf('fields')[path as keyof Words['fields']].help : ''
@@ -59,7 +60,7 @@ const BracketCards = ({ path }: { path: string }) => {
 }
 
 /** Long, and below the fold of every page. */
-const LateDrawingEditor = lazy(() => import('../drawing/DrawingEditor.tsx').then((module) => ({ default: module.DrawingEditor })))
+const LateDrawingEditor = lazyPage(() => import('../drawing/DrawingEditor.tsx').then((module) => module.DrawingEditor), ['drawing'])
 const DrawingEditor = (props: { path: string }) => (
   <Suspense>
     <LateDrawingEditor {...props} />

@@ -32,5 +32,5 @@ export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say
   loads: ({ loads }, say) =>
     loads.entered ? say(loads.entered.uplift, 'force') : loads.estimate ? wordsOf('app').fields.estimate : wordsOf('app').fields.none,
   years: ({ life, costs }, say) => [word('life.reference', life.reference), ...(costs ? [say(costs.rate, 'ratio')] : [])].join(', '),
-  drawing: ({ callout }) => (callout ? callout.number || wordsOf('drawing').isEntered : wordsOf('app').fields.none),
+  drawing: ({ callout }) => (callout ? callout.number || wordsOf('app').fields.drawingEntered : wordsOf('app').fields.none),
 }

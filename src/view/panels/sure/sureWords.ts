@@ -1,13 +1,13 @@
 import type { InputId } from '../../../core/uncertainty/inputs.ts'
 import { inThousand } from '../../../core/uncertainty/summary.ts'
-import { wordsOf } from '../../../words/index.ts'
+import { locale, wordsOf } from '../../../words/index.ts'
 import { answerWords } from '../answers/words.ts'
 
 /** A count out of all tries, in words that never turn few into none. */
 export const countWords = (count: number, samples: number): string =>
   wordsOf('sure').inThousand(inThousand(count, samples), wholeNumber(samples))
 
-export const wholeNumber = (value: number): string => value.toLocaleString('en-US')
+export const wholeNumber = (value: number): string => value.toLocaleString(locale())
 
 export const inputWords = (id: InputId) => wordsOf('sure').inputs[id]
 
