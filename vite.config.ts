@@ -140,6 +140,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/browser/**'],
+    setupFiles: ['tests/everyWord.ts'],
     environment: 'node',
     maxWorkers: 2,
     testTimeout: 120_000,

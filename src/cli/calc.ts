@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { calcJob, type Outcome } from './calcJob.ts'
 import { print } from './print.ts'
 import { usage } from './usage.ts'
+import { loadWords, subjects } from '../words/index.ts'
 
 const standardInput = 0
 
@@ -17,6 +18,7 @@ function run(args: readonly string[]): Outcome {
   return calcJob(job)
 }
 
+await loadWords(subjects)
 const { out, err, code } = run(process.argv.slice(2))
 process.stderr.write(err)
 print(out)

@@ -18,17 +18,17 @@ const tiers: readonly (readonly [folder: string, mayImport: readonly string[]])[
   ['src/core/spec', ['src/core/units', 'src/core/model', 'src/core/fields', 'src/core/geometry', 'src/core/engineering', 'src/core/kinds']],
   ['src/core/derive', ['src/core/units', 'src/core/model', 'src/core/geometry', 'src/core/engineering', 'src/core/kinds', 'src/core/spec']],
   ['src/core/uncertainty', ['src/core/']],
-  ['src/text', []],
+  ['src/words', []],
   ['src/state', ['src/core/']],
-  ['src/export', ['src/core/', 'src/text/']],
-  ['src/cli', ['src/core/', 'src/text/', 'src/export/']],
-  ['src/view', ['src/core/', 'src/state/', 'src/text/', 'src/export/']],
+  ['src/export', ['src/core/', 'src/words/']],
+  ['src/cli', ['src/core/', 'src/words/', 'src/export/']],
+  ['src/view', ['src/core/', 'src/state/', 'src/words/', 'src/export/']],
 ]
 /** Types alone may be read against the arrows, from these. */
 const typesMayComeFrom: Readonly<Record<string, readonly string[]>> = {
   'src/core/model': ['src/core/engineering/', 'src/core/geometry/', 'src/core/fields/', 'src/core/spec/pier/'],
   'src/core/geometry': ['src/core/engineering/sources.ts'],
-  'src/text': ['src/core/', 'src/state/'],
+  'src/words': ['src/core/', 'src/state/'],
 }
 
 const within = (path: string, folders: readonly string[]): boolean =>
@@ -158,7 +158,7 @@ const noAny: Rule = {
 }
 
 const isTable = (path: string): boolean =>
-  path.startsWith('src/text/') || path.startsWith('src/core/engineering/tables/') || path === 'src/core/engineering/sources.ts'
+  path.startsWith('src/words/') || path.startsWith('src/core/engineering/tables/') || path === 'src/core/engineering/sources.ts'
 const shortFiles: Rule = {
   name: 'no file over 300 lines, tables aside',
   check: (file) => (file.lines > 300 && !isTable(file.path) ? [`${file.path} has ${file.lines} lines`] : []),

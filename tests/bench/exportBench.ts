@@ -9,20 +9,22 @@ import { glbFile } from '../../src/export/solid/glb.ts'
 import { solidFile } from '../../src/export/solid/solidFile.ts'
 import { solidParts } from '../../src/export/solid/solidParts.ts'
 import { defaultView } from '../../src/state/defaultView.ts'
-import { roles } from '../../src/text/en/roles.ts'
+import { materials } from '../../src/words/en/materials.ts'
 import type { Role } from '../../src/core/model/solid.ts'
 import { sectionFlat } from '../../src/view/export/sectionFlat.ts'
 import { sectionPlan } from '../../src/view/export/sectionPlan.ts'
 import { sheetSvg } from '../../src/view/export/sheetSvg.ts'
+import { loadWords, subjects } from '../../src/words/index.ts'
 import { benchPiers } from './piers.ts'
 import { line, time } from './timing.ts'
 
 /** Size and time of each file to take along, without the loading of libraries, next to what it is made from. */
 
 const runs = { warmUp: 10, runs: 40 }
-const names = Object.fromEntries(Object.entries(roles).map(([role, { label }]) => [role, label])) as Record<Role, string>
+const names = Object.fromEntries(Object.entries(materials.roles).map(([role, { label }]) => [role, label])) as Record<Role, string>
 
 export async function benchExports(): Promise<void> {
+  await loadWords(subjects)
   const wasm = await Module()
   wasm.setup()
   console.log('files to take along (words measured by their letters, as there is no page)')

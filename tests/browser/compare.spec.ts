@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs'
 import type { Locator } from '@playwright/test'
-import { app as appWords } from '../../src/text/en/app.ts'
-import { compare as words } from '../../src/text/en/compare.ts'
-import { compareEntry } from '../../src/text/en/compareEntry.ts'
-import { fills } from '../../src/text/en/kinds.ts'
+import { app as appWords } from '../../src/words/en/app.ts'
+import { compare as words } from '../../src/words/en/compare.ts'
+import { entrances } from '../../src/words/en/entrances.ts'
+import { fills } from '../../src/words/en/fills.ts'
 import { type App, expect, test } from './app.ts'
 import { seriousFindings } from './axe.ts'
 
@@ -14,7 +14,7 @@ const region = (app: App): Locator => app.page.getByRole('region', { name: words
 /** Opens the page and the comparison, and waits for its picture. */
 const compare = async (app: App, query?: string): Promise<void> => {
   await app.open('', query)
-  await button(app, compareEntry.open).click()
+  await button(app, entrances.compare.open).click()
   await expect(region(app)).toBeVisible()
   await expect.poll(() => app.page.locator('canvas').count()).toBe(1)
   await expect.poll(async () => (await app.read('rendererInfo')) !== null, { timeout: 30_000 }).toBe(true)
@@ -24,7 +24,7 @@ const compare = async (app: App, query?: string): Promise<void> => {
 /** The same in a browser without WebGL2: for what stands beside the picture. */
 const compareSections = async (app: App): Promise<void> => {
   await app.open()
-  await button(app, compareEntry.open).click()
+  await button(app, entrances.compare.open).click()
   await expect(app.page.getByRole('img', { name: words.sections }).locator('svg > svg')).toHaveCount(4)
 }
 
@@ -58,7 +58,7 @@ test.use({ viewport: { width: 1280, height: 560 } })
 test('[Y6] four piers stand on one canvas, and the page comes back as it was left', async ({ app }) => {
   await app.open()
   const before = { spec: await app.spec(), picture: await app.picture() }
-  await button(app, compareEntry.open).click()
+  await button(app, entrances.compare.open).click()
   await expect(region(app)).toBeVisible()
   await expect.poll(async () => (await app.read('rendererInfo')) !== null, { timeout: 30_000 }).toBe(true)
   await expect(app.page.locator('canvas')).toHaveCount(1)
@@ -68,9 +68,9 @@ test('[Y6] four piers stand on one canvas, and the page comes back as it was lef
   await expect(region(app)).toHaveCount(0)
   await expect(app.page.locator('canvas')).toHaveCount(1)
   await app.ready()
-  await expect(button(app, compareEntry.open)).toBeFocused()
+  await expect(button(app, entrances.compare.open)).toBeFocused()
   expect(await app.spec()).toEqual(before.spec)
-  await button(app, compareEntry.open).blur()
+  await button(app, entrances.compare.open).blur()
   expect(await app.isSamePicture(await app.picture(), before.picture)).toBe(true)
 })
 
@@ -243,7 +243,7 @@ test('[Y12] without WebGL2 the sections stand side by side', async ({ app }) => 
     } as typeof real
   })
   await app.open()
-  await button(app, compareEntry.open).click()
+  await button(app, entrances.compare.open).click()
   const sections = app.page.getByRole('img', { name: words.sections })
   await expect(sections.locator('svg > svg')).toHaveCount(4)
   await expect(app.page.locator('canvas')).toHaveCount(0)

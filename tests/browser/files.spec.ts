@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
-import { app as words } from '../../src/text/en/app.ts'
-import { examples } from '../../src/text/en/examples.ts'
-import { shelf as shelfWords } from '../../src/text/en/shelf.ts'
+import { app as words } from '../../src/words/en/app.ts'
+import { examples } from '../../src/words/en/examples.ts'
+import { shelf as shelfWords } from '../../src/words/en/shelf.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 

@@ -1,11 +1,9 @@
 import type { Page } from '@playwright/test'
-import { answers } from '../../src/text/en/answers.ts'
-import { app as appWords } from '../../src/text/en/app.ts'
-import { changes } from '../../src/text/en/changes.ts'
-import { groups } from '../../src/text/en/fields.ts'
-import { lettingGo } from '../../src/text/en/lettingGo.ts'
-import { loadPath as words } from '../../src/text/en/loadPath.ts'
-import { zones } from '../../src/text/en/zones.ts'
+import { answers } from '../../src/words/en/answers.ts'
+import { app as appWords } from '../../src/words/en/app.ts'
+import { loadPath, loadPath as words } from '../../src/words/en/loadPath.ts'
+import { groups } from '../../src/words/en/groups.ts'
+import { zones } from '../../src/words/en/zones.ts'
 import { expect, test } from './app.ts'
 import { seriousFindings } from './axe.ts'
 import { parts } from './names.ts'
@@ -124,7 +122,7 @@ test.describe('changes and ground, without a 3D picture', () => {
     const now = (await app.read('result')).uplift.allowable ?? Number.NaN
     const row = page.locator('.change').first()
     const gained = Number(((await row.locator('.number').textContent()) ?? '').replace(/[^\d.]/g, ''))
-    await page.getByRole('button', { name: words.changes.tryThis(changes['next-auger']) }).click()
+    await page.getByRole('button', { name: words.changes.tryThis(loadPath.tries['next-auger']) }).click()
     await expect.poll(async () => (await app.spec()).hole.diameter).toBeGreaterThan(was.hole.diameter)
     const after = (await app.read('result')).uplift.allowable ?? Number.NaN
     expect((after - now) / 4.4482216152605).toBeCloseTo(gained, -1)
@@ -160,7 +158,7 @@ test.describe('[B11] raise the uplift', () => {
     const spec = await app.spec()
     const before = await app.picture()
     await pullTo(page, 'End')
-    await expect(parts(page).answers).toContainText(lettingGo['pier-slides'])
+    await expect(parts(page).answers).toContainText(loadPath.lettingGo['pier-slides'])
     await expect(parts(page).answers).toContainText(/Illustrative/)
     // What moves and what stays, read off the picture itself: the pier comes out whole and the ground stands.
     await expect
@@ -219,7 +217,7 @@ test.describe('[B11] raise the uplift', () => {
       const { page } = app
       await expect(page.getByRole('button', { name: words.raise.play })).toHaveCount(0)
       await page.getByRole('button', { name: words.raise.end }).click()
-      await expect(parts(page).answers).toContainText(lettingGo['pier-slides'])
+      await expect(parts(page).answers).toContainText(loadPath.lettingGo['pier-slides'])
     })
   })
 })

@@ -1,4 +1,4 @@
-import { fills } from '../../src/text/en/kinds.ts'
+import { fills } from '../../src/words/en/fills.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 

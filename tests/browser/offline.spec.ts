@@ -4,11 +4,11 @@ import { extname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
 import { exampleFiles } from '../../src/state/exampleFiles.ts'
-import { app as words } from '../../src/text/en/app.ts'
-import { compare } from '../../src/text/en/compare.ts'
-import { compareEntry } from '../../src/text/en/compareEntry.ts'
-import { examples } from '../../src/text/en/examples.ts'
-import { exporting } from '../../src/text/en/export.ts'
+import { app as words } from '../../src/words/en/app.ts'
+import { compare } from '../../src/words/en/compare.ts'
+import { entrances } from '../../src/words/en/entrances.ts'
+import { examples } from '../../src/words/en/examples.ts'
+import { takeAlong as exporting } from '../../src/words/en/takeAlong.ts'
 import { parts } from './names.ts'
 
 const dist = fileURLToPath(new URL('../../dist', import.meta.url))
@@ -81,7 +81,7 @@ test.describe('after one visit', () => {
     await page.reload()
     await ready(page)
     await expect(parts(page).headlines).toContainText(/\d/)
-    await page.getByRole('button', { name: compareEntry.open, exact: true }).click()
+    await page.getByRole('button', { name: entrances.compare.open, exact: true }).click()
     await expect(page.getByRole('table')).toContainText(compare.rows['holds-down'].label)
     await page.getByRole('button', { name: compare.close, exact: true }).click()
     await page.getByText(words.actions.more, { exact: true }).click()
@@ -113,7 +113,7 @@ test.describe('after one visit', () => {
     await expect(newer).toBeHidden()
     // The other tab was not opened again, and still gets parts that it had not needed before.
     expect(await other.evaluate(() => 'isSamePage' in window)).toBe(true)
-    await other.getByRole('button', { name: compareEntry.open, exact: true }).click()
+    await other.getByRole('button', { name: entrances.compare.open, exact: true }).click()
     await expect(other.getByRole('table')).toContainText(compare.rows['holds-down'].label)
     await stop(server)
   })

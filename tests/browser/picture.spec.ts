@@ -1,5 +1,5 @@
 import type { Locator } from '@playwright/test'
-import { scene as words } from '../../src/text/en/scene.ts'
+import { scene as words } from '../../src/words/en/scene.ts'
 import { type App, expect, test } from './app.ts'
 import { parts } from './names.ts'
 

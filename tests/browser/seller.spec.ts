@@ -1,13 +1,13 @@
 import { readFileSync } from 'node:fs'
-import { answers } from '../../src/text/en/answers.ts'
-import { app as words } from '../../src/text/en/app.ts'
-import { compare } from '../../src/text/en/compare.ts'
-import { compareEntry } from '../../src/text/en/compareEntry.ts'
-import { drawing } from '../../src/text/en/drawing.ts'
-import { fields } from '../../src/text/en/fields.ts'
-import { loadPath } from '../../src/text/en/loadPath.ts'
-import { looking } from '../../src/text/en/looking.ts'
-import { scene } from '../../src/text/en/scene.ts'
+import { answers } from '../../src/words/en/answers.ts'
+import { app as words } from '../../src/words/en/app.ts'
+import { compare } from '../../src/words/en/compare.ts'
+import { entrances } from '../../src/words/en/entrances.ts'
+import { drawing } from '../../src/words/en/drawing.ts'
+import { fields } from '../../src/words/en/fields.ts'
+import { loadPath } from '../../src/words/en/loadPath.ts'
+import { looking } from '../../src/words/en/looking.ts'
+import { scene } from '../../src/words/en/scene.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 import { calc, close, openSheet, scanned, wordsOf } from './onPaper.ts'
@@ -33,7 +33,7 @@ test('a seller shows a bag in the hole, four methods, the check and the cut, and
   await expect(parts(page).headlines).toContainText(words.verdicts.unverified)
 
   // Four methods at one site under one drawing.
-  await page.getByRole('button', { name: compareEntry.open, exact: true }).click()
+  await page.getByRole('button', { name: entrances.compare.open, exact: true }).click()
   await expect(page.getByRole('columnheader')).toHaveCount(5)
   const holds = page.getByRole('table').locator('[data-row="holds-down"]')
   await expect(holds.getByText(words.verdicts.unverified, { exact: true }).first()).toBeVisible()

@@ -4,11 +4,11 @@ import { comparedFirst } from '../../src/core/kinds/compared.ts'
 import { parseJob } from '../../src/core/spec/jobFile.ts'
 import { formatText } from '../../src/core/units/format.ts'
 import { encodeLink } from '../../src/state/link.ts'
-import { app as appWords } from '../../src/text/en/app.ts'
-import { standingCautions } from '../../src/text/en/cautions.ts'
-import { fields } from '../../src/text/en/fields.ts'
-import { fills } from '../../src/text/en/kinds.ts'
-import { sheet as words } from '../../src/text/en/sheet.ts'
+import { app as appWords } from '../../src/words/en/app.ts'
+import { cautions } from '../../src/words/en/cautions.ts'
+import { fields } from '../../src/words/en/fields.ts'
+import { fills } from '../../src/words/en/fills.ts'
+import { sheet as words } from '../../src/words/en/sheet.ts'
 import { type App, expect, test } from './app.ts'
 import { calc, close, openSheet, pagesOf, underDrawing, wordsOf } from './onPaper.ts'
 
@@ -126,7 +126,7 @@ test("one pier, or every pier that is compared, goes to the browser's own print 
   const printed = async () => (await wordsOf(await app.page.pdf({ preferCSSPageSize: true }))).map((page) => close(page.text))
   const one = await printed()
   expect(one).toHaveLength(1)
-  for (const { short, long } of standingCautions) for (const said of [short, long]) expect(one[0]).toContain(close(said))
+  for (const { short, long } of cautions.standing) for (const said of [short, long]) expect(one[0]).toContain(close(said))
   const { headlines } = await app.read('result')
   for (const { value, quantity } of headlines) expect(one[0]).toContain(close(formatText(value, quantity, 'us')))
   expect(one[0]).toContain(close(appWords.print.full))
@@ -149,7 +149,7 @@ test("one pier, or every pier that is compared, goes to the browser's own print 
   const { spec } = await app.read('document')
   const beside = comparedFirst.filter((id) => id !== spec.fill.kind).slice(0, 3)
   for (const id of [spec.fill.kind, ...beside]) expect(several).toContain(close(fills[id].label))
-  for (const { long } of standingCautions) expect(several).toContain(close(long))
+  for (const { long } of cautions.standing) expect(several).toContain(close(long))
   expect(several).not.toContain(close(appWords.print.full))
   await expect(app.page.locator('.paper')).toHaveCount(0)
 

@@ -1,7 +1,8 @@
 import type { Page } from '@playwright/test'
-import { fields, groups } from '../../src/text/en/fields.ts'
-import { sure as words } from '../../src/text/en/sure.ts'
-import { sureSection } from '../../src/text/en/sureSection.ts'
+import { fields } from '../../src/words/en/fields.ts'
+import { groups } from '../../src/words/en/groups.ts'
+import { sure as words } from '../../src/words/en/sure.ts'
+import { entrances } from '../../src/words/en/entrances.ts'
 import type { App } from './app.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
@@ -10,7 +11,7 @@ import { parts } from './names.ts'
 test.use({ graphics: false })
 
 const sureParts = (page: Page) => {
-  const section = page.locator('details').filter({ has: page.getByRole('heading', { name: sureSection.title, exact: true }) })
+  const section = page.locator('details').filter({ has: page.getByRole('heading', { name: entrances.sure.title, exact: true }) })
   return {
     section,
     fold: section.locator('summary').first(),

@@ -6,9 +6,9 @@ import { strFromU8, unzipSync } from 'fflate'
 import { validateBytes } from 'gltf-validator'
 import { calcJob } from '../../src/cli/calcJob.ts'
 import { enclosedVolume, welded } from '../../src/export/solid/plainMesh.ts'
-import { app as words } from '../../src/text/en/app.ts'
-import { exporting } from '../../src/text/en/export.ts'
-import { takeAlong } from '../../src/text/en/takeAlong.ts'
+import { app as words } from '../../src/words/en/app.ts'
+import { takeAlong as exporting } from '../../src/words/en/takeAlong.ts'
+import { entrances } from '../../src/words/en/entrances.ts'
 import type { FileId } from '../../src/view/export/fileWish.ts'
 import { unpairedEdges } from '../meshFacts.ts'
 import { type App, expect, test } from './app.ts'
@@ -19,8 +19,8 @@ const wide = { width: 1280, height: 800 }
 type Taken = Readonly<{ name: string; bytes: Buffer; took: number }>
 
 const openList = async (page: Page): Promise<void> => {
-  await page.getByRole('button', { name: takeAlong, exact: true }).first().click()
-  await expect(page.getByRole('dialog', { name: takeAlong })).toBeVisible()
+  await page.getByRole('button', { name: entrances.takeAlong, exact: true }).first().click()
+  await expect(page.getByRole('dialog', { name: entrances.takeAlong })).toBeVisible()
 }
 const press = (page: Page, id: FileId): Promise<void> =>
   page.getByRole('button', { name: `${exporting.files[id].action} ${exporting.files[id].kind}`, exact: true }).click()
@@ -229,7 +229,7 @@ test('[E15] what fails is told, with a second way, and the page goes on', async 
   await expect(status).toContainText(exporting.notShared)
   await app.page.keyboard.press('Escape')
   await expect(app.page.getByRole('dialog')).toHaveCount(0)
-  await expect(app.page.getByRole('button', { name: takeAlong, exact: true }).first()).toBeFocused()
+  await expect(app.page.getByRole('button', { name: entrances.takeAlong, exact: true }).first()).toBeFocused()
 })
 
 test.describe('the list, without a 3D picture', () => {
@@ -237,9 +237,9 @@ test.describe('the list, without a 3D picture', () => {
 
   test('[E18] axe finds nothing serious in the list, and the keyboard alone makes a file', async ({ app }) => {
     await opened(app)
-    await app.page.getByRole('button', { name: takeAlong, exact: true }).first().focus()
+    await app.page.getByRole('button', { name: entrances.takeAlong, exact: true }).first().focus()
     await app.page.keyboard.press('Enter')
-    await expect(app.page.getByRole('dialog', { name: takeAlong })).toBeVisible()
+    await expect(app.page.getByRole('dialog', { name: entrances.takeAlong })).toBeVisible()
     expect(await seriousFindings(app.page)).toEqual([])
     const table = app.page.getByRole('button', { name: `${exporting.files.csv.action} ${exporting.files.csv.kind}`, exact: true })
     for (let i = 0; i < 30 && !(await table.evaluate((node) => node === document.activeElement)); i++) await app.page.keyboard.press('Tab')

@@ -1,10 +1,10 @@
 import type { Locator } from '@playwright/test'
 import type { Stretch } from '../../src/state/appState.ts'
-import { build } from '../../src/text/en/build.ts'
-import { firstAnswers } from '../../src/text/en/firstAnswers.ts'
-import { fills } from '../../src/text/en/kinds.ts'
-import { time as words } from '../../src/text/en/time.ts'
-import { timeEntry } from '../../src/text/en/timeEntry.ts'
+import { build } from '../../src/words/en/build.ts'
+import { headlines as firstAnswers } from '../../src/words/en/headlines.ts'
+import { fills } from '../../src/words/en/fills.ts'
+import { time as words } from '../../src/words/en/time.ts'
+import { entrances } from '../../src/words/en/entrances.ts'
 import { type App, expect, test } from './app.ts'
 import { seriousFindings } from './axe.ts'
 
@@ -13,7 +13,7 @@ const rule = (app: App, stretch: Stretch): Locator => app.page.getByRole('slider
 /** What is read out of the moment. */
 const told = (app: App): Locator => strip(app).getByRole('status')
 const about = (app: App): Locator => strip(app).getByRole('region', { name: words.about, exact: true })
-const opener = (app: App): Locator => app.page.getByRole('button', { name: timeEntry.open, exact: true })
+const opener = (app: App): Locator => app.page.getByRole('button', { name: entrances.time.open, exact: true })
 
 const choose = async (app: App, stretch: Stretch): Promise<void> => {
   await strip(app).getByRole('button', { name: words.stretches[stretch], exact: true }).click()

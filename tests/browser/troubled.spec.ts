@@ -2,7 +2,7 @@ import { createServer } from 'node:http'
 import { existsSync, readFileSync } from 'node:fs'
 import { extname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { app as words } from '../../src/text/en/app.ts'
+import { app as words } from '../../src/words/en/app.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 

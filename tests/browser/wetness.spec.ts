@@ -1,10 +1,10 @@
 import type { Locator } from '@playwright/test'
-import { compare } from '../../src/text/en/compare.ts'
-import { compareEntry } from '../../src/text/en/compareEntry.ts'
-import { groups } from '../../src/text/en/fields.ts'
-import { moisture } from '../../src/text/en/moisture.ts'
-import { scene as words } from '../../src/text/en/scene.ts'
-import { time } from '../../src/text/en/time.ts'
+import { compare } from '../../src/words/en/compare.ts'
+import { entrances } from '../../src/words/en/entrances.ts'
+import { groups } from '../../src/words/en/groups.ts'
+import { moisture } from '../../src/words/en/moisture.ts'
+import { scene as words } from '../../src/words/en/scene.ts'
+import { time } from '../../src/words/en/time.ts'
 import { type App, expect, test } from './app.ts'
 import { parts } from './names.ts'
 
@@ -78,7 +78,7 @@ test('[W10] side by side each pier shows where its rain ends, and the years what
   app,
 }) => {
   await app.open()
-  await app.page.getByRole('button', { name: compareEntry.open, exact: true }).click()
+  await app.page.getByRole('button', { name: entrances.compare.open, exact: true }).click()
   const years = app.page.getByRole('combobox', { name: compare.view.water, exact: true })
   const rain = app.page.locator('.cmp-canvas .ink-rain:not(.casing)')
   await expect(years).toHaveValue('')

@@ -1,4 +1,4 @@
-import { app as words } from '../../src/text/en/app.ts'
+import { app as words } from '../../src/words/en/app.ts'
 import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 

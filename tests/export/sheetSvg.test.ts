@@ -8,8 +8,8 @@ import { formatText } from '../../src/core/units/format.ts'
 import type { UnitSystem } from '../../src/core/units/quantity.ts'
 import { defaultView } from '../../src/state/defaultView.ts'
 import { derived } from '../../src/state/derived.ts'
-import { exporting } from '../../src/text/en/export.ts'
-import { text } from '../../src/text/index.ts'
+import { takeAlong as exporting } from '../../src/words/en/takeAlong.ts'
+import { wordsOf } from '../../src/words/index.ts'
 import { pierMark } from '../../src/view/export/pierMark.ts'
 import { paperScales } from '../../src/view/export/drawingScale.ts'
 import { sectionFlat } from '../../src/view/export/sectionFlat.ts'
@@ -31,7 +31,7 @@ const parsed = (svg: string): XMLDocument => {
   expect(page.querySelector('parsererror')).toBeNull()
   return page
 }
-const wordsOf = (page: XMLDocument): string[] => [...page.querySelectorAll('text')].map((node) => node.textContent)
+const writtenOn = (page: XMLDocument): string[] => [...page.querySelectorAll('text')].map((node) => node.textContent)
 
 const numbers = (path: string): (readonly [number, number])[] =>
   [...path.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map((m) => [Number(m[1]), Number(m[2])] as const)
@@ -45,7 +45,7 @@ describe('[E9] the drawing to print', () => {
     expect([svg.getAttribute('width'), svg.getAttribute('height')]).toEqual(['180mm', '254mm'])
     const pixels = Number(svg.getAttribute('viewBox')?.split(' ')[2]) / 180
     // One to so many, as it is written under the view.
-    const written = wordsOf(page).find((words) => /^Scale .*1:/.test(words))
+    const written = writtenOn(page).find((words) => /^Scale .*1:/.test(words))
     const scale = Number(/1:(\d+)/.exec(written ?? '')?.[1])
     const { zones, spec } = derived(document.spec)
     const polygons = sectionPolygons(zones, spec.site.downhill, { cutPost: false })
@@ -78,7 +78,7 @@ describe('[E9] the drawing to print', () => {
 
   it('says what it is, whose, when, how sure, and in which units', () => {
     const document = { ...jobNamed('mixed'), name: 'North row' }
-    const words = wordsOf(parsed(sheetSvg(planOf(document), null)))
+    const words = writtenOn(parsed(sheetSvg(planOf(document), null)))
     const { sheet } = exporting
     for (const wanted of [
       'North row',
@@ -106,7 +106,7 @@ describe('[E9] the drawing to print', () => {
       const named = [...(legend?.querySelectorAll('text') ?? [])].slice(1).map((node) => node.textContent)
       const used = new Set(plan.drawing.bodies.map(({ hatch }) => hatch).filter((hatch) => hatch !== 'none'))
       expect(new Set(named).size).toBe(named.length)
-      for (const hatch of used) expect(named).toContain(text.scene.patterns[hatch])
+      for (const hatch of used) expect(named).toContain(wordsOf('scene').patterns[hatch])
       expect(legend?.querySelectorAll('[fill^="url"]')).toHaveLength(used.size)
     }
   })
@@ -115,7 +115,7 @@ describe('[E9] the drawing to print', () => {
     const name = '<img src=x onerror=alert(1)> & "q" \u0007\uD800 end'
     const page = parsed(sheetSvg(planOf({ ...jobNamed('mixed'), name }), null))
     expect(page.querySelector('img')).toBeNull()
-    expect(wordsOf(page)).toContain('<img src=x onerror=alert(1)> & "q"  end')
+    expect(writtenOn(page)).toContain('<img src=x onerror=alert(1)> & "q"  end')
   })
 
   it('leaves out what the screen leaves out', () => {

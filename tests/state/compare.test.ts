@@ -23,8 +23,8 @@ import { inputRows } from '../../src/state/compareInputs.ts'
 import { differingFirst, extremesOf, rowsFor, voices } from '../../src/state/compareRows.ts'
 import { comparedDocuments, comparedPiers, firstPicks, picksOf } from '../../src/state/compareSet.ts'
 import { derived } from '../../src/state/derived.ts'
-import { compare as words } from '../../src/text/en/compare.ts'
-import { fills } from '../../src/text/en/kinds.ts'
+import { compare as words } from '../../src/words/en/compare.ts'
+import { fills } from '../../src/words/en/fills.ts'
 import { arbitraryPier } from '../arbitraryPier.ts'
 
 const own = defaultDocument

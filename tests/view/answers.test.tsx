@@ -8,7 +8,7 @@ import { editField, setChoice, setPart } from '../../src/state/actions/edit.ts'
 import { pointAt, setUnits } from '../../src/state/actions/view.ts'
 import { shownResult } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
-import { text } from '../../src/text/index.ts'
+import { wordsOf } from '../../src/words/index.ts'
 import { AnswersPanel } from '../../src/view/panels/answers/AnswersPanel.tsx'
 import { CautionStrip } from '../../src/view/panels/answers/CautionStrip.tsx'
 import { TitleBlock } from '../../src/view/panels/answers/TitleBlock.tsx'
@@ -58,14 +58,14 @@ describe('[P2] answers', () => {
       expect(said).not.toMatch(/NaN|undefined|Infinity|\[object|-0 /)
       const main = document.querySelector('.title-main')?.textContent ?? ''
       if (uplift.allowable === null) {
-        expect(main).toContain(text.app.verdicts.unverified)
+        expect(main).toContain(wordsOf('app').verdicts.unverified)
         expect(main).not.toMatch(/\b0 (lb|kN)|fails/i)
       } else expect(main).toMatch(units === 'us' ? /\d lb/ : /\d k?N/)
     }
   })
 
   it('speaks of an uphill and a downhill side on a slope alone', async () => {
-    const { sides } = text.app.answers
+    const { sides } = wordsOf('app').answers
     await shown('mixed-full-height')
     expect(document.querySelector('.title')?.textContent).toContain(sides.uphill)
     editField(pierStore, 'site.slope', '0')
@@ -74,7 +74,7 @@ describe('[P2] answers', () => {
     expect(document.querySelector('.title')?.textContent).toContain(sides.all)
     const page = document.body.textContent ?? ''
     for (const side of [sides.uphill, sides.downhill]) expect(page).not.toContain(side)
-    expect(page).toContain(text.app.answers.depthLevel)
+    expect(page).toContain(wordsOf('app').answers.depthLevel)
   })
 
   it('gives no number for what may not be counted', async () => {

@@ -7,9 +7,9 @@ import { derived } from '../../src/state/derived.ts'
 import { defaultView } from '../../src/state/defaultView.ts'
 import { rowsFor } from '../../src/state/compareRows.ts'
 import { type ComparedPier, comparedPiers } from '../../src/state/compareSet.ts'
-import { compare as words } from '../../src/text/en/compare.ts'
-import { fills } from '../../src/text/en/kinds.ts'
-import { text } from '../../src/text/index.ts'
+import { compare as words } from '../../src/words/en/compare.ts'
+import { fills } from '../../src/words/en/fills.ts'
+import { wordsOf } from '../../src/words/index.ts'
 import { downToGrade, sectionsAtOneScale } from '../../src/view/compare/CompareSections.tsx'
 import { CompareTable } from '../../src/view/compare/CompareTable.tsx'
 import { columnTally } from '../../src/view/section/tallyRoom.ts'
@@ -48,7 +48,7 @@ describe('[Y5] the table of piers', () => {
     let untold = 0
     for (const [i, cell] of cells.entries()) {
       const isCounted = results[i]?.uplift.allowable != null
-      expect(cell.textContent?.includes(text.app.verdicts.unverified), pierTitle(seven[i] as ComparedPier)).toBe(!isCounted)
+      expect(cell.textContent?.includes(wordsOf('app').verdicts.unverified), pierTitle(seven[i] as ComparedPier)).toBe(!isCounted)
       if (isCounted) expect(cell.textContent).toMatch(/\d lb/)
       else {
         untold++
@@ -78,7 +78,7 @@ describe('[Y5] the table of piers', () => {
       expect(head?.textContent).toContain(words.rows[id].why)
     }
     for (const row of ['inspect', 'replace'])
-      for (const cell of cellsOf(row)) expect(cell.textContent).toContain(text.standings['common practice'].mark)
+      for (const cell of cellsOf(row)) expect(cell.textContent).toContain(wordsOf('standings')['common practice'].mark)
   })
 
   it('marks what is set differently with what it is set instead of', async () => {
@@ -99,7 +99,7 @@ describe('[Y5] the table of piers', () => {
     }
     await table([own, refused])
     expect(document.body.textContent).toContain(words.column.cannot)
-    expect(document.body.textContent).toContain(text.fields['fill.height'].label)
+    expect(document.body.textContent).toContain(wordsOf('fields')['fill.height'].label)
     expect(document.querySelector('.cmp-end')).toBeNull()
   })
 })

@@ -6,7 +6,7 @@ import { costFields } from '../../src/core/spec/pier/life.ts'
 import { defaultSpec } from '../../src/core/spec/defaults.ts'
 import { rowsFor } from '../../src/state/compareRows.ts'
 import { derived } from '../../src/state/derived.ts'
-import { compare } from '../../src/text/en/compare.ts'
+import { compare } from '../../src/words/en/compare.ts'
 import { cells } from '../../src/view/compare/cells.tsx'
 import { draw } from './page.ts'
 

@@ -7,12 +7,12 @@ import { editField, setChoice, setPart } from '../../src/state/actions/edit.ts'
 import { setUnits } from '../../src/state/actions/view.ts'
 import { shownResult } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
-import { text } from '../../src/text/index.ts'
+import { wordsOf } from '../../src/words/index.ts'
 import { AgainstDrawing } from '../../src/view/panels/drawing/AgainstDrawing.tsx'
 import { DrawingEditor } from '../../src/view/panels/drawing/DrawingEditor.tsx'
 import { draw, leave, setValue } from './page.ts'
 
-const words = text.drawing
+const words = wordsOf('drawing')
 let view: Awaited<ReturnType<typeof draw>> | null = null
 afterEach(async () => {
   await view?.end()

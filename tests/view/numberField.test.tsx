@@ -9,7 +9,7 @@ import { undo } from '../../src/state/actions/history.ts'
 import { setUnits } from '../../src/state/actions/view.ts'
 import { pierStore } from '../../src/state/store.ts'
 import type { NumberField as Field } from '../../src/state/slider.ts'
-import { text } from '../../src/text/index.ts'
+import { wordsOf } from '../../src/words/index.ts'
 import { issueText } from '../../src/view/panels/issueText.ts'
 import { NumberField } from '../../src/view/panels/inputs/NumberField.tsx'
 import { boxText } from '../../src/view/panels/inputs/useEntry.ts'
@@ -67,7 +67,7 @@ describe('[P1] a number with a unit', () => {
     expect(box().value).toBe('900 in')
     expect(box().getAttribute('aria-invalid')).toBe('true')
     expect(inches()).toBeCloseTo(20, 9)
-    expect(told()).toContain(text.fields[path].label)
+    expect(told()).toContain(wordsOf('fields')[path].label)
     expect(told()).toContain('900 in')
     expect(told()).toContain('48 in')
     const described = (box().getAttribute('aria-describedby') ?? '').split(' ').map((id) => document.getElementById(id))
@@ -154,7 +154,7 @@ describe('[P1] a number with a unit', () => {
 describe('[P1] a value of a file that is no text', () => {
   it.each([[null], [true], [[1, 2]], [{}]])('%j is told, not thrown', (got) => {
     const issue = { code: 'not-a-choice', severity: 'error', path: 'fill.kind', got } as unknown as Issue
-    expect(issueText(issue, 'us')).toContain(text.fields['fill.kind'].label)
+    expect(issueText(issue, 'us')).toContain(wordsOf('fields')['fill.kind'].label)
   })
 })
 
@@ -164,7 +164,7 @@ describe('[P1] a number that is no length', () => {
     view = await draw(<NumberField field={fieldAt(defaultDocument.spec, 'site.slope') as Field} help='' />)
     await type('abc')
     await key(box(), 'Enter')
-    expect(told()).toContain(text.app.fields.between('0%', '50%'))
+    expect(told()).toContain(wordsOf('app').fields.between('0%', '50%'))
     expect(told()).not.toContain('18 in')
     await type('1e99')
     await key(box(), 'Enter')

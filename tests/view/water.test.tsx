@@ -7,12 +7,12 @@ import { openDocument } from '../../src/state/actions/document.ts'
 import { editField, setChoice } from '../../src/state/actions/edit.ts'
 import { shownSpec } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
-import { late } from '../../src/text/late.ts'
+import { wordsOf } from '../../src/words/index.ts'
 import { WaterPanel } from '../../src/view/panels/water/WaterPanel.tsx'
 import { kindsOf } from '../../src/view/panels/water/WetnessList.tsx'
 import { draw } from './page.ts'
 
-const words = late.moisture
+const words = wordsOf('moisture')
 let view: Awaited<ReturnType<typeof draw>> | null = null
 const shown = async (): Promise<string> => {
   await view?.end()

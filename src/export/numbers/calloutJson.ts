@@ -1,9 +1,7 @@
 import type { CalloutItem, CalloutResult, CalloutValue, Consequence } from '../../core/model/calloutResult.ts'
 import type { QuantityKind } from '../../core/units/quantity.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { inWords, unitOf } from './named.ts'
-
-const words = text.drawing
 const said = (table: Readonly<Record<string, string>>, key: string): string => (Object.hasOwn(table, key) ? (table[key] ?? key) : key)
 
 const number = (value: number, quantity: QuantityKind) => ({ value, unit: unitOf(quantity), text: inWords(value, quantity) })
@@ -11,13 +9,18 @@ const number = (value: number, quantity: QuantityKind) => ({ value, unit: unitOf
 const value = (one: CalloutValue | null) => {
   if (one === null) return null
   if (one.as === 'number') return number(one.value, one.quantity)
-  if (one.as === 'choice') return { value: one.choice, text: text.choices[one.path]?.[one.choice] ?? one.choice }
-  return { value: one.word, text: said(words.words, one.word) }
+  if (one.as === 'choice') return { value: one.choice, text: wordsOf('choices')[one.path]?.[one.choice] ?? one.choice }
+  return { value: one.word, text: said(wordsOf('drawing').words, one.word) }
 }
 
-const consequence = ({ id, value: size, quantity }: Consequence) => ({ id, label: said(words.consequences, id), ...number(size, quantity) })
+const consequence = ({ id, value: size, quantity }: Consequence) => ({
+  id,
+  label: said(wordsOf('drawing').consequences, id),
+  ...number(size, quantity),
+})
 
 const item = (one: CalloutItem) => {
+  const words = wordsOf('drawing')
   const quantity = one.drawn?.as === 'number' ? one.drawn.quantity : one.set?.as === 'number' ? one.set.quantity : 'length'
   return {
     id: one.id,
@@ -36,10 +39,14 @@ const item = (one: CalloutItem) => {
 }
 
 /** The check of a pier against its drawing as plain data; null without a drawing. Whoever reads it is told who decides. */
-export const calloutJson = (callout: CalloutResult | null): unknown =>
-  callout && {
-    overall: callout.overall,
-    checked: callout.checked,
-    note: `${words.checked(callout.checked)} ${words.decides}`,
-    items: callout.items.map(item),
-  }
+export const calloutJson = (callout: CalloutResult | null): unknown => {
+  const words = wordsOf('drawing')
+  return (
+    callout && {
+      overall: callout.overall,
+      checked: callout.checked,
+      note: `${words.checked(callout.checked)} ${words.decides}`,
+      items: callout.items.map(item),
+    }
+  )
+}

@@ -1,6 +1,6 @@
 import type { Issue } from '../../core/model/issue.ts'
 import { formatText } from '../../core/units/format.ts'
-import { text } from '../../text/index.ts'
+import { type Words, wordsOf } from '../../words/index.ts'
 
 const shown = (value: Issue['got'], { quantity }: Issue): string => {
   if (typeof value !== 'number') return value ?? ''
@@ -11,12 +11,12 @@ const shown = (value: Issue['got'], { quantity }: Issue): string => {
 }
 
 const labelOf = (path: string): string =>
-  Object.hasOwn(text.fields, path) ? text.fields[path as keyof typeof text.fields].label : path === '' ? 'The job' : path
+  Object.hasOwn(wordsOf('fields'), path) ? wordsOf('fields')[path as keyof Words['fields']].label : path === '' ? 'The job' : path
 
 /** What an issue says, in both systems where they differ. */
 export function issueMessage(issue: Issue): string {
   const facts = { field: labelOf(issue.path), got: shown(issue.got, issue), limit: shown(issue.limit, issue) }
-  return Object.hasOwn(text.issues, issue.code) ? text.issues[issue.code as keyof typeof text.issues](facts) : issue.code
+  return Object.hasOwn(wordsOf('issues'), issue.code) ? wordsOf('issues')[issue.code as keyof Words['issues']](facts) : issue.code
 }
 
 /** One line of standard error: `path: message (got …, limit …)`. Control characters of the job's own text are spelled out. */

@@ -1,7 +1,7 @@
 import type { Field } from '../../core/model/field.ts'
 import { fields } from '../../core/spec/fields.ts'
 import type { QuantityKind } from '../../core/units/quantity.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { inWords } from './named.ts'
 
 /** The heads of the columns. `where` is the path into the result; ids stand for places in a list. */
@@ -76,9 +76,9 @@ const backing = (node: Node): Row => ({
 })
 
 const inputs: ReadonlyMap<string, Field> = new Map(fields.map((field) => [field.path, field]))
-const labels: Readonly<Record<string, Readonly<{ label: string }>>> = text.fields
 
 function leaf(value: Plain, { group, path, name }: Place): Row {
+  const labels: Readonly<Record<string, Readonly<{ label: string }>>> = wordsOf('fields')
   // A key may give its unit to all that is under it: `by_m.concrete`.
   const key =
     path

@@ -5,8 +5,7 @@ import type { Exposure, Order, PierResult, QuantityLine } from '../../core/model
 import type { PierDocument } from '../../core/model/spec.ts'
 import type { Check } from '../../core/model/worked.ts'
 import type { Zone } from '../../core/model/zone.ts'
-import { text } from '../../text/index.ts'
-import { late } from '../../text/late.ts'
+import { wordsOf } from '../../words/index.ts'
 import { calloutJson } from './calloutJson.ts'
 import { demandJson } from './demandJson.ts'
 import { issueMessage } from './issueLine.ts'
@@ -19,7 +18,7 @@ const said = (table: Readonly<Record<string, unknown>>, key: string): unknown =>
 const zone = (one: Zone) => ({
   id: one.id,
   role: one.role,
-  label: said(text.zones, one.label),
+  label: said(wordsOf('zones'), one.label),
   build: one.build,
   ...named('volume', one.volume.value, 'volume'),
   method: one.volume.method,
@@ -53,7 +52,7 @@ const check = (one: Check) => ({
   group: one.group,
   where: one.where,
   counted: one.counted,
-  ...(one.why === undefined ? {} : { why: said(late.reasons, one.why) }),
+  ...(one.why === undefined ? {} : { why: said(wordsOf('reasons'), one.why) }),
   allowable: one.allowable === null ? null : workedJson(one.allowable),
   ...(one.demand === undefined ? {} : { demand: workedJson(one.demand) }),
   ...(one.ratio === undefined ? {} : { ratio: one.ratio }),
@@ -101,8 +100,8 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
     name: document.name,
     note: document.note,
     cautions: {
-      always: text.standingCautions.map((caution) => caution.long),
-      here: result.cautions.map((key) => said(late.cautions, key)),
+      always: wordsOf('cautions').standing.map((caution) => caution.long),
+      here: result.cautions.map((key) => said(wordsOf('cautions').ofPiers, key)),
     },
     issues: issues.map(issue),
     headlines: result.headlines.map(workedJson),

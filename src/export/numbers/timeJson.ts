@@ -1,7 +1,7 @@
 import type { SourceId } from '../../core/engineering/sources.ts'
 import type { TimeResult } from '../../core/model/timeResult.ts'
 import type { Worked } from '../../core/model/worked.ts'
-import { late } from '../../text/late.ts'
+import { wordsOf } from '../../words/index.ts'
 import { workedJson } from './workedJson.ts'
 
 /** SI unit of numbers that stand by themselves, by key; where a range or a list holds them, its own key carries the unit. */
@@ -59,7 +59,7 @@ function plain(node: unknown, where = ''): unknown {
  * Lists that say each number a second time are left out.
  */
 export function timeJson({ moisture, mix, life, cost }: TimeResult): unknown {
-  const words = late.moisture
+  const words = wordsOf('moisture')
   const { worked: _water, top, ...water } = moisture
   const { worked: _mix, ...placed } = mix
   const profile = moisture.profile.map((one) => ({

@@ -1,10 +1,10 @@
 import type { Worked } from '../../core/model/worked.ts'
-import { late } from '../../text/late.ts'
+import { type Words, wordsOf } from '../../words/index.ts'
 import { inWords, unitOf } from './named.ts'
 
 /** What an answer is called; its id where it has no name. */
 export const answerLabel = (id: string): string =>
-  Object.hasOwn(late.answers, id) ? late.answers[id as keyof typeof late.answers].label : id
+  Object.hasOwn(wordsOf('answers'), id) ? wordsOf('answers')[id as keyof Words['answers']].label : id
 
 /** One number with its formula and all that went in. */
 export const workedJson = (one: Worked) => ({

@@ -1,8 +1,8 @@
-import { lazy, Suspense, useLayoutEffect } from 'react'
+import { Suspense, useLayoutEffect } from 'react'
 import { showPanel } from '../../state/actions/view.ts'
 import type { ViewSettings } from '../../state/appState.ts'
 import { pierStore } from '../../state/store.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import { CautionStrip } from '../panels/answers/CautionStrip.tsx'
 import { TitleBlock } from '../panels/answers/TitleBlock.tsx'
@@ -12,20 +12,24 @@ import { Head } from './Head.tsx'
 import { Notices } from './Notices.tsx'
 import { Picture } from './Picture.tsx'
 import { useShortcuts } from './useShortcuts.ts'
+import { lazyPage } from '../lazyPage.ts'
 
 /** The main answers stand in the title block; these are fetched while it is read. */
-const AnswersPanel = lazy(() => import('../panels/answers/AnswersPanel.tsx').then((module) => ({ default: module.AnswersPanel })))
+const AnswersPanel = lazyPage(
+  () => import('../panels/answers/AnswersPanel.tsx').then((module) => module.AnswersPanel),
+  ['answers', 'drawing', 'glossary', 'loadPath', 'loads', 'materials', 'moisture', 'reasons', 'steps', 'terms', 'verifiable'],
+)
 
-const LookBar = lazy(() => import('./LookBar.tsx').then((module) => ({ default: module.LookBar })))
+const LookBar = lazyPage(() => import('./LookBar.tsx').then((module) => module.LookBar), ['looking'])
 
-const PrintPage = lazy(() => import('./PrintPage.tsx').then((module) => ({ default: module.PrintPage })))
+const PrintPage = lazyPage(() => import('./PrintPage.tsx').then((module) => module.PrintPage), ['scene'])
 
 /** Where there is no room for both panels, one of them stands beside or under the picture. */
 const PanelTabs = ({ panel }: { panel: ViewSettings['panel'] }) => (
-  <nav className='tabs' aria-label={text.app.panels.which}>
+  <nav className='tabs' aria-label={wordsOf('app').panels.which}>
     {(['inputs', 'answers'] as const).map((one) => (
       <button key={one} type='button' className='tab' aria-pressed={panel === one} onClick={() => showPanel(pierStore, one)}>
-        {text.app.panels[`${one}Short`]}
+        {wordsOf('app').panels[`${one}Short`]}
       </button>
     ))}
   </nav>
@@ -51,7 +55,7 @@ export const App = () => {
       <TitleBlock />
       <PanelTabs panel={panel} />
       <InputsPanel />
-      <Suspense fallback={<section className='answers' aria-label={text.app.panels.answers} aria-busy='true' />}>
+      <Suspense fallback={<section className='answers' aria-label={wordsOf('app').panels.answers} aria-busy='true' />}>
         <AnswersPanel />
       </Suspense>
       <CautionStrip />

@@ -1,22 +1,22 @@
 import { pierStore } from '../../state/store.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { saveJobFile } from './jobFiles.ts'
 
 /** What is shown when the page itself broke: what happened, and two ways on. The pier is in the note already. */
 export const Crash = ({ error }: { error: unknown }) => (
   <main className='crash' role='alert'>
-    <h1>{text.app.crash.title}</h1>
-    <p>{text.app.crash.body}</p>
+    <h1>{wordsOf('app').crash.title}</h1>
+    <p>{wordsOf('app').crash.body}</p>
     <div className='notice-actions'>
       <button type='button' className='button' onClick={() => saveJobFile(pierStore.getState().document)}>
-        {text.app.actions.save}
+        {wordsOf('app').actions.save}
       </button>
       <button type='button' className='button' onClick={() => location.reload()}>
-        {text.app.actions.reload}
+        {wordsOf('app').actions.reload}
       </button>
     </div>
     <details>
-      <summary>{text.app.crash.detail}</summary>
+      <summary>{wordsOf('app').crash.detail}</summary>
       <pre>{error instanceof Error ? (error.stack ?? error.message) : String(error)}</pre>
     </details>
   </main>

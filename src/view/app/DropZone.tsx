@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
 import { pierStore } from '../../state/store.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { openJobFile } from './jobFiles.ts'
 
 const holdsFile = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false
@@ -31,5 +31,5 @@ export const DropZone = () => {
       window.removeEventListener('drop', drop)
     }
   }, [])
-  return over ? <div className='drop'>{text.app.actions.dropHere}</div> : null
+  return over ? <div className='drop'>{wordsOf('app').actions.dropHere}</div> : null
 }

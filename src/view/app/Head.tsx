@@ -4,7 +4,7 @@ import { reset, setName } from '../../state/actions/document.ts'
 import { redo, undo } from '../../state/actions/history.ts'
 import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useHistory, useIsLooking, usePier } from '../hooks/usePier.ts'
 import { CompareButton } from '../compare/CompareButton.tsx'
 import { TakeAlong } from '../export/TakeAlong.tsx'
@@ -29,8 +29,8 @@ const PierName = () => {
       readOnly={isLooking}
       maxLength={longestName}
       defaultValue={name}
-      placeholder={text.app.nameIt}
-      aria-label={text.app.pierName}
+      placeholder={wordsOf('app').nameIt}
+      aria-label={wordsOf('app').pierName}
       autoComplete='off'
       onBlur={enter}
       onKeyDown={(event) => event.key === 'Enter' && enter()}
@@ -44,7 +44,7 @@ const OpenButton = () => {
   return (
     <>
       <button type='button' className='button plain' onClick={() => input.current?.click()}>
-        {text.app.actions.open}
+        {wordsOf('app').actions.open}
       </button>
       <input
         ref={input}
@@ -67,7 +67,7 @@ const Reset = () => {
   const isLooking = useIsLooking()
   return (
     <button type='button' className='button plain' disabled={isLooking} onClick={() => reset(pierStore)}>
-      {text.app.actions.reset}
+      {wordsOf('app').actions.reset}
     </button>
   )
 }
@@ -76,10 +76,10 @@ const FileActions = () => (
   <>
     <OpenButton />
     <button type='button' className='button plain' onClick={() => saveJobFile(seenDocument(pierStore.getState()))}>
-      {text.app.actions.save}
+      {wordsOf('app').actions.save}
     </button>
     <button type='button' className='button plain' onClick={() => void copyLink(pierStore)}>
-      {text.app.actions.copyLink}
+      {wordsOf('app').actions.copyLink}
     </button>
     <SheetButton />
     <TakeAlong />
@@ -109,13 +109,13 @@ const Undo = () => {
   return (
     <div className='head-group'>
       <Step
-        word={text.app.actions.undo}
+        word={wordsOf('app').actions.undo}
         path='M8 1.5 3 6.5l5 5M3.5 6.5h9a4 4 0 0 1 0 8H9'
         disabled={past === 0 && !isLooking}
         onClick={() => undo(pierStore)}
       />
       <Step
-        word={text.app.actions.redo}
+        word={wordsOf('app').actions.redo}
         path='M12 1.5l5 5-5 5M16.5 6.5h-9a4 4 0 0 0 0 8H11'
         disabled={future === 0 || isLooking}
         onClick={() => redo(pierStore)}
@@ -128,7 +128,7 @@ const Undo = () => {
 export const Head = () => (
   <header className='head'>
     <button type='button' className='skip' onClick={() => document.getElementById('inputs')?.focus()}>
-      {text.app.skipToInputs}
+      {wordsOf('app').skipToInputs}
     </button>
     <Wordmark />
     <PierName />
@@ -145,7 +145,7 @@ export const Head = () => (
       <PageSwitches />
     </div>
     <details className='menu only-narrow'>
-      <summary className='button plain'>{text.app.actions.more}</summary>
+      <summary className='button plain'>{wordsOf('app').actions.more}</summary>
       <div className='menu-list'>
         <ShelfButton />
         <FileActions />

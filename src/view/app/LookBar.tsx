@@ -3,14 +3,14 @@ import { besideOwn } from '../../state/compareActions.ts'
 import { defaultDocument } from '../../core/spec/defaults.ts'
 import { stopLooking, takeLooked } from '../../state/actions/look.ts'
 import { type PierStore, pierStore } from '../../state/store.ts'
-import { looking as words } from '../../text/en/looking.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import './look.css'
 
 /** The open pier and the one that is looked at, each in a column of its own. */
 const setBeside = () => {
   const { document } = pierStore.getState()
-  besideOwn(compareStore, { ...document, name: document.name === '' ? words.own : document.name })
+  besideOwn(compareStore, { ...document, name: document.name === '' ? wordsOf('looking').own : document.name })
 }
 
 /** The bar goes with what was pressed in it: the keyboard goes on at the inputs. */
@@ -21,6 +21,7 @@ const thenInputs = (act: (store: PierStore) => void): void => {
 
 /** A pier from a link, to look at: one touch makes it one's own, one goes back to the pier that was open. */
 export const LookBar = () => {
+  const words = wordsOf('looking')
   const isFresh = usePier((state) => state.document === defaultDocument)
   return (
     <div className='look' role='status'>

@@ -1,10 +1,11 @@
 import { putRight } from '../../state/actions/view.ts'
 import { pierStore } from '../../state/store.ts'
-import { build } from '../../text/en/build.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 
 /** What is shown as done wrong, and the way back. */
 export const MistakesNotice = () => {
+  const build = wordsOf('build')
   const mistakes = usePier((state) => state.view.mistakes)
   return (
     <div className='notice'>

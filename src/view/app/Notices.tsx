@@ -1,13 +1,14 @@
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import type { Notice } from '../../state/appState.ts'
 import { dismiss } from '../../state/actions/notices.ts'
 import { pierStore } from '../../state/store.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { issueText } from '../panels/issueText.ts'
 import { saveTextFile } from './jobFiles.ts'
+import { lazyPage } from '../lazyPage.ts'
 
-const MistakesNotice = lazy(() => import('./MistakesNotice.tsx').then((module) => ({ default: module.MistakesNotice })))
+const MistakesNotice = lazyPage(() => import('./MistakesNotice.tsx').then((module) => module.MistakesNotice), ['build'])
 const mostIssues = 40
 const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 
@@ -15,16 +16,16 @@ const Actions = ({ notice }: { notice: Notice }) => (
   <div className='notice-actions'>
     {notice.code === 'newer-page' && (
       <button type='button' className='button' onClick={() => void import('./keepOffline.ts').then((module) => module.openNewerPage())}>
-        {text.app.actions.useNewer}
+        {wordsOf('app').actions.useNewer}
       </button>
     )}
     {notice.code === 'note-damaged' && notice.detail !== undefined && (
       <button type='button' className='button' onClick={() => saveTextFile('damaged-note.txt', notice.detail ?? '')}>
-        {text.app.actions.saveDamagedNote}
+        {wordsOf('app').actions.saveDamagedNote}
       </button>
     )}
     <button type='button' className='button' onClick={() => dismiss(pierStore, notice.code)}>
-      {text.app.actions.dismiss}
+      {wordsOf('app').actions.dismiss}
     </button>
   </div>
 )
@@ -36,7 +37,7 @@ const OneNotice = ({ notice }: { notice: Notice }) => {
   return (
     <div className={quiet.has(notice.code) ? 'notice notice-quiet' : 'notice'}>
       <p>
-        {text.app.notices[notice.code]}
+        {wordsOf('app').notices[notice.code]}
         {name !== undefined && <span className='notice-name'> {name}</span>}
       </p>
       <Actions notice={notice} />
@@ -46,7 +47,7 @@ const OneNotice = ({ notice }: { notice: Notice }) => {
             // biome-ignore lint/suspicious/noArrayIndexKey: the list of one notice never changes
             <li key={i}>{issueText(issue, system)}</li>
           ))}
-          {issues.length > mostIssues && <li>{text.app.moreIssues(issues.length - mostIssues)}</li>}
+          {issues.length > mostIssues && <li>{wordsOf('app').moreIssues(issues.length - mostIssues)}</li>}
         </ul>
       )}
     </div>

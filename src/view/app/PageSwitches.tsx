@@ -3,7 +3,7 @@ import type { Theme } from '../../state/appState.ts'
 import type { UnitSystem } from '../../core/units/quantity.ts'
 import { setTheme, setUnits } from '../../state/actions/view.ts'
 import { pierStore } from '../../state/store.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 
 const Either = <T extends string>(props: { label: string; words: Readonly<Record<T, string>>; chosen: T; onPick: (one: T) => void }) => {
@@ -26,8 +26,18 @@ export const PageSwitches = () => {
   const theme = usePier((state) => state.view.theme)
   return (
     <div className='page-switches'>
-      <Either<UnitSystem> label={text.app.unitsLabel} words={text.app.units} chosen={units} onPick={(one) => setUnits(pierStore, one)} />
-      <Either<Theme> label={text.app.themeLabel} words={text.app.themes} chosen={theme} onPick={(one) => setTheme(pierStore, one)} />
+      <Either<UnitSystem>
+        label={wordsOf('app').unitsLabel}
+        words={wordsOf('app').units}
+        chosen={units}
+        onPick={(one) => setUnits(pierStore, one)}
+      />
+      <Either<Theme>
+        label={wordsOf('app').themeLabel}
+        words={wordsOf('app').themes}
+        chosen={theme}
+        onPick={(one) => setTheme(pierStore, one)}
+      />
     </div>
   )
 }

@@ -1,22 +1,23 @@
-import { lazy, type MouseEvent, type PointerEvent, Suspense, useEffect, useRef } from 'react'
+import { type MouseEvent, type PointerEvent, Suspense, useEffect, useRef } from 'react'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import { openLink } from '../../state/actions/view.ts'
 import { shownResult } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { Comparing } from '../compare/Comparing.tsx'
 import { useIsComparing } from '../compare/useIsComparing.ts'
 import { linkOfPart } from '../panels/loadPath/linkOfPart.ts'
 import { ErrorBoundary } from './ErrorBoundary.tsx'
 import { markReady } from './readiness.ts'
+import { lazyPage } from '../lazyPage.ts'
 
 /** Small, and there long before the 3D picture. */
-const SectionView = lazy(() => import('../section/SectionView.tsx').then((module) => ({ default: module.SectionView })))
+const SectionView = lazyPage(() => import('../section/SectionView.tsx').then((module) => module.SectionView), ['scene'])
 /** Nothing until a moment is looked at. */
-const TimeBar = lazy(() => import('../time/TimeBar.tsx').then((module) => ({ default: module.TimeBar })))
-const YearsTally = lazy(() => import('../time/YearsTally.tsx').then((module) => ({ default: module.YearsTally })))
-const CutawayView = lazy(() => import('../scene/CutawayView.tsx').then((module) => ({ default: module.CutawayView })))
+const TimeBar = lazyPage(() => import('../time/TimeBar.tsx').then((module) => module.TimeBar), ['build', 'steps', 'time'])
+const YearsTally = lazyPage(() => import('../time/YearsTally.tsx').then((module) => module.YearsTally), ['time'])
+const CutawayView = lazyPage(() => import('../scene/CutawayView.tsx').then((module) => module.CutawayView), ['moisture', 'scene'])
 
 /** Asked once: a context is dear. */
 const drawsIn3D = ((): boolean => {
@@ -63,7 +64,7 @@ const WhileLoading = () => (
       <SectionView />
     </Suspense>
     <p className='picture-note' role='status'>
-      {text.app.picture.loading}
+      {wordsOf('app').picture.loading}
     </p>
   </>
 )
@@ -101,7 +102,7 @@ const OnePicture = () => {
   const stretch = usePier((state) => state.view.time?.stretch)
   const isInYears = stretch === 'years'
   return (
-    <main className='picture' aria-label={text.app.panels.picture} data-time={stretch !== undefined || undefined} {...usePicking()}>
+    <main className='picture' aria-label={wordsOf('app').panels.picture} data-time={stretch !== undefined || undefined} {...usePicking()}>
       <div className='picture-fill'>
         {drawsIn3D ? (
           <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { flushSync } from 'react-dom'
 import { seenDocument } from '../../state/derived.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { SectionView } from '../section/SectionView.tsx'
 import './printPage.css'
@@ -31,19 +31,19 @@ export const PrintPage = () => {
   }, [theme])
   if (!isPrinting) return null
   return (
-    <section className='print-page' aria-label={text.app.print.title}>
-      <h2>{name === '' ? text.app.name : name}</h2>
+    <section className='print-page' aria-label={wordsOf('app').print.title}>
+      <h2>{name === '' ? wordsOf('app').name : name}</h2>
       <div className='print-section'>
         <SectionView />
       </div>
       <ul>
-        {text.standingCautions.map((caution) => (
+        {wordsOf('cautions').standing.map((caution) => (
           <li key={caution.id}>
             <strong>{caution.short}</strong> {caution.long}
           </li>
         ))}
       </ul>
-      <p>{text.app.print.full}</p>
+      <p>{wordsOf('app').print.full}</p>
     </section>
   )
 }

@@ -1,4 +1,4 @@
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 
 /** A pier in its hole, in one ink: grade line, hole, post, crown. */
 export const Wordmark = () => (
@@ -9,6 +9,6 @@ export const Wordmark = () => (
       <path d='M7.6 1h4.8v20.5H7.6Z' fill='var(--panel)' strokeWidth='1.4' />
       <path d='M5.8 17.2h8.4' strokeWidth='1.8' />
     </svg>
-    <span>{text.app.name}</span>
+    <span>{wordsOf('app').name}</span>
   </h1>
 )

@@ -4,9 +4,7 @@ import { dropBrought, togglePick } from '../../state/compareActions.ts'
 import { otherMethods, picksOf } from '../../state/compareSet.ts'
 import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
-import { compare as words } from '../../text/en/compare.ts'
-import { looking } from '../../text/en/looking.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { issueText } from '../panels/issueText.ts'
@@ -30,6 +28,7 @@ const Choice = ({ pick, label, picks }: Readonly<{ pick: Pick; label: string; pi
 
 /** Piers that were brought along can be laid aside for good. */
 const Brought = ({ picks }: Readonly<{ picks: readonly Pick[] }>) => {
+  const words = wordsOf('compare')
   const brought = useCompare((state) => state.brought)
   if (brought.every((document) => document === null)) return null
   return (
@@ -60,6 +59,7 @@ const Brought = ({ picks }: Readonly<{ picks: readonly Pick[] }>) => {
 }
 
 const OpenFile = ({ refused, bring }: BroughtFiles) => {
+  const words = wordsOf('compare')
   const input = useRef<HTMLInputElement>(null)
   const { system } = useUnits()
   return (
@@ -98,6 +98,7 @@ const OpenFile = ({ refused, bring }: BroughtFiles) => {
 
 /** Which piers stand side by side: the open one, it with other methods, and those brought along. */
 export const ChoosePanel = ({ files }: Readonly<{ files: BroughtFiles }>) => {
+  const words = wordsOf('compare')
   const picked = useCompare((state) => state.picks)
   const brought = useCompare((state) => state.brought)
   const own = usePier(seenDocument)
@@ -109,9 +110,13 @@ export const ChoosePanel = ({ files }: Readonly<{ files: BroughtFiles }>) => {
         <legend>
           {words.choose.methods} <span className='cmp-small'>{words.choose.rule}</span>
         </legend>
-        <Choice pick='own' label={`${isLooking ? looking.tag : words.own}: ${text.fills[own.spec.fill.kind].label}`} picks={picks} />
+        <Choice
+          pick='own'
+          label={`${isLooking ? wordsOf('looking').tag : words.own}: ${wordsOf('fills')[own.spec.fill.kind].label}`}
+          picks={picks}
+        />
         {otherMethods(own).map((id) => (
-          <Choice key={id} pick={`method:${id}`} label={text.fills[id].label} picks={picks} />
+          <Choice key={id} pick={`method:${id}`} label={wordsOf('fills')[id].label} picks={picks} />
         ))}
       </fieldset>
       <Brought picks={picks} />

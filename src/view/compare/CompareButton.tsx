@@ -1,7 +1,7 @@
 import type { ViewSettings } from '../../state/appState.ts'
 import { compareStore, openCompare } from '../../state/compare.ts'
 import { pierStore } from '../../state/store.ts'
-import { compareEntry } from '../../text/en/compareEntry.ts'
+import { wordsOf } from '../../words/index.ts'
 
 const id = 'side-by-side'
 
@@ -11,7 +11,7 @@ const yearOf = ({ time, layers }: ViewSettings): number | null => (time?.stretch
 /** The way into the comparison. */
 export const CompareButton = () => (
   <button id={id} type='button' className='button' onClick={() => openCompare(compareStore, yearOf(pierStore.getState().view))}>
-    {compareEntry.open}
+    {wordsOf('entrances').compare.open}
   </button>
 )
 

@@ -5,8 +5,7 @@ import { closeCompare, compareStore } from '../../state/compare.ts'
 import { project, setRowOrder, setRowShown, showYear } from '../../state/compareActions.ts'
 import type { CompareRow } from '../../state/compareRows.ts'
 import { pierStore } from '../../state/store.ts'
-import { compare as words } from '../../text/en/compare.ts'
-import { scene } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import { radians } from '../../core/units/quantity.ts'
 import { PageSwitches } from '../app/PageSwitches.tsx'
 import { usePier } from '../hooks/usePier.ts'
@@ -44,6 +43,8 @@ const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
 
 /** From where all piers are seen and how they are cut. */
 export const Looks = () => {
+  const words = wordsOf('compare')
+  const scene = wordsOf('scene')
   const viewpoint = usePier((state) => state.view.viewpoint.name)
   const viewpoints = useViewpoints()
   const cut = usePier((state) => state.view.cut)
@@ -100,6 +101,7 @@ export const Looks = () => {
 
 /** Which rows are shown, and in which order. */
 const RowMenu = ({ rows }: Readonly<{ rows: readonly CompareRow[] }>) => {
+  const words = wordsOf('compare')
   const hidden = useCompare((state) => state.hiddenRows)
   const order = useCompare((state) => state.rowOrder)
   const away = rows.filter(({ id }) => hidden.includes(id)).length
@@ -146,20 +148,23 @@ const fillScreen = (): void => {
 type Props = Readonly<{ rows: readonly CompareRow[]; leave: RefObject<HTMLButtonElement | null> }>
 
 /** What is looked at and how, and the way back. */
-export const CompareHead = ({ rows, leave }: Props) => (
-  <header className='cmp-head'>
-    <button ref={leave} type='button' className='button' onClick={() => closeCompare(compareStore)}>
-      <span aria-hidden='true'>‹ </span>
-      {words.close}
-    </button>
-    <h2>{words.title}</h2>
-    <span className='spring' />
-    <Looks />
-    <RowMenu rows={rows} />
-    <PageSwitches />
-    <SheetButton className='button' />
-    <button type='button' className='button cmp-project' onClick={fillScreen}>
-      {words.view.project}
-    </button>
-  </header>
-)
+export const CompareHead = ({ rows, leave }: Props) => {
+  const words = wordsOf('compare')
+  return (
+    <header className='cmp-head'>
+      <button ref={leave} type='button' className='button' onClick={() => closeCompare(compareStore)}>
+        <span aria-hidden='true'>‹ </span>
+        {words.close}
+      </button>
+      <h2>{words.title}</h2>
+      <span className='spring' />
+      <Looks />
+      <RowMenu rows={rows} />
+      <PageSwitches />
+      <SheetButton className='button' />
+      <button type='button' className='button cmp-project' onClick={fillScreen}>
+        {words.view.project}
+      </button>
+    </header>
+  )
+}

@@ -1,19 +1,21 @@
-import { lazy, Suspense, useCallback, useId, useMemo, useState } from 'react'
+import { Suspense, useCallback, useId, useMemo, useState } from 'react'
 import type { ComparedPier } from '../../state/compareSet.ts'
-import { compare as words } from '../../text/en/compare.ts'
+import { wordsOf } from '../../words/index.ts'
 import { ErrorBoundary } from '../app/ErrorBoundary.tsx'
 import { usePier } from '../hooks/usePier.ts'
 import { tallyBy } from '../../state/goneBy.ts'
 import { Tally } from '../time/Tally.tsx'
 import { CompareSections } from './CompareSections.tsx'
 import { useCompare } from './useCompare.ts'
+import { lazyPage } from '../lazyPage.ts'
 
-const CompareCanvas = lazy(() => import('../scene/compare/CompareCanvas.tsx').then((module) => ({ default: module.CompareCanvas })))
+const CompareCanvas = lazyPage(() => import('../scene/compare/CompareCanvas.tsx').then((module) => module.CompareCanvas), ['scene'])
 
 type Props = Readonly<{ shown: readonly ComparedPier[]; drawsIn3D: boolean; tone: string }>
 
 /** All piers in one picture, a column each; the drawn sections until it is there and wherever it can't be. */
 export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
+  const words = wordsOf('compare')
   const [isLost, setLost] = useState(false)
   const [hasFailed, setFailed] = useState(false)
   const keys = useId()

@@ -1,6 +1,6 @@
 import { useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import type { PierResult } from '../../core/model/result.ts'
-import { compare as words } from '../../text/en/compare.ts'
+import { wordsOf } from '../../words/index.ts'
 import { type Gone, goneBy } from '../../state/goneBy.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
@@ -95,7 +95,7 @@ export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResul
   }, [size, piers, facing, cutPost, layers, say, year])
 
   return (
-    <div className='cmp-sections section' ref={frame} role='img' aria-label={words.sections}>
+    <div className='cmp-sections section' ref={frame} role='img' aria-label={wordsOf('compare').sections}>
       {drawings && (
         <svg viewBox={`0 0 ${size?.width ?? 1} ${size?.height ?? 1}`} aria-hidden='true'>
           <defs>

@@ -3,7 +3,7 @@ import type { PierResult } from '../../core/model/result.ts'
 import { type InputRow, inputRows, isPart } from '../../state/compareInputs.ts'
 import { type CompareRow, extremesOf } from '../../state/compareRows.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
-import { compare as words } from '../../text/en/compare.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { fieldLabel, issueText } from '../panels/issueText.ts'
 import { cells } from './cells.tsx'
@@ -22,6 +22,7 @@ const lacksEnds = ({ better, number }: CompareRow, results: readonly (PierResult
   better !== null && results.some((result) => result && number?.(result).value === null)
 
 const Row = ({ row, all, shown, explains }: Readonly<{ row: CompareRow; explains: boolean }> & Omit<Props, 'rows'>) => {
+  const words = wordsOf('compare')
   const { label, why } = words.rows[row.id]
   const Cell = cells[row.id]
   const results = all.map(resultOf)
@@ -48,6 +49,7 @@ const Row = ({ row, all, shown, explains }: Readonly<{ row: CompareRow; explains
 }
 
 const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
+  const words = wordsOf('compare')
   const { say } = useUnits()
   const built = all.filter(({ pier }) => pier !== null)
   const rows = inputRows(built.flatMap(({ pier }) => pier?.document.spec ?? []))
@@ -101,7 +103,7 @@ const Refusals = ({ shown }: Pick<Props, 'shown'>) => {
     <tbody>
       <tr>
         <th scope='row' className='cmp-label'>
-          {words.column.cannot}
+          {wordsOf('compare').column.cannot}
         </th>
         {shown.map(({ compared }) => (
           <td key={compared.pick}>
@@ -119,6 +121,7 @@ const Refusals = ({ shown }: Pick<Props, 'shown'>) => {
 
 /** Everything that can be said of each pier, a row a question, and at the end what is set differently. */
 export const CompareTable = ({ all, shown, rows }: Props) => {
+  const words = wordsOf('compare')
   const id = useId()
   const open = rows.find((row) => lacksEnds(row, all.map(resultOf)))
   return (

@@ -1,10 +1,8 @@
-import { lazy, Suspense, useEffect, useMemo, useRef, useState } from 'react'
+import { Suspense, useEffect, useMemo, useRef, useState } from 'react'
 import { compareStore } from '../../state/compare.ts'
 import { fixedOrder, showColumn } from '../../state/compareActions.ts'
 import { differingFirst, rowsFor } from '../../state/compareRows.ts'
-import { compare as words } from '../../text/en/compare.ts'
-import { looking } from '../../text/en/looking.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import '../styles/compare.css'
 import { ChoosePanel } from './ChoosePanel.tsx'
@@ -19,16 +17,37 @@ import { useCompare, useComparedPiers } from './useCompare.ts'
 import { useCompareKeys } from './useCompareKeys.ts'
 import { useMedia } from './useMedia.ts'
 import { useProjection } from './useProjection.ts'
+import { lazyPage } from '../lazyPage.ts'
 
 /** Waits for the browser's own print. */
-const ComparedPrint = lazy(() => import('../sheet/ComparedPrint.tsx').then((module) => ({ default: module.ComparedPrint })))
+const ComparedPrint = lazyPage(
+  () => import('../sheet/ComparedPrint.tsx').then((module) => module.ComparedPrint),
+  [
+    'answers',
+    'compare',
+    'drawing',
+    'glossary',
+    'loadPath',
+    'looking',
+    'materials',
+    'moisture',
+    'reasons',
+    'scene',
+    'sheet',
+    'steps',
+    'takeAlong',
+    'terms',
+    'time',
+    'verifiable',
+  ],
+)
 
 /** Below this a screen shows one pier at a time. */
 const phone = '(max-width: 719px)'
 
 /** One pier at a time on a narrow screen: which one. */
 const Switcher = ({ all, at }: Readonly<{ all: readonly Shown[]; at: number }>) => (
-  <nav className='cmp-switcher' aria-label={words.column.which}>
+  <nav className='cmp-switcher' aria-label={wordsOf('compare').column.which}>
     {all.map(({ compared, place }) => (
       <button key={compared.pick} type='button' aria-pressed={place === at} onClick={() => showColumn(compareStore, place)}>
         {pierTitle(compared)}
@@ -38,19 +57,23 @@ const Switcher = ({ all, at }: Readonly<{ all: readonly Shown[]; at: number }>) 
 )
 
 /** What the piers share, and that their order says nothing. */
-const Shared = ({ isOneSite, isMoved, first }: Readonly<{ isOneSite: boolean; isMoved: boolean; first: string }>) => (
-  <p className='cmp-rail cmp-small'>
-    {isOneSite ? words.same : words.mixed} {isMoved ? words.order.moved : first}{' '}
-    {isMoved && (
-      <button type='button' className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
-        {words.order.back}
-      </button>
-    )}
-  </p>
-)
+const Shared = ({ isOneSite, isMoved, first }: Readonly<{ isOneSite: boolean; isMoved: boolean; first: string }>) => {
+  const words = wordsOf('compare')
+  return (
+    <p className='cmp-rail cmp-small'>
+      {isOneSite ? words.same : words.mixed} {isMoved ? words.order.moved : first}{' '}
+      {isMoved && (
+        <button type='button' className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
+          {words.order.back}
+        </button>
+      )}
+    </p>
+  )
+}
 
 /** Piers side by side: pictures in step above, a row a question below. */
 export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => {
+  const words = wordsOf('compare')
   const piers = useComparedPiers()
   const projected = useCompare((state) => state.projected)
   const column = useCompare((state) => state.column)
@@ -96,7 +119,7 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
       <div className='cmp-scroll'>
         {!isOn && (
           <div className='cmp-plates'>
-            <Shared isOneSite={isOneSite} isMoved={isMoved} first={isLooking ? looking.order : words.order.first} />
+            <Shared isOneSite={isOneSite} isMoved={isMoved} first={isLooking ? wordsOf('looking').order : words.order.first} />
             <Plates all={piers} shown={shown} />
           </div>
         )}
@@ -126,7 +149,7 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
       <Suspense>
         <ComparedPrint />
       </Suspense>
-      {!isOn && <p className='cmp-standing'>{text.app.strip.standing}</p>}
+      {!isOn && <p className='cmp-standing'>{wordsOf('app').strip.standing}</p>}
       {isOn && isDark && <button type='button' className='cmp-dark' aria-label={words.projector.dark} onClick={() => setDark(false)} />}
     </main>
   )

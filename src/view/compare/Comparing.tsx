@@ -1,11 +1,15 @@
-import { lazy, Suspense, useEffect } from 'react'
+import { Suspense, useEffect } from 'react'
 import { createPortal } from 'react-dom'
 import { closeCompare, compareStore } from '../../state/compare.ts'
-import { compareEntry } from '../../text/en/compareEntry.ts'
+import { wordsOf } from '../../words/index.ts'
 import { ErrorBoundary } from '../app/ErrorBoundary.tsx'
 import { focusCompareButton } from './CompareButton.tsx'
+import { lazyPage } from '../lazyPage.ts'
 
-const CompareView = lazy(() => import('./CompareView.tsx').then((module) => ({ default: module.CompareView })))
+const CompareView = lazyPage(
+  () => import('./CompareView.tsx').then((module) => module.CompareView),
+  ['answers', 'compare', 'drawing', 'glossary', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'terms', 'time'],
+)
 
 /** The page behind is out of reach while piers are compared, and comes back as it was left. */
 const useWholePage = (): void =>
@@ -31,7 +35,7 @@ export const Comparing = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => {
   useWholePage()
   return createPortal(
     <ErrorBoundary fallback={() => <GivenUp />}>
-      <Suspense fallback={<p className='picture-note'>{compareEntry.loading}</p>}>
+      <Suspense fallback={<p className='picture-note'>{wordsOf('entrances').compare.loading}</p>}>
         <CompareView drawsIn3D={drawsIn3D} />
       </Suspense>
     </ErrorBoundary>,

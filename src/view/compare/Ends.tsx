@@ -1,4 +1,4 @@
-import { compare as words } from '../../text/en/compare.ts'
+import { wordsOf } from '../../words/index.ts'
 
 /** Best or worst of a row: a pointed shape up or a notch down, and the word. */
 export const End = ({ which }: Readonly<{ which: 'best' | 'worst' }>) => (
@@ -10,7 +10,7 @@ export const End = ({ which }: Readonly<{ which: 'best' | 'worst' }>) => (
         <path d='M1.5 3h13L8 14.5Z' fill='none' stroke='currentColor' strokeWidth='1.6' />
       )}
     </svg>
-    {words.table[which]}
+    {wordsOf('compare').table[which]}
   </span>
 )
 

@@ -1,7 +1,6 @@
 import type { PierResult } from '../../core/model/result.ts'
 import { uncountedMass } from '../../state/compareRows.ts'
-import { compare as words } from '../../text/en/compare.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { orderWords } from '../panels/answers/Quantities.tsx'
 import { StandingMark } from '../panels/answers/WorkedDetails.tsx'
@@ -19,11 +18,11 @@ const Figure = ({ children }: Readonly<{ children: React.ReactNode }>) => <p cla
 const Unverified = ({ result }: Cell) => (
   <>
     <p className='cmp-figure cmp-none'>
-      <Verdict name='unverified' word={text.app.verdicts.unverified} />
+      <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} />
     </p>
     <ul className='cmp-small'>
       {result.uplift.uncounted.map((id) => (
-        <li key={id}>{words.table.notCounted(answerWords(id).label)}</li>
+        <li key={id}>{wordsOf('compare').table.notCounted(answerWords(id).label)}</li>
       ))}
     </ul>
   </>
@@ -39,10 +38,10 @@ export const HoldsDown = ({ result }: Cell) => {
       <Figure>
         {say(uplift.allowable, 'force')} <StandingMark standing={uplift.standing} />
       </Figure>
-      {demand.uplift && <p className='cmp-small'>{words.table.needs(say(demand.uplift.value, 'force'))}</p>}
+      {demand.uplift && <p className='cmp-small'>{wordsOf('compare').table.needs(say(demand.uplift.value, 'force'))}</p>}
       {governing && (
         <p className='cmp-small' title={reasonWords(governing.why)}>
-          <span className='governs'>{text.app.answers.governs}</span> {answerWords(governing.id).label}
+          <span className='governs'>{wordsOf('app').answers.governs}</span> {answerWords(governing.id).label}
         </p>
       )}
     </>
@@ -56,7 +55,7 @@ export const LoadUsed = ({ result }: Cell) => {
   return (
     <>
       <Figure>{say(ratio, 'ratio')}</Figure>
-      <Verdict name={ratio <= 1 ? 'meets' : 'short'} word={ratio <= 1 ? text.app.verdicts.meets : text.app.verdicts.short} />
+      <Verdict name={ratio <= 1 ? 'meets' : 'short'} word={ratio <= 1 ? wordsOf('app').verdicts.meets : wordsOf('app').verdicts.short} />
     </>
   )
 }
@@ -67,7 +66,7 @@ export const Hole = ({ result }: Cell) => {
   return (
     <>
       <Figure>{say(volume.value, 'volume')}</Figure>
-      <p className='cmp-small'>{text.app.answers.looseNote(bare(spoilLoose.low, 'volume'), say(spoilLoose.high, 'volume'))}</p>
+      <p className='cmp-small'>{wordsOf('app').answers.looseNote(bare(spoilLoose.low, 'volume'), say(spoilLoose.high, 'volume'))}</p>
     </>
   )
 }
@@ -76,7 +75,9 @@ export const Mix = ({ result }: Cell) => {
   const { say, system } = useUnits()
   const mix = headline(result, 'mix-volume')
   const orders = result.quantities.flatMap(({ id, role, orders: ways }) =>
-    ways.length > 0 ? [{ id, name: text.roles[role].label, ways: ways.map((way) => orderWords(way, system, say, 'each', 'short')) }] : [],
+    ways.length > 0
+      ? [{ id, name: wordsOf('materials').roles[role].label, ways: ways.map((way) => orderWords(way, system, say, 'each', 'short')) }]
+      : [],
   )
   return (
     <>
@@ -84,7 +85,7 @@ export const Mix = ({ result }: Cell) => {
       <ul className='cmp-small'>
         {orders.map(({ id, name, ways }) => (
           <li key={id}>
-            {name}: {ways.join(` ${text.app.answers.or} `)}
+            {name}: {ways.join(` ${wordsOf('app').answers.or} `)}
           </li>
         ))}
       </ul>
@@ -103,8 +104,8 @@ export const Weight = ({ result }: Cell) => {
           {say(weight.value, weight.quantity)} <StandingMark standing={weight.standing} />
         </Figure>
       )}
-      <p className='cmp-small'>{text.app.answers.weightNote}</p>
-      {left > 0 && <p className='cmp-small'>{words.table.massNotCounted(say(left, 'weight'))}</p>}
+      <p className='cmp-small'>{wordsOf('app').answers.weightNote}</p>
+      {left > 0 && <p className='cmp-small'>{wordsOf('compare').table.massNotCounted(say(left, 'weight'))}</p>}
     </>
   )
 }

@@ -4,7 +4,7 @@ import { inputRows } from '../../state/compareInputs.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
-import { compare as words } from '../../text/en/compare.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { Shown } from './CompareTable.tsx'
 import { pierName } from './pierName.ts'
 
@@ -21,6 +21,7 @@ const IconButton = (props: Readonly<{ shape: keyof typeof paths; label: string; 
 
 /** In how many inputs that both have a pier is set otherwise than the first one that can be built; null for that one. */
 function changesOf(compared: ComparedPier, all: readonly ComparedPier[]): string | null {
+  const words = wordsOf('compare')
   if (compared.pier === null) return words.column.cannot
   const first = all.find(({ pier }) => pier !== null)
   if (!first?.pier || first === compared) return null
@@ -31,44 +32,47 @@ function changesOf(compared: ComparedPier, all: readonly ComparedPier[]): string
 }
 
 /** A name plate over each pier, with what moves it or takes it away. */
-export const Plates = ({ all, shown }: Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[] }>) => (
-  <>
-    {shown.map(({ compared, place }) => {
-      const { title, tag } = pierName(compared)
-      const changes = changesOf(compared, all)
-      return (
-        <div key={compared.pick} className='cmp-plate'>
-          <h3>
-            {title}
-            {tag !== null && (
-              <span className='cmp-tag' title={tag}>
-                {tag}
-              </span>
-            )}
-            {changes !== null && <span className='cmp-small'>{changes}</span>}
-          </h3>
-          <div className='cmp-plate-actions'>
-            <IconButton
-              shape='left'
-              label={words.column.left(title)}
-              disabled={place === 0}
-              onClick={() => movePick(compareStore, own(), place, -1)}
-            />
-            <IconButton
-              shape='right'
-              label={words.column.right(title)}
-              disabled={place === all.length - 1}
-              onClick={() => movePick(compareStore, own(), place, 1)}
-            />
-            <IconButton
-              shape='away'
-              label={words.column.away(title)}
-              disabled={all.length <= 2}
-              onClick={() => togglePick(compareStore, own(), compared.pick)}
-            />
+export const Plates = ({ all, shown }: Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[] }>) => {
+  const words = wordsOf('compare')
+  return (
+    <>
+      {shown.map(({ compared, place }) => {
+        const { title, tag } = pierName(compared)
+        const changes = changesOf(compared, all)
+        return (
+          <div key={compared.pick} className='cmp-plate'>
+            <h3>
+              {title}
+              {tag !== null && (
+                <span className='cmp-tag' title={tag}>
+                  {tag}
+                </span>
+              )}
+              {changes !== null && <span className='cmp-small'>{changes}</span>}
+            </h3>
+            <div className='cmp-plate-actions'>
+              <IconButton
+                shape='left'
+                label={words.column.left(title)}
+                disabled={place === 0}
+                onClick={() => movePick(compareStore, own(), place, -1)}
+              />
+              <IconButton
+                shape='right'
+                label={words.column.right(title)}
+                disabled={place === all.length - 1}
+                onClick={() => movePick(compareStore, own(), place, 1)}
+              />
+              <IconButton
+                shape='away'
+                label={words.column.away(title)}
+                disabled={all.length <= 2}
+                onClick={() => togglePick(compareStore, own(), compared.pick)}
+              />
+            </div>
           </div>
-        </div>
-      )
-    })}
-  </>
-)
+        )
+      })}
+    </>
+  )
+}

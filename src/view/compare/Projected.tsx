@@ -3,25 +3,25 @@ import { compareStore } from '../../state/compare.ts'
 import { project } from '../../state/compareActions.ts'
 import { chainOfResult, type CompareRow, contactsOf, extremesOf } from '../../state/compareRows.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
-import { compare as words } from '../../text/en/compare.ts'
-import { text } from '../../text/index.ts'
+import { type Words, wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { Verdict } from '../panels/Mark.tsx'
 import type { Shown } from './CompareTable.tsx'
 import { End } from './Ends.tsx'
 import { pierName } from './pierName.ts'
 
-export type ProjectedRowId = keyof typeof words.projector.rows
+export type ProjectedRowId = keyof Words['compare']['projector']['rows']
 /** Rows that can be said in a word or a number, to be read from the back of a room. */
-export const isProjected = ({ id }: CompareRow): boolean => Object.hasOwn(words.projector.rows, id)
+export const isProjected = ({ id }: CompareRow): boolean => Object.hasOwn(wordsOf('compare').projector.rows, id)
 
 /** The answer of one row in a few words. */
 const Short = ({ row, result }: Readonly<{ row: CompareRow; result: PierResult | null }>) => {
+  const words = wordsOf('compare')
   const { say } = useUnits()
   if (result === null) return words.column.cannot
   if (row.number) {
     const { value, quantity } = row.number(result)
-    return value === null ? <Verdict name='unverified' word={text.app.verdicts.unverified} /> : say(value, quantity)
+    return value === null ? <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} /> : say(value, quantity)
   }
   if (row.id === 'links') {
     const links = chainOfResult(result)
@@ -29,16 +29,17 @@ const Short = ({ row, result }: Readonly<{ row: CompareRow; result: PierResult |
   }
   if (row.id === 'touching') {
     const [most] = contactsOf(result)
-    return most ? text.contacts[most[0]] : words.table.noWood
+    return most ? wordsOf('materials').contacts[most[0]] : words.table.noWood
   }
   const overall = result.callout?.overall
-  return overall ? text.drawing.overall[overall] : words.table.noDrawing
+  return overall ? wordsOf('drawing').overall[overall] : words.table.noDrawing
 }
 
 type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[]; rows: readonly CompareRow[]; at: number }>
 
 /** Under each pier its name and one answer, and at the foot what is being asked: five labels, no more. */
 export const Projected = ({ all, shown, rows, at }: Props) => {
+  const words = wordsOf('compare')
   const place = Math.min(at, rows.length - 1)
   const row = rows[place]
   if (!row) return null

@@ -4,8 +4,7 @@ import type { PierResult } from '../../core/model/result.ts'
 import type { Check } from '../../core/model/worked.ts'
 import { bracketKind, fillKind } from '../../core/kinds/index.ts'
 import { chainOfResult, contactsOf } from '../../state/compareRows.ts'
-import { compare as words } from '../../text/en/compare.ts'
-import { text } from '../../text/index.ts'
+import { type Words, wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { SourceList, StandingMark } from '../panels/answers/WorkedDetails.tsx'
 import { answerWords, reasonWords } from '../panels/answers/words.ts'
@@ -15,11 +14,11 @@ import { Mark, type MarkName, Verdict } from '../panels/Mark.tsx'
 type Cell = Readonly<{ result: PierResult }>
 
 /** How a link counts, whatever it is held against elsewhere. */
-const countMark: Readonly<Record<Check['counted'], readonly [MarkName, string]>> = {
-  counted: ['counted', words.table.links.counted],
-  "engineer's judgement": ['judgement', words.table.links.judged],
-  'not counted': ['unverified', words.table.links.uncounted],
-  'upper bound': ['bound', words.table.links.uncounted],
+const countMark: Readonly<Record<Check['counted'], readonly [MarkName, keyof Words['compare']['table']['links']]>> = {
+  counted: ['counted', 'counted'],
+  "engineer's judgement": ['judgement', 'judged'],
+  'not counted': ['unverified', 'uncounted'],
+  'upper bound': ['bound', 'uncounted'],
 }
 
 /** Every link of the pull, counted or not, each with its reason one tap away. */
@@ -33,7 +32,7 @@ export const Links = ({ result }: Cell) => (
             <summary>
               <Mark name={mark} />
               <span>
-                {answerWords(check.id).label} <span className={`cmp-word mark-${mark}`}>{word}</span>
+                {answerWords(check.id).label} <span className={`cmp-word mark-${mark}`}>{wordsOf('compare').table.links[word]}</span>
               </span>
             </summary>
             <p>{reasonWords(check.why)}</p>
@@ -50,14 +49,14 @@ const held: readonly CalloutVerdict[] = ['falls short', "can't be verified", 'me
 
 export const Drawing = ({ result }: Cell) => {
   const { callout } = result
-  if (callout === null || callout.checked === 0) return <p className='cmp-small'>{words.table.noDrawing}</p>
+  if (callout === null || callout.checked === 0) return <p className='cmp-small'>{wordsOf('compare').table.noDrawing}</p>
   const items = held.flatMap((verdict) => callout.items.filter((item) => item.verdict === verdict))
   return (
     <>
       <p className='cmp-figure cmp-none'>
-        <Verdict name={overallMark[callout.overall]} word={text.drawing.overall[callout.overall]} />
+        <Verdict name={overallMark[callout.overall]} word={wordsOf('drawing').overall[callout.overall]} />
       </p>
-      <p className='cmp-small'>{text.drawing.checked(callout.checked)}</p>
+      <p className='cmp-small'>{wordsOf('drawing').checked(callout.checked)}</p>
       <ul className='cmp-links'>
         {items.map((item) => (
           <li key={item.id}>
@@ -65,8 +64,8 @@ export const Drawing = ({ result }: Cell) => {
               <summary>
                 <Mark name={markOf[item.verdict] ?? 'unneeded'} />
                 <span>
-                  {text.drawing.items[item.id]}{' '}
-                  <span className={`cmp-word mark-${markOf[item.verdict]}`}>{text.drawing.verdicts[item.verdict]}</span>
+                  {wordsOf('drawing').items[item.id]}{' '}
+                  <span className={`cmp-word mark-${markOf[item.verdict]}`}>{wordsOf('drawing').verdicts[item.verdict]}</span>
                 </span>
               </summary>
               <p>{whyWords(item.why)}</p>
@@ -81,12 +80,12 @@ export const Drawing = ({ result }: Cell) => {
 export const Touching = ({ result }: Cell) => {
   const { say } = useUnits()
   const contacts = contactsOf(result)
-  if (contacts.length === 0) return <p>{words.table.noWood}</p>
+  if (contacts.length === 0) return <p>{wordsOf('compare').table.noWood}</p>
   return (
     <ul>
       {contacts.map(([contact, area]) => (
         <li key={contact}>
-          {text.contacts[contact]} <span className='cmp-small'>{say(area, 'area')}</span>
+          {wordsOf('materials').contacts[contact]} <span className='cmp-small'>{say(area, 'area')}</span>
         </li>
       ))}
     </ul>
@@ -100,6 +99,7 @@ const Practice = () => (
 )
 
 export const Inspect = ({ result }: Cell) => {
+  const words = wordsOf('compare')
   const { open, closed } = words.inspect[result.spec.fill.kind]
   return (
     <>
@@ -114,20 +114,24 @@ export const Inspect = ({ result }: Cell) => {
   )
 }
 
-export const Replace = ({ result }: Cell) => (
-  <>
-    <p>{words.replace[result.spec.fill.kind]}</p>
-    {result.spec.support.kind !== 'bracket' && <p className='cmp-small'>{words.table.noTime}</p>}
-    <Practice />
-  </>
-)
+export const Replace = ({ result }: Cell) => {
+  const words = wordsOf('compare')
+  return (
+    <>
+      <p>{words.replace[result.spec.fill.kind]}</p>
+      {result.spec.support.kind !== 'bracket' && <p className='cmp-small'>{words.table.noTime}</p>}
+      <Practice />
+    </>
+  )
+}
 
 /** A strength and a weakness, with the sources that stand behind the method. */
 export const Sides = ({ result }: Cell) => {
+  const words = wordsOf('compare')
   const { fill, support } = result.spec
   const kind = fillKind(fill.kind)
   const bracket = support.kind === 'bracket' ? bracketKind(support.bracket.kind) : null
-  const { strength, weakness } = text.fills[kind.id]
+  const { strength, weakness } = wordsOf('fills')[kind.id]
   return (
     <>
       <dl className='cmp-pairs'>
@@ -137,33 +141,37 @@ export const Sides = ({ result }: Cell) => {
         <dd>{weakness}</dd>
       </dl>
       <details className='cmp-more'>
-        <summary>{text.app.answers.sources}</summary>
+        <summary>{wordsOf('app').answers.sources}</summary>
         <SourceList ids={[...kind.sources, ...(bracket?.sources ?? [])]} />
       </details>
     </>
   )
 }
 
-const Findings = ({ title, findings }: Readonly<{ title: string; findings: readonly Finding[] }>) => (
-  <>
-    <h5>{title}</h5>
-    {findings.length === 0 ? (
-      <p>{words.table.nothing}</p>
-    ) : (
-      <ul className='bullets'>
-        {findings.map(({ id, standing }) => (
-          <li key={id}>
-            {words.findings[id as keyof typeof words.findings]} <StandingMark standing={standing} />
-          </li>
-        ))}
-      </ul>
-    )}
-    <SourceList ids={findings.map(({ source }) => source)} />
-  </>
-)
+const Findings = ({ title, findings }: Readonly<{ title: string; findings: readonly Finding[] }>) => {
+  const words = wordsOf('compare')
+  return (
+    <>
+      <h5>{title}</h5>
+      {findings.length === 0 ? (
+        <p>{words.table.nothing}</p>
+      ) : (
+        <ul className='bullets'>
+          {findings.map(({ id, standing }) => (
+            <li key={id}>
+              {words.findings[id as keyof Words['compare']['findings']]} <StandingMark standing={standing} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <SourceList ids={findings.map(({ source }) => source)} />
+    </>
+  )
+}
 
 /** What people say of such a pier, each with both sides of the evidence and its gaps. */
 export const Evidence = ({ result }: Cell) => {
+  const words = wordsOf('compare')
   const claims = claimsAbout(result)
   if (claims.length === 0) return <p>{words.table.nothing}</p>
   return (
@@ -173,7 +181,7 @@ export const Evidence = ({ result }: Cell) => {
           <details>
             <summary>
               <span>
-                “{words.claims[claim.id as keyof typeof words.claims]}”{' '}
+                “{words.claims[claim.id as keyof Words['compare']['claims']]}”{' '}
                 <span className='cmp-small'>{words.table.count(claim.inFavour.length, claim.against.length)}</span>
               </span>
             </summary>
@@ -182,7 +190,7 @@ export const Evidence = ({ result }: Cell) => {
             <h5>{words.table.notFound}</h5>
             <ul className='bullets'>
               {claim.missing.map((id) => (
-                <li key={id}>{words.missing[id as keyof typeof words.missing]}</li>
+                <li key={id}>{words.missing[id as keyof Words['compare']['missing']]}</li>
               ))}
             </ul>
           </details>
@@ -192,4 +200,4 @@ export const Evidence = ({ result }: Cell) => {
   )
 }
 
-export const Ask = ({ result }: Cell) => <p>{text.fills[result.spec.fill.kind].ask}</p>
+export const Ask = ({ result }: Cell) => <p>{wordsOf('fills')[result.spec.fill.kind].ask}</p>

@@ -3,25 +3,23 @@ import type { Band } from '../../core/model/timeResult.ts'
 import { moistureOf } from '../../state/moistureDerived.ts'
 import { costOf } from '../../state/compareRows.ts'
 import { lifeOf } from '../../state/timeDerived.ts'
-import { compare } from '../../text/en/compare.ts'
-import { late } from '../../text/late.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { StandingMark } from '../panels/answers/StandingMark.tsx'
 import { yearsText } from '../time/timeFigures.ts'
 
 type Cell = Readonly<{ result: PierResult }>
-const words = compare.table
 
 /** Buried wood by class of wetness. */
 export const Wet = ({ result }: Cell) => {
   const { say } = useUnits()
   const shares = moistureOf(result.spec).shares.filter(({ area }) => area > 1e-9)
-  if (shares.length === 0) return <p>{words.noWood}</p>
+  if (shares.length === 0) return <p>{wordsOf('compare').table.noWood}</p>
   return (
     <ul>
       {shares.map(({ wetness, share, area }) => (
         <li key={wetness}>
-          {late.moisture.wetness[wetness]}: {say(share, 'ratio')} <span className='cmp-small'>{say(area, 'area')}</span>
+          {wordsOf('moisture').wetness[wetness]}: {say(share, 'ratio')} <span className='cmp-small'>{say(area, 'area')}</span>
         </li>
       ))}
     </ul>
@@ -30,6 +28,7 @@ export const Wet = ({ result }: Cell) => {
 
 /** The range that rows of evidence leave, or that there is none. */
 export const Life = ({ result }: Cell) => {
+  const words = wordsOf('compare').table
   const { estimated, standing } = lifeOf(result.spec)
   if (estimated === null) return <p>{words.noLife}</p>
   return (
@@ -41,6 +40,7 @@ export const Life = ({ result }: Cell) => {
 
 /** Present value and yearly cost as ranges. A price that is missing and a life that nobody knows are told apart. */
 export const Cost = ({ result }: Cell) => {
+  const words = wordsOf('compare').table
   const { say } = useUnits()
   const cost = costOf(result)
   const money = ({ low, high }: Band): string => words.spread(say(low, 'money'), say(high, 'money'))

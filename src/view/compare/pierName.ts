@@ -1,24 +1,23 @@
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { pierStore } from '../../state/store.ts'
-import { compare as words } from '../../text/en/compare.ts'
-import { looking } from '../../text/en/looking.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 
 export type PierName = Readonly<{ title: string; tag: string | null }>
 
 /** The pier that the comparison starts from: one's own, or one from a link that is only looked at. */
 const ownTag = (given: string): string => {
-  if (pierStore.getState().looking) return looking.tag
+  const words = wordsOf('compare')
+  if (pierStore.getState().looking) return wordsOf('looking').tag
   return given === '' ? words.own : `${words.own}: ${given}`
 }
 
 /** What a pier of the comparison is called: by its method, or by the name that somebody gave it, with the other one beside. */
 export function pierName({ pick, method, pier }: ComparedPier): PierName {
-  const label = text.fills[method].label
+  const label = wordsOf('fills')[method].label
   const given = pier?.document.name ?? ''
   if (pick === 'own') return { title: label, tag: ownTag(given) }
   if (pick.startsWith('method:')) return { title: label, tag: null }
-  return { title: given === '' ? words.brought(Number(pick.slice('brought:'.length)) + 1) : given, tag: label }
+  return { title: given === '' ? wordsOf('compare').brought(Number(pick.slice('brought:'.length)) + 1) : given, tag: label }
 }
 
 /** The name alone, where there is room for one. */

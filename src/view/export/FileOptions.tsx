@@ -1,8 +1,6 @@
 import { modelScales } from '../../export/solid/modelFrame.ts'
-import { exporting } from '../../text/en/export.ts'
+import { locale, wordsOf } from '../../words/index.ts'
 import { type FileChoices, pictureWidths } from './fileWish.ts'
-
-const words = exporting.choices
 
 type Props = Readonly<{ choices: FileChoices; change: (part: Partial<FileChoices>) => void }>
 
@@ -40,28 +38,34 @@ const Pick = <T extends number>({ label, value, from, say, onPick }: PickProps<T
   </label>
 )
 
-export const ModelChoices = ({ choices, change }: Props) => (
-  <div className='take-along-choices'>
-    <Pick
-      label={words.scale}
-      value={choices.scale}
-      from={modelScales}
-      say={(scale) => (scale === 1 ? words.fullSize : words.oneTo(scale))}
-      onPick={(scale) => change({ scale })}
-    />
-    <Tick label={words.withPost} isOn={choices.withPost} onChange={(withPost) => change({ withPost })} />
-  </div>
-)
+export const ModelChoices = ({ choices, change }: Props) => {
+  const words = wordsOf('takeAlong').choices
+  return (
+    <div className='take-along-choices'>
+      <Pick
+        label={words.scale}
+        value={choices.scale}
+        from={modelScales}
+        say={(scale) => (scale === 1 ? words.fullSize : words.oneTo(scale))}
+        onPick={(scale) => change({ scale })}
+      />
+      <Tick label={words.withPost} isOn={choices.withPost} onChange={(withPost) => change({ withPost })} />
+    </div>
+  )
+}
 
-export const PictureChoices = ({ choices, change }: Props) => (
-  <div className='take-along-choices'>
-    <Pick
-      label={words.width}
-      value={choices.width}
-      from={pictureWidths}
-      say={(width) => words.pixels(width.toLocaleString('en'))}
-      onPick={(width) => change({ width })}
-    />
-    <Tick label={words.withWords} isOn={choices.withWords} onChange={(withWords) => change({ withWords })} />
-  </div>
-)
+export const PictureChoices = ({ choices, change }: Props) => {
+  const words = wordsOf('takeAlong').choices
+  return (
+    <div className='take-along-choices'>
+      <Pick
+        label={words.width}
+        value={choices.width}
+        from={pictureWidths}
+        say={(width) => words.pixels(width.toLocaleString(locale()))}
+        onPick={(width) => change({ width })}
+      />
+      <Tick label={words.withWords} isOn={choices.withWords} onChange={(withWords) => change({ withWords })} />
+    </div>
+  )
+}

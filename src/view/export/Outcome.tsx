@@ -1,13 +1,14 @@
 import { useState } from 'react'
-import { exporting } from '../../text/en/export.ts'
+import { locale, wordsOf } from '../../words/index.ts'
 import type { MadeFile } from './fileWish.ts'
 import { canShare, saveFile, shareFile } from './handOver.ts'
 import type { FileOutcome } from './useFileMaker.ts'
 
-const kilobytes = (bytes: number): string => Math.max(1, Math.round(bytes / 1000)).toLocaleString('en')
+const kilobytes = (bytes: number): string => Math.max(1, Math.round(bytes / 1000)).toLocaleString(locale())
 
 /** A file that is ready can be had again, or handed to another app, should the browser not have saved it. */
 const SecondWay = ({ file }: { file: MadeFile }) => {
+  const exporting = wordsOf('takeAlong')
   const [told, setTold] = useState<string | null>(null)
   return (
     <span className='take-along-again'>
@@ -30,15 +31,18 @@ const SecondWay = ({ file }: { file: MadeFile }) => {
 }
 
 /** What came of the file last asked for, in words. */
-export const Outcome = ({ outcome }: { outcome: FileOutcome | null }) => (
-  <div className='take-along-outcome' role='status' data-kind={outcome?.kind}>
-    {outcome?.kind === 'making' && <p>{exporting.making(exporting.files[outcome.id].kind)}</p>}
-    {outcome?.kind === 'failed' && <p>{exporting.failed[outcome.id]}</p>}
-    {outcome?.kind === 'made' && (
-      <>
-        <p>{exporting.made(outcome.file.name, exporting.size(kilobytes(outcome.file.blob.size)))}</p>
-        <SecondWay key={outcome.file.name} file={outcome.file} />
-      </>
-    )}
-  </div>
-)
+export const Outcome = ({ outcome }: { outcome: FileOutcome | null }) => {
+  const exporting = wordsOf('takeAlong')
+  return (
+    <div className='take-along-outcome' role='status' data-kind={outcome?.kind}>
+      {outcome?.kind === 'making' && <p>{exporting.making(exporting.files[outcome.id].kind)}</p>}
+      {outcome?.kind === 'failed' && <p>{exporting.failed[outcome.id]}</p>}
+      {outcome?.kind === 'made' && (
+        <>
+          <p>{exporting.made(outcome.file.name, exporting.size(kilobytes(outcome.file.blob.size)))}</p>
+          <SecondWay key={outcome.file.name} file={outcome.file} />
+        </>
+      )}
+    </div>
+  )
+}

@@ -1,7 +1,8 @@
-import { lazy, Suspense, useState } from 'react'
-import { takeAlong } from '../../text/en/takeAlong.ts'
+import { Suspense, useState } from 'react'
+import { wordsOf } from '../../words/index.ts'
+import { lazyPage } from '../lazyPage.ts'
 
-const TakeAlongDialog = lazy(() => import('./TakeAlongDialog.tsx').then((module) => ({ default: module.TakeAlongDialog })))
+const TakeAlongDialog = lazyPage(() => import('./TakeAlongDialog.tsx').then((module) => module.TakeAlongDialog), ['takeAlong'])
 
 /** A button that opens the list of files to take along; the list and all that makes files is loaded then. */
 export const TakeAlong = () => {
@@ -9,7 +10,7 @@ export const TakeAlong = () => {
   return (
     <>
       <button type='button' className='button plain' aria-haspopup='dialog' onClick={() => setOpen(true)}>
-        {takeAlong}
+        {wordsOf('entrances').takeAlong}
       </button>
       {isOpen && (
         <Suspense>

@@ -1,12 +1,12 @@
 import { useEffect, useId, useRef, useState } from 'react'
-import { exporting } from '../../text/en/export.ts'
+import { type Words, wordsOf } from '../../words/index.ts'
 import { ModelChoices, PictureChoices } from './FileOptions.tsx'
 import { type FileChoices, type FileId, firstChoices } from './fileWish.ts'
 import { Outcome } from './Outcome.tsx'
 import './takeAlong.css'
 import { useFileMaker } from './useFileMaker.ts'
 
-type Group = keyof typeof exporting.groups
+type Group = keyof Words['takeAlong']['groups']
 
 const groups: readonly (readonly [group: Group, files: readonly FileId[]])[] = [
   ['drawing', ['svg', 'dxf']],
@@ -17,6 +17,7 @@ const groups: readonly (readonly [group: Group, files: readonly FileId[]])[] = [
 
 /** The list of files, each with a button; what came of the last one stands below. */
 export const TakeAlongDialog = ({ onClose }: { onClose: () => void }) => {
+  const exporting = wordsOf('takeAlong')
   const dialog = useRef<HTMLDialogElement>(null)
   const title = useId()
   const [choices, setChoices] = useState<FileChoices>(firstChoices)

@@ -1,8 +1,8 @@
 import type { ModelScale } from '../../export/solid/modelFrame.ts'
 import type { AppState } from '../../state/appState.ts'
-import type { exporting } from '../../text/en/export.ts'
+import type { Words } from '../../words/index.ts'
 
-export type FileId = keyof typeof exporting.files
+export type FileId = keyof Words['takeAlong']['files']
 
 /** What a person may choose before a file is made. */
 export type FileChoices = Readonly<{

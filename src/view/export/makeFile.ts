@@ -1,19 +1,20 @@
 import { version } from '../../../package.json'
 import type { AppState } from '../../state/appState.ts'
 import type { FileChoices, FileId, FileWish, MadeFile } from './fileWish.ts'
+import { withWords } from '../../words/index.ts'
 
 type Maker = (wish: FileWish) => Promise<MadeFile>
 
 /** Each maker comes in a chunk of its own, with the library that it needs, when it is first asked for. */
 const makers: Readonly<Record<FileId, () => Promise<Maker>>> = {
-  svg: async () => (await import('./makeDrawing.ts')).makeSvg,
-  dxf: async () => (await import('./makeDrawing.ts')).makeDxf,
-  glb: async () => (await import('./makeModel.ts')).makeGlb,
-  stl: async () => (await import('./makeModel.ts')).makeStl,
-  threeMf: async () => (await import('./makeModel.ts')).makeThreeMf,
-  png: async () => (await import('./makePicture.ts')).makePng,
-  csv: async () => (await import('./makeNumbers.ts')).makeCsv,
-  json: async () => (await import('./makeNumbers.ts')).makeJson,
+  svg: async () => (await withWords(() => import('./makeDrawing.ts'), ['scene', 'takeAlong'])).makeSvg,
+  dxf: async () => (await withWords(() => import('./makeDrawing.ts'), ['scene', 'takeAlong'])).makeDxf,
+  glb: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeGlb,
+  stl: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeStl,
+  threeMf: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeThreeMf,
+  png: async () => (await withWords(() => import('./makePicture.ts'), ['scene', 'takeAlong'])).makePng,
+  csv: async () => (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'moisture', 'reasons'])).makeCsv,
+  json: async () => (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'moisture', 'reasons'])).makeJson,
 }
 
 /** The day as a person here would write it in order: 2026-11-25. */

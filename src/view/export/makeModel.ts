@@ -2,20 +2,20 @@ import { fileName } from '../../export/fileName.ts'
 import type { SolidAnswer, SolidAsk } from '../../export/solid/solidAsk.ts'
 import { solidParts } from '../../export/solid/solidParts.ts'
 import { meantResult, shownDocument } from '../../state/derived.ts'
-import { exporting } from '../../text/en/export.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { Role } from '../../core/model/solid.ts'
 import type { FileWish, MadeFile } from './fileWish.ts'
 
-const titleOf = ({ state }: FileWish): string => shownDocument(state).name || text.app.untitled
-const names = Object.fromEntries(Object.entries(text.roles).map(([role, { label }]) => [role, label])) as Record<Role, string>
+const titleOf = ({ state }: FileWish): string => shownDocument(state).name || wordsOf('app').untitled
+const materialNames = () =>
+  Object.fromEntries(Object.entries(wordsOf('materials').roles).map(([role, { label }]) => [role, label])) as Record<Role, string>
 
 /** Ground and pier, cut as the picture is. */
 export const makeGlb = async (wish: FileWish): Promise<MadeFile> => {
   const { glbFile } = await import('../../export/solid/glb.ts')
   const { state, date, version } = wish
   const { view } = state
-  const zoneNames: Readonly<Record<string, string>> = text.zones
+  const zoneNames: Readonly<Record<string, string>> = wordsOf('zones')
   const native = new Set(['topsoil', 'soil', 'soil-lower'])
   const bytes = await glbFile({
     zones: meantResult(state).zones.filter(({ role }) => view.layers.soil || !native.has(role)),
@@ -23,8 +23,8 @@ export const makeGlb = async (wish: FileWish): Promise<MadeFile> => {
     cutPost: view.cutPost,
     nameOf: ({ label }) => zoneNames[label] ?? label,
     title: titleOf(wish),
-    generator: `${text.app.name} ${version}`,
-    notes: { date, caution: exporting.sheet.caution },
+    generator: `${wordsOf('app').name} ${version}`,
+    notes: { date, caution: wordsOf('takeAlong').sheet.caution },
   })
   return { name: fileName(shownDocument(state).name, 'pier', 'glb'), blob: new Blob([bytes], { type: 'model/gltf-binary' }) }
 }
@@ -58,8 +58,8 @@ const makeSolid = async (wish: FileWish, format: SolidAsk['format'], type: strin
     parts: solidParts(meantResult(state).zones),
     withPost: choices.withPost,
     scale: choices.scale,
-    names,
-    words: { title, description: exporting.model.head(title, choices.scale), application: `${text.app.name} ${version}` },
+    names: materialNames(),
+    words: { title, description: wordsOf('takeAlong').model.head(title, choices.scale), application: `${wordsOf('app').name} ${version}` },
   })
   return { name: fileName(shownDocument(state).name, 'pier', format), blob: new Blob([bytes], { type }) }
 }

@@ -1,7 +1,7 @@
 import { fileName } from '../../export/fileName.ts'
 import type { Layer } from '../../state/appState.ts'
 import { shownDocument } from '../../state/derived.ts'
-import { exporting } from '../../text/en/export.ts'
+import { wordsOf } from '../../words/index.ts'
 import { family } from '../section/typeSize.ts'
 import type { FileWish, MadeFile } from './fileWish.ts'
 import { pageLetter, plannedSection } from './makeDrawing.ts'
@@ -91,7 +91,7 @@ async function painted({ width, height }: Size, layers: readonly CanvasImageSour
 
 /** On a plate at the lower edge, small enough to fit. */
 function writeCaution(context: CanvasRenderingContext2D, { width, height }: Size, scale: number): void {
-  const { caution } = exporting.sheet
+  const { caution } = wordsOf('takeAlong').sheet
   const [margin, pad] = [8 * scale, 5 * scale]
   const room = width - 2 * margin - 2 * pad
   const letter = (size: number): void => {

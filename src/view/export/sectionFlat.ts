@@ -4,15 +4,13 @@ import { plane } from '../../core/geometry/surface.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role } from '../../core/model/solid.ts'
 import type { FlatDrawing, FlatPoint, FlatShape, LayerStyle } from '../../export/drawing/flatDrawing.ts'
-import { exporting } from '../../text/en/export.ts'
+import { type Words, wordsOf } from '../../words/index.ts'
 import type { LineStyle, Pixel, Plate } from '../section/ink.ts'
 import { inkStyles, lineAt } from '../section/plateLines.ts'
 import { outside } from './clipped.ts'
 import { pixelsPerMillimetre } from './drawingScale.ts'
 import { inkShapes } from './inkPaths.ts'
 import type { SectionPlan } from './sectionPlan.ts'
-
-const { layers: roleLayers, otherLayers } = exporting
 
 /** Colours by the format's own table: ink for what is built, grey and earth tones for the ground, blue for water. */
 const roleColour: Readonly<Record<Role, number>> = {
@@ -31,29 +29,30 @@ const roleColour: Readonly<Record<Role, number>> = {
   steel: 5,
 }
 
-const inkLayer: Readonly<Record<LineStyle, string>> = {
-  leader: otherLayers.names,
-  dot: otherLayers.names,
-  dimension: otherLayers.dimensions,
-  arc: otherLayers.dimensions,
-  tick: otherLayers.dimensions,
-  arrow: otherLayers.dimensions,
-  water: otherLayers.water,
-  frost: otherLayers.frost,
-  damp: otherLayers.water,
-  wet: otherLayers.water,
-  joint: otherLayers.water,
-  zone: otherLayers.names,
-  rain: otherLayers.water,
-  drop: otherLayers.water,
-  pond: otherLayers.water,
-  open: otherLayers.names,
-  gone: otherLayers.names,
-  disc: otherLayers.names,
-  eye: otherLayers.names,
-  weak: otherLayers.water,
-  crumbly: otherLayers.water,
-  powder: otherLayers.water,
+/** The layer that each kind of line lies on. */
+const inkLayer: Readonly<Record<LineStyle, keyof Words['takeAlong']['otherLayers']>> = {
+  leader: 'names',
+  dot: 'names',
+  dimension: 'dimensions',
+  arc: 'dimensions',
+  tick: 'dimensions',
+  arrow: 'dimensions',
+  water: 'water',
+  frost: 'frost',
+  damp: 'water',
+  wet: 'water',
+  joint: 'water',
+  zone: 'names',
+  rain: 'water',
+  drop: 'water',
+  pond: 'water',
+  open: 'names',
+  gone: 'names',
+  disc: 'names',
+  eye: 'names',
+  weak: 'water',
+  crumbly: 'water',
+  powder: 'water',
 }
 
 const isNative = (role: Role): boolean => role === 'topsoil' || role === 'soil' || role === 'soil-lower'
@@ -67,6 +66,7 @@ const capital = 0.66
 export function sectionFlat(plan: SectionPlan, result: PierResult, view: Readonly<{ cutPost: boolean; soil: boolean }>): FlatDrawing {
   const { drawing, rightAngle } = plan
   const { axis, grade, perMetre } = drawing.frame
+  const { layers: roleLayers, otherLayers } = wordsOf('takeAlong')
   const place = ([x, y]: Pixel): FlatPoint => [(x - axis) / perMetre, (grade - y) / perMetre]
   const polygons = sectionPolygons(result.zones, rightAngle, { cutPost: view.cutPost }).filter(({ role }) => view.soil || !isNative(role))
   const roles = [...new Set(polygons.map(({ role }) => role))]
@@ -94,6 +94,7 @@ export function sectionFlat(plan: SectionPlan, result: PierResult, view: Readonl
 /** Grade, water, frost and the axis, each from the core's own numbers. */
 function groundLines({ spec, sheets }: PierResult, { drawing, rightAngle, depth }: SectionPlan): FlatShape[] {
   const { half, top, perMetre } = drawing.frame
+  const { otherLayers } = wordsOf('takeAlong')
   const { slope, downhill, waterTable, frostDepth } = spec.site
   const surface = plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill))
   const gradeAt = (u: number): number =>
@@ -128,8 +129,9 @@ function groundLines({ spec, sheets }: PierResult, { drawing, rightAngle, depth 
 function inkOf({ drawing }: SectionPlan, place: (pixel: Pixel) => FlatPoint): FlatShape[] {
   const { perMetre } = drawing.frame
   const { paths, plates } = drawing.ink
+  const { otherLayers } = wordsOf('takeAlong')
   const breaks = drawing.lines.filter(({ style }) => style === 'break').map(({ path }) => [otherLayers.break, path] as const)
-  return [...breaks, ...inkStyles.map((style) => [inkLayer[style], paths[style]] as const)].flatMap(([layer, path]) =>
+  return [...breaks, ...inkStyles.map((style) => [otherLayers[inkLayer[style]], paths[style]] as const)].flatMap(([layer, path]) =>
     inkShapes(path).flatMap((shape): FlatShape[] => {
       if (shape.kind === 'dot') return [{ kind: 'circle', layer, centre: place(shape.centre), radius: shape.radius / perMetre }]
       if (shape.closed) return [{ kind: 'line', layer, closed: true, points: shape.points.map(place) }]
@@ -150,6 +152,7 @@ const capitalOf = (fontSize: number, perMetre: number): number => (capital * fon
 /** Figures stand in the middle of their plates; names are set toward the drawing, so that another letter stays clear of the leader. */
 function words(plate: Plate, { drawing, type }: SectionPlan, place: (pixel: Pixel) => FlatPoint): FlatShape[] {
   const { axis, perMetre } = drawing.frame
+  const { otherLayers } = wordsOf('takeAlong')
   const isName = plate.kind === 'name'
   const isLeft = plate.x + plate.width / 2 < axis
   const align = !isName ? 'middle' : isLeft ? 'right' : 'left'
@@ -175,6 +178,6 @@ function titleWords({ drawing, words: said }: SectionPlan): FlatShape[] {
     const height = (i === 0 ? 3.5 : 2.5) * millimetre
     const at: FlatPoint = [-half, y]
     y -= (i === 0 ? 6 : 4.4) * millimetre
-    return { kind: 'text', layer: otherLayers.title, at, height, text, align: 'left' }
+    return { kind: 'text', layer: wordsOf('takeAlong').otherLayers.title, at, height, text, align: 'left' }
   })
 }

@@ -4,8 +4,7 @@ import type { PierDocument } from '../../core/model/spec.ts'
 import { formatText } from '../../core/units/format.ts'
 import type { UnitSystem } from '../../core/units/quantity.ts'
 import type { ViewSettings } from '../../state/appState.ts'
-import { exporting } from '../../text/en/export.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { drawSection, type SectionDrawing } from '../section/drawSection.ts'
 import type { Hatch } from '../section/hatch.ts'
 import { family, type TypeSize } from '../section/typeSize.ts'
@@ -55,13 +54,13 @@ const size = { width: 180 * pixelsPerMillimetre, height: 177 * pixelsPerMillimet
 /** Capitals of 2.5 mm. */
 const type: TypeSize = { name: 16, figure: 16 }
 const barLength = 46 * pixelsPerMillimetre
-const words = exporting.sheet
 
 /**
  * Plans the section with the layers that the screen shows, but along the slope with downhill at the right, at a scale of the drawing
  * board, and with lengths written as a drawing has them.
  */
 export function sectionPlan({ document, result, view, date, version }: SectionAsk): SectionPlan {
+  const words = wordsOf('takeAlong').sheet
   const { units, cutPost, layers } = view
   const { downhill, slope } = result.spec.site
   const say = {
@@ -71,7 +70,7 @@ export function sectionPlan({ document, result, view, date, version }: SectionAs
   const facing = downhill + Math.PI / 2
   const drawing = drawSection({ result, facing, cutPost, layers, say, type, size, scales: paperScales(units) })
   const { perMetre } = drawing.frame
-  const name = document.name === '' ? text.app.untitled : document.name
+  const name = document.name === '' ? wordsOf('app').untitled : document.name
   const scale = scaleWords(scaleOf(perMetre), units)
   return {
     drawing,
@@ -94,7 +93,7 @@ export function sectionPlan({ document, result, view, date, version }: SectionAs
         [words.scale, scale],
         [words.mark, pierMark(document)],
         [words.date, date],
-        [words.madeWith, `${text.app.name} ${version}`],
+        [words.madeWith, `${wordsOf('app').name} ${version}`],
         [words.madeBy, ''],
         [words.engineer, ''],
       ],
@@ -107,7 +106,7 @@ export function sectionPlan({ document, result, view, date, version }: SectionAs
 /** The patterns and lines in the drawing, each once, in the order of the zones. */
 function legendOf({ bodies, lines }: SectionDrawing): LegendEntry[] {
   const seen = new Set<Hatch>()
-  const names = text.scene.patterns
+  const names = wordsOf('scene').patterns
   const entries = bodies.flatMap(({ hatch, role }): LegendEntry[] => {
     if (hatch === 'none' || seen.has(hatch)) return []
     seen.add(hatch)

@@ -1,5 +1,5 @@
 import { formatText } from '../../core/units/format.ts'
-import { exporting } from '../../text/en/export.ts'
+import { wordsOf } from '../../words/index.ts'
 import { pixelsPerMillimetre as mm } from './drawingScale.ts'
 import type { Hatch } from '../section/hatch.ts'
 import { ink, lineStyles, type Paint, softInk, tinted, wide } from './sectionSvg.ts'
@@ -19,7 +19,7 @@ export const viewTitle = ({ words }: SectionPlan, x: number, top: number, size: 
 /** How the section is cut, what is left whole, how lengths are written. */
 export const notesSvg = ({ words }: SectionPlan, x: number, top: number, room: number): string =>
   svgElement('g', { 'data-part': 'notes' }, [
-    svgWords(exporting.sheet.notes, { x, y: top + 2.6 * mm, 'font-size': letters.note, 'font-weight': 600, fill: ink }),
+    svgWords(wordsOf('takeAlong').sheet.notes, { x, y: top + 2.6 * mm, 'font-size': letters.note, 'font-weight': 600, fill: ink }),
     ...words.notes.map((note, i) => svgWords(note, { x, y: top + (7.2 + 4.4 * i) * mm, 'font-size': letters.fine, fill: ink }, room)),
   ])
 
@@ -44,7 +44,7 @@ export function scaleBarSvg({ bar, units, drawing }: SectionPlan, right: number,
       svgElement('rect', { x, y, width, height, fill: isDark ? ink : '#ffffff', stroke: ink, 'stroke-width': wide('fine') }),
     ),
     ...marks.map(({ x, value }) => svgWords(label(value), { x, y: y - 1.2 * mm, 'font-size': 13, 'text-anchor': 'middle', fill: ink })),
-    svgWords(exporting.sheet.checkBar, {
+    svgWords(wordsOf('takeAlong').sheet.checkBar, {
       x: right,
       y: y + height + 3.4 * mm,
       'font-size': letters.small,
@@ -94,7 +94,13 @@ export function legendMark(entry: LegendEntry, left: number, y: number, room: nu
 export function legendSvg(entries: readonly LegendEntry[], x: number, top: number, room: number): string {
   const rows = Math.max(3, Math.ceil(entries.length / mostColumns))
   const column = room / columnsFor(entries.length, rows)
-  const head = svgWords(exporting.sheet.legend, { x, y: top + 2.6 * mm, 'font-size': letters.note, 'font-weight': 600, fill: ink })
+  const head = svgWords(wordsOf('takeAlong').sheet.legend, {
+    x,
+    y: top + 2.6 * mm,
+    'font-size': letters.note,
+    'font-weight': 600,
+    fill: ink,
+  })
   const drawn = entries.map((entry, i) => legendMark(entry, x + Math.floor(i / rows) * column, top + 5 * mm + (i % rows) * pitch, column))
   return svgElement('g', { 'data-part': 'legend' }, [head, ...drawn])
 }

@@ -1,8 +1,7 @@
 import type { Viewpoint } from '../../state/appState.ts'
-import { scene as words } from '../../text/en/scene.ts'
 import { usePier, useSpec } from './usePier.ts'
 
-const all = Object.keys(words.viewpoints) as Viewpoint[]
+const all: readonly Viewpoint[] = ['section', 'three-quarter', 'uphill', 'downhill', 'plan', 'close-up']
 const ofSlope: readonly Viewpoint[] = ['uphill', 'downhill']
 
 /** The named views of this pier: level ground has no uphill and no downhill side. The one in use stays, whatever the ground does. */

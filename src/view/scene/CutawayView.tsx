@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import { pierStore } from '../../state/store.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { SectionView } from '../section/SectionView.tsx'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
@@ -22,6 +22,7 @@ const turnStep = Math.PI / 24
 
 /** The cutaway: canvas, words and dimensions over it, the cut's handles, and the view bar. */
 export function CutawayView() {
+  const words = wordsOf('scene')
   const quality = usePier((state) => state.view.quality)
   const theme = usePier((state) => state.view.theme)
   const [director, setDirector] = useState<Director | null>(null)

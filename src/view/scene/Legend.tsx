@@ -1,7 +1,7 @@
 import { useId } from 'react'
 import type { Role } from '../../core/model/solid.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { shownLayers } from '../../state/shownLayers.ts'
 import { HatchPatterns, patternId } from '../section/HatchPatterns.tsx'
@@ -26,6 +26,7 @@ function entriesOf(roles: readonly Role[], spec: PierSpec): Entry[] {
 
 /** Swatches of the patterns in view, 8 to 5 as on a drawing. */
 export function Legend() {
+  const words = wordsOf('scene')
   const prefix = useId().replace(/[^a-z0-9]/gi, '')
   const { zones, spec, sheets } = useResult()
   const layers = usePier((state) => shownLayers(state.view))

@@ -3,14 +3,14 @@ import { radians } from '../../core/units/quantity.ts'
 import type { Layer, Viewpoint } from '../../state/appState.ts'
 import { setCut, setCutPost, setExplode, setLayer } from '../../state/actions/view.ts'
 import { pierStore } from '../../state/store.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { TimeButton } from '../time/TimeButton.tsx'
 import { useViewpoints } from '../hooks/useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
 import { Legend } from './Legend.tsx'
 
-const layers = Object.keys(words.layers) as Layer[]
+const layers: readonly Layer[] = ['soil', 'labels', 'dimensions', 'water', 'frost', 'wetness']
 const degree = Math.PI / 180
 const cuts = [
   ['whole', 0],
@@ -32,6 +32,7 @@ function CutGlyph({ open }: Readonly<{ open: number }>) {
 
 /** Viewpoints, presets of the cut, and what is shown. Stands at the foot of the picture. */
 export function ViewBar() {
+  const words = wordsOf('scene')
   const cut = usePier((state) => state.view.cut)
   const viewpoint = usePier((state) => state.view.viewpoint.name)
   const viewpoints = useViewpoints()
@@ -83,6 +84,7 @@ export function ViewBar() {
 
 /** A small panel over the bar: layers, the post's cut, parts lifted, legend. */
 function ShowPanel() {
+  const words = wordsOf('scene')
   const [isOpen, setOpen] = useState(false)
   const panel = useRef<HTMLDivElement>(null)
   const id = useId()

@@ -1,5 +1,5 @@
 import type { WoodWetness } from '../../core/engineering/tables/contactWetness.ts'
-import { moisture as words } from '../../text/en/moisture.ts'
+import { wordsOf } from '../../words/index.ts'
 
 const woodWetnesses: readonly WoodWetness[] = ['dries-out', 'wet-at-times', 'stays-wet']
 
@@ -18,32 +18,35 @@ type Props = Readonly<{
 }>
 
 /** The classes of wet wood, driest first, with the marks by which they are told apart. */
-export const WetLegend = ({ prefix, isInYears }: Props) => (
-  <>
-    {woodWetnesses.map((wetness) => (
-      <li key={wetness}>
-        <svg viewBox='0 0 32 20' aria-hidden='true'>
-          <defs>
-            <clipPath id={`${prefix}-${wetness}`}>
-              <rect width='32' height='20' />
-            </clipPath>
-          </defs>
-          <rect className={`wet-swatch wet-${wetness}`} width='32' height='20' />
-          <path className={`wet-marks wet-${wetness}`} d={marks[wetness]} clipPath={`url(#${prefix}-${wetness})`} />
-          <rect className='legend-frame' x='0.5' y='0.5' width='31' height='19' />
-        </svg>
-        {words.wetness[wetness]}
-      </li>
-    ))}
-    {isInYears && (
-      <li>
-        <svg viewBox='0 0 32 20' aria-hidden='true'>
-          <rect className='wet-swatch wet-open' width='32' height='20' />
-          <path className='wet-marks wet-open' d='M0 6L6 0M0 14L14 0M2 20L22 0M10 20L30 0M18 20L32 6M26 20L32 14' />
-          <rect className='legend-frame' x='0.5' y='0.5' width='31' height='19' />
-        </svg>
-        {words.open}
-      </li>
-    )}
-  </>
-)
+export const WetLegend = ({ prefix, isInYears }: Props) => {
+  const words = wordsOf('moisture')
+  return (
+    <>
+      {woodWetnesses.map((wetness) => (
+        <li key={wetness}>
+          <svg viewBox='0 0 32 20' aria-hidden='true'>
+            <defs>
+              <clipPath id={`${prefix}-${wetness}`}>
+                <rect width='32' height='20' />
+              </clipPath>
+            </defs>
+            <rect className={`wet-swatch wet-${wetness}`} width='32' height='20' />
+            <path className={`wet-marks wet-${wetness}`} d={marks[wetness]} clipPath={`url(#${prefix}-${wetness})`} />
+            <rect className='legend-frame' x='0.5' y='0.5' width='31' height='19' />
+          </svg>
+          {words.wetness[wetness]}
+        </li>
+      ))}
+      {isInYears && (
+        <li>
+          <svg viewBox='0 0 32 20' aria-hidden='true'>
+            <rect className='wet-swatch wet-open' width='32' height='20' />
+            <path className='wet-marks wet-open' d='M0 6L6 0M0 14L14 0M2 20L22 0M10 20L30 0M18 20L32 6M26 20L32 14' />
+            <rect className='legend-frame' x='0.5' y='0.5' width='31' height='19' />
+          </svg>
+          {words.open}
+        </li>
+      )}
+    </>
+  )
+}

@@ -5,7 +5,7 @@ import { pointAt } from '../../state/actions/view.ts'
 import { type Gone, goneBy } from '../../state/goneBy.ts'
 import { hiddenZones } from '../../state/hiddenZones.ts'
 import { pierStore } from '../../state/store.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { HatchPatterns, patternId } from './HatchPatterns.tsx'
 import { InkLayer } from './InkLayer.tsx'
@@ -87,7 +87,7 @@ export function SectionView() {
       {drawing && size && (
         <svg
           role='img'
-          aria-label={words.section}
+          aria-label={wordsOf('scene').section}
           viewBox={`0 0 ${size.width} ${size.height}`}
           onPointerLeave={() => pointAt(pierStore, null)}
         >

@@ -1,7 +1,7 @@
 import type { PierResult } from '../../core/model/result.ts'
 import type { Layer } from '../../state/appState.ts'
 import type { Gone } from '../../state/goneBy.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import { drawDimension } from './dimensionInk.ts'
 import { type Box, InkPot, type Ink, type Pixel } from './ink.ts'
 import { type Columns, type LabelWish, placeLabels, type PlacedLabel, type Side } from './labelColumns.ts'
@@ -172,7 +172,7 @@ function isDimensionShown(sight: Sight, faces: Readonly<Record<Side, number>>, {
 
 function figureLines(one: Dimension, { spec }: PierResult, say: Say): readonly string[] {
   const value = say.length(one.value)
-  const { figures } = words
+  const { figures } = wordsOf('scene')
   switch (one.id) {
     case 'depth':
       return spec.site.slope > 0 ? figures.depthAtAxis(value) : figures.depth(value)

@@ -1,6 +1,6 @@
 import { heightAlong } from '../../core/geometry/corner.ts'
 import { plane } from '../../core/geometry/surface.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { AnnotationInput } from './annotate.ts'
 import { takeSeat } from './dimensionInk.ts'
 import type { Box, InkPot, Pixel } from './ink.ts'
@@ -50,7 +50,7 @@ export function noteDiameter(
     const away = at[0] < axis ? -1 : 1
     return steps.map(([dx, dy]) => ({ at, middle: isSeen ? ([at[0] + away * dx, at[1] + dy] as const) : ([-1e6, -1e6] as const) }))
   })
-  const lines = [words.figures.hole(say.length(hole.diameter))]
+  const lines = [wordsOf('scene').figures.hole(say.length(hole.diameter))]
   const plate = plateSize(lines, size.figure, 'figure')
   const boxes = tried.map(({ middle }): Box => ({ x: middle[0] - plate.width / 2, y: middle[1] - plate.height / 2, ...plate }))
   const seated = takeSeat(boxes, { bounds, taken, soft, seat: kept ? (kept.seats.get('hole') ?? -1) : undefined })

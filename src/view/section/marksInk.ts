@@ -1,7 +1,7 @@
 import { heightAlong } from '../../core/geometry/corner.ts'
 import { plane } from '../../core/geometry/surface.ts'
 import type { PierResult } from '../../core/model/result.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { AnnotationInput } from './annotate.ts'
 import { takeSeat } from './dimensionInk.ts'
 import type { Box, InkPot, Pixel } from './ink.ts'
@@ -122,7 +122,7 @@ function drawWater(pot: InkPot, input: Marked, taken: Box[], seats: Map<string, 
   const tip = sight.point(theta, r, -waterTable)
   taken.push({ x: tip[0] - 9, y: tip[1] - 15, width: 18, height: 16 })
   pot.shape('water', tip, [tip[0] - 7.5, tip[1] - 13], [tip[0] + 7.5, tip[1] - 13])
-  const text = words.marks.water(say.length(waterTable))
+  const text = wordsOf('scene').marks.water(say.length(waterTable))
   const places = [
     ...placesOn(input, theta, [0.45, 0.6, 0.3], () => -waterTable, size.figure),
     [tip[0], tip[1] - 30] as const,
@@ -145,7 +145,7 @@ function drawFrost(pot: InkPot, input: Marked, taken: Box[], seats: Map<string, 
     const isSeen = !isEdgeOn(input, theta) && sight.isShown(theta, sight.half * 0.8, height(sight.half * 0.8) + 0.01)
     return placesOn(input, theta, [0.6, 0.5, 0.7, 0.4, 0.85], height, size.figure).map((place) => (isSeen ? place : nowhere))
   })
-  putWords(pot, 'frost', words.marks.frost(say.length(frostDepth)), 'figure', input, places, taken, seats)
+  putWords(pot, 'frost', wordsOf('scene').marks.frost(say.length(frostDepth)), 'figure', input, places, taken, seats)
 }
 
 export const gradeAt = ({ spec }: PierResult, theta: number, r: number): number => {
@@ -168,7 +168,7 @@ function drawDownhill(pot: InkPot, input: AnnotationInput, taken: Box[], seats: 
   ]
   const run = Math.hypot(b[0] - a[0], b[1] - a[1])
   if (run < 34) return
-  const lines = [words.marks.downhill(say.slope(slope))]
+  const lines = [wordsOf('scene').marks.downhill(say.slope(slope))]
   const plate = plateSize(lines, size.figure, 'figure')
   const [width, fall] = [Math.max(plate.width, Math.abs(b[0] - a[0]) + 8), Math.abs(b[1] - a[1])]
   const middle: Pixel = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2 - arrowLift]

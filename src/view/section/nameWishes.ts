@@ -1,6 +1,6 @@
 import type { Role } from '../../core/model/solid.ts'
 import type { Zone } from '../../core/model/zone.ts'
-import { zones as zoneNames } from '../../text/en/zones.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { Pixel } from './ink.ts'
 import type { LabelWish, Side } from './labelColumns.ts'
 import { plateSize, wrapped } from './typeSize.ts'
@@ -25,7 +25,7 @@ const importance: Readonly<Record<Role, number>> = {
 /** Names wider than this are set in two lines [px]. */
 const widestLine = (size: number): number => size * 5.8
 
-export const zoneName = (label: string): string => (zoneNames as Readonly<Record<string, string>>)[label] ?? label
+export const zoneName = (label: string): string => (wordsOf('zones') as Readonly<Record<string, string>>)[label] ?? label
 
 /** How many names a picture carries: fewer on a narrow one, and while years are looked at, when other words matter more. */
 export const mostNames = (isNarrow: boolean, isInYears: boolean): number => (isNarrow ? (isInYears ? 3 : 6) : isInYears ? 5 : 9)

@@ -1,5 +1,5 @@
 import type { MoistureResult } from '../../core/model/moistureResult.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { AnnotationInput } from './annotate.ts'
 import type { Box, InkPot, Pixel } from './ink.ts'
 import { type Marked, putNote } from './marksInk.ts'
@@ -58,5 +58,5 @@ export function nameRain(pot: InkPot, input: Marked, { top }: MoistureResult, ta
   if (!last) return
   const [x, y] = input.sight.point(last[0] < 0 ? downhill + Math.PI : downhill, Math.abs(last[0]), last[1] + over)
   const around = () => [0, 70, -70, 130, -130].flatMap((aside) => [-26, 24, -52, 50, -80].map((rise): Pixel => [x + aside, y + rise]))
-  putNote(pot, 'rain', words.marks.rain[top.path.end], 'water', input, [x, y], around, taken, seats)
+  putNote(pot, 'rain', wordsOf('scene').marks.rain[top.path.end], 'water', input, [x, y], around, taken, seats)
 }

@@ -1,6 +1,6 @@
 import type { ScatterClass } from '../../core/engineering/mix/dryPourScatter.ts'
 import { dryPourOf } from '../../state/dryPourDerived.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { Box, InkPot, LineStyle } from './ink.ts'
 import { freePlaces, type Marked, putNote } from './marksInk.ts'
 import { postRadius } from './postEdge.ts'
@@ -46,7 +46,7 @@ export function drawScatter(pot: InkPot, input: Marked, taken: Box[], seats: Map
   putNote(
     pot,
     'scatter',
-    words.marks.scatter,
+    wordsOf('scene').marks.scatter,
     'figure',
     input,
     target,

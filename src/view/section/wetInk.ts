@@ -1,6 +1,6 @@
 import type { MoistureResult, PostSide, WetStretch } from '../../core/model/moistureResult.ts'
 import { moistureOf } from '../../state/moistureDerived.ts'
-import { scene as words } from '../../text/en/scene.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { AnnotationInput } from './annotate.ts'
 import type { Box, InkPot, LineStyle, Pixel } from './ink.ts'
 import { freePlaces, type Marked, putNote } from './marksInk.ts'
@@ -89,6 +89,7 @@ function drawPond(pot: InkPot, { sight, result }: AnnotationInput, theta: number
 
 /** A bracket beside the post over the zone where decay is found, and its words. */
 function drawGroundline(pot: InkPot, input: Marked, { groundline }: MoistureResult, taken: Box[], seats: Map<string, number>): void {
+  const words = wordsOf('scene')
   const { result, sight, isNarrow } = input
   const { faces } = sight
   if (!faces || groundline.at === 'none') return
@@ -122,5 +123,5 @@ function nameJoint(pot: InkPot, input: Marked, moisture: MoistureResult, taken: 
   const height = joint.top[sideOf(result, theta)] - joint.reach * 0.25
   const target = sight.point(theta, post + wide * 0.4, height)
   const places = () => freePlaces(input, [theta], [height - 0.1, height - 0.2, height, height - 0.35])
-  putNote(pot, 'joint', words.marks.joint, 'figure', input, target, places, taken, seats)
+  putNote(pot, 'joint', wordsOf('scene').marks.joint, 'figure', input, target, places, taken, seats)
 }

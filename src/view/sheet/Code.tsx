@@ -1,7 +1,7 @@
 import { useMemo } from 'react'
 import type { PierDocument } from '../../core/model/spec.ts'
 import { linkTo } from '../../state/addressBar.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
+import { wordsOf } from '../../words/index.ts'
 import { isLocal, qrPath } from './qr.ts'
 
 const linkOf = (document: PierDocument): string | null => {
@@ -14,6 +14,7 @@ const linkOf = (document: PierDocument): string | null => {
 
 /** One code with its name below it. */
 export const OneCode = ({ document, name }: Readonly<{ document: PierDocument; name: string }>) => {
+  const words = wordsOf('sheet')
   const code = useMemo(() => {
     const link = linkOf(document)
     return link === null ? null : qrPath(link)
@@ -28,8 +29,11 @@ export const OneCode = ({ document, name }: Readonly<{ document: PierDocument; n
 }
 
 /** What codes are for, and what they leave out. */
-export const CodeWords = () => (
-  <span className='paper-quiet'>
-    {words.code.scan} {isLocal(location) && words.code.local} {words.code.notIn}
-  </span>
-)
+export const CodeWords = () => {
+  const words = wordsOf('sheet')
+  return (
+    <span className='paper-quiet'>
+      {words.code.scan} {isLocal(location) && words.code.local} {words.code.notIn}
+    </span>
+  )
+}

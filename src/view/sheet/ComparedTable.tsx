@@ -4,9 +4,7 @@ import type { UnitSystem } from '../../core/units/quantity.ts'
 import { type InputRow, inputRows } from '../../state/compareInputs.ts'
 import { type CompareRow, rowsFor, voices } from '../../state/compareRows.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
-import { compare } from '../../text/en/compare.ts'
-import { exporting } from '../../text/en/export.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
+import { type Words, wordsOf } from '../../words/index.ts'
 import { pierName } from '../compare/pierName.ts'
 import { valueWords } from '../compare/valueWords.ts'
 import { type Say, useUnits } from '../hooks/useUnits.ts'
@@ -36,7 +34,7 @@ export const ComparedTable = ({ rows, piers, isFirst }: TableProps) => (
     <thead>
       <tr>
         <th scope='col'>
-          <span className='spoken'>{compare.table.row}</span>
+          <span className='spoken'>{wordsOf('compare').table.row}</span>
         </th>
         {piers.map((compared, i) => {
           const { title, tag } = pierName(compared)
@@ -54,41 +52,47 @@ export const ComparedTable = ({ rows, piers, isFirst }: TableProps) => (
 )
 
 /** Sections at one scale, and why a method can't be built. */
-const sectionsRow = (piers: Piers, { sections }: ComparedFigures, scale: string, system: UnitSystem): ReactNode => (
-  <tr key='sections' className='paper-beside'>
-    <th scope='row'>
-      {exporting.sheet.section}
-      <span className='paper-quiet'>
-        {words.block.scale} {scale}. {words.comparedNote}
-      </span>
-    </th>
-    {piers.map((compared, i) => {
-      const svg = sections[i]
-      return (
-        <td key={compared.pick}>
-          {svg ? (
-            <figure>
-              <Drawn svg={svg} />
-            </figure>
-          ) : (
-            <p>{compared.issues.map((issue) => issueText(issue, system)).join(' ')}</p>
-          )}
-        </td>
-      )
-    })}
-  </tr>
-)
+const sectionsRow = (piers: Piers, { sections }: ComparedFigures, scale: string, system: UnitSystem): ReactNode => {
+  const words = wordsOf('sheet')
+  return (
+    <tr key='sections' className='paper-beside'>
+      <th scope='row'>
+        {wordsOf('takeAlong').sheet.section}
+        <span className='paper-quiet'>
+          {words.block.scale} {scale}. {words.comparedNote}
+        </span>
+      </th>
+      {piers.map((compared, i) => {
+        const svg = sections[i]
+        return (
+          <td key={compared.pick}>
+            {svg ? (
+              <figure>
+                <Drawn svg={svg} />
+              </figure>
+            ) : (
+              <p>{compared.issues.map((issue) => issueText(issue, system)).join(' ')}</p>
+            )}
+          </td>
+        )
+      })}
+    </tr>
+  )
+}
 
 /** The cutaways as they are seen: the row that is left out first where there is no room. */
-const picturesRow = (piers: Piers, pictures: readonly (string | null)[]): ReactNode => (
-  <tr key='pictures' className='paper-cutaways' data-spare=''>
-    <th scope='row'>{words.pictures}</th>
-    {piers.map((compared, i) => {
-      const address = pictures[i]
-      return <td key={compared.pick}>{address ? <img src={address} alt={`${words.picture}: ${pierName(compared).title}`} /> : '–'}</td>
-    })}
-  </tr>
-)
+const picturesRow = (piers: Piers, pictures: readonly (string | null)[]): ReactNode => {
+  const words = wordsOf('sheet')
+  return (
+    <tr key='pictures' className='paper-cutaways' data-spare=''>
+      <th scope='row'>{words.pictures}</th>
+      {piers.map((compared, i) => {
+        const address = pictures[i]
+        return <td key={compared.pick}>{address ? <img src={address} alt={`${words.picture}: ${pierName(compared).title}`} /> : '–'}</td>
+      })}
+    </tr>
+  )
+}
 
 const keyRow = (piers: Piers, { legend, bar }: ComparedFigures): ReactNode => (
   <tr key='key'>
@@ -105,7 +109,7 @@ const keyRow = (piers: Piers, { legend, bar }: ComparedFigures): ReactNode => (
 const codesRow = (piers: Piers): ReactNode => (
   <tr key='codes'>
     <th scope='row'>
-      {words.code.title}
+      {wordsOf('sheet').code.title}
       <CodeWords />
     </th>
     {piers.map((compared) => (
@@ -116,13 +120,14 @@ const codesRow = (piers: Piers): ReactNode => (
 
 /** A claim and its count once, and the piers that it is made of unless it is of all. */
 const Claims = ({ piers }: Readonly<{ piers: Piers }>) => {
+  const compare = wordsOf('compare')
   const about = piers.map(({ pier }) => (pier ? claimsAbout(pier.result) : []))
   const all = new Map(about.flat().map((claim): [string, WeighedClaim] => [claim.id, claim]))
   return [...all.values()].map(({ id, inFavour, against }) => {
     const places = about.flatMap((claims, i) => (claims.some((claim) => claim.id === id) ? [i + 1] : []))
     return (
       <Fragment key={id}>
-        “{compare.claims[id as keyof typeof compare.claims]}” {compare.table.count(inFavour.length, against.length)}
+        “{compare.claims[id as keyof Words['compare']['claims']]}” {compare.table.count(inFavour.length, against.length)}
         {places.length < piers.length && ` (${places.join(', ')})`}
         {'. '}
       </Fragment>
@@ -138,7 +143,7 @@ const resultRow = (row: CompareRow, piers: Piers): ReactNode => {
   return (
     <tr key={row.id}>
       <th scope='row'>
-        {compare.rows[row.id].label} {isPractice(row.id) && <StandingMark standing='common practice' />}
+        {wordsOf('compare').rows[row.id].label} {isPractice(row.id) && <StandingMark standing='common practice' />}
       </th>
       {row.id === 'evidence' ? (
         <td colSpan={piers.length}>
@@ -146,7 +151,7 @@ const resultRow = (row: CompareRow, piers: Piers): ReactNode => {
         </td>
       ) : isAlike && first ? (
         <td colSpan={piers.length} className='paper-alike'>
-          <span className='paper-quiet'>{words.alike}</span> <Cell result={first} />
+          <span className='paper-quiet'>{wordsOf('sheet').alike}</span> <Cell result={first} />
         </td>
       ) : (
         piers.map((compared) => <td key={compared.pick}>{compared.pier ? <Cell result={compared.pier.result} /> : '–'}</td>)
@@ -188,7 +193,7 @@ const missingRow = (rows: readonly InputRow[], piers: Piers): ReactNode => {
   const built = piers.filter(({ pier }) => pier !== null)
   return (
     <tr key='missing'>
-      <th scope='row'>{words.lacks}</th>
+      <th scope='row'>{wordsOf('sheet').lacks}</th>
       <td colSpan={piers.length}>
         {piers.map((compared, i) => {
           const names = rows.flatMap(({ path, cells: found }) => (found[built.indexOf(compared)]?.field === null ? [fieldLabel(path)] : []))

@@ -1,7 +1,6 @@
 import { Fragment } from 'react'
 import type { CalloutItem, CalloutResult, CalloutVerdict } from '../../core/model/calloutResult.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { change, consequenceWords, differenceWords, markOf, valueWords, verifyWords, whyWords } from '../panels/drawing/values.ts'
 import { Mark, type MarkName, Verdict } from '../panels/Mark.tsx'
@@ -23,8 +22,9 @@ const mostNotes = 300
 
 /** The pier held against its drawing: items under their verdict, each verdict as a shape and a word, and what would show them said once. */
 export const AgainstDrawing = ({ result: { callout, spec } }: BlockProps) => {
+  const words = wordsOf('sheet')
   const { say } = useUnits()
-  const d = text.drawing
+  const d = wordsOf('drawing')
   if (callout === null || callout.checked === 0) {
     return (
       <Block title={words.drawing.title}>

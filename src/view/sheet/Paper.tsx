@@ -1,8 +1,6 @@
 import type { ReactNode } from 'react'
-import { exporting } from '../../text/en/export.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
+import { wordsOf } from '../../words/index.ts'
 import { version } from '../../../package.json'
-import { text } from '../../text/index.ts'
 
 /** What goes on every page, made once when the sheet is opened. */
 export type PaperFacts = Readonly<{ name: string; date: string; mark: string; view: string; scale: string; units: 'us' | 'metric' }>
@@ -10,23 +8,27 @@ export type PaperFacts = Readonly<{ name: string; date: string; mark: string; vi
 type Props = Readonly<{ facts: PaperFacts; at: number; of: number; letter: number; children: ReactNode }>
 
 /** One page: its head, its body and the caution that goes with every number. */
-export const Paper = ({ facts, at, of, letter, children }: Props) => (
-  <article className='paper' aria-label={words.pageLabel(at)} style={{ '--letter': `${letter}pt` } as React.CSSProperties}>
-    <header className='paper-head'>
-      <h2>{facts.name}</h2>
-      <p>
-        {facts.mark} · {facts.date} · {words.page(at, of)}
-      </p>
-    </header>
-    <div className='paper-body'>{children}</div>
-    <footer className='paper-foot'>
-      <b>{words.status}.</b> {exporting.sheet.caution}
-    </footer>
-  </article>
-)
+export const Paper = ({ facts, at, of, letter, children }: Props) => {
+  const words = wordsOf('sheet')
+  return (
+    <article className='paper' aria-label={words.pageLabel(at)} style={{ '--letter': `${letter}pt` } as React.CSSProperties}>
+      <header className='paper-head'>
+        <h2>{facts.name}</h2>
+        <p>
+          {facts.mark} · {facts.date} · {words.page(at, of)}
+        </p>
+      </header>
+      <div className='paper-body'>{children}</div>
+      <footer className='paper-foot'>
+        <b>{words.status}.</b> {wordsOf('takeAlong').sheet.caution}
+      </footer>
+    </article>
+  )
+}
 
 /** Who, what, when, in which units, over the whole width; empty fields are for the pen. */
 export const PaperTitle = ({ facts }: Readonly<{ facts: PaperFacts }>) => {
+  const words = wordsOf('sheet')
   const { block } = words
   const fields = [
     [block.project, facts.name],
@@ -35,7 +37,7 @@ export const PaperTitle = ({ facts }: Readonly<{ facts: PaperFacts }>) => {
     [block.mark, facts.mark],
     [block.date, facts.date],
     [block.units, words.units[facts.units]],
-    [block.version, `${text.app.name} ${version}`],
+    [block.version, `${wordsOf('app').name} ${version}`],
     [block.revision, ''],
     [block.madeBy, ''],
     [block.engineer, ''],

@@ -1,5 +1,4 @@
-import { sheet as words } from '../../text/en/sheet.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import type { Check } from '../../core/model/worked.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { rowOf } from '../panels/answers/answerWords.ts'
@@ -12,11 +11,12 @@ import { Whys } from './Whys.tsx'
 
 /** Every link of the load path: what it may hold, or why that can't be verified, the load and their ratio. */
 export const LoadPath = ({ result }: BlockProps) => {
+  const words = wordsOf('sheet')
   const { say } = useUnits()
   const chain = chainView(result)
-  const { verdicts } = text.app
+  const { verdicts } = wordsOf('app')
   const whole = chain.demand === null ? '–' : say(chain.demand, 'force')
-  const groupWord = (group: Check['group']): string => rowOf<string>(text.app.answers.groups, group) ?? ''
+  const groupWord = (group: Check['group']): string => rowOf<string>(wordsOf('app').answers.groups, group) ?? ''
   const untold = chain.groups
     .flatMap(({ links }) => links)
     .filter((link) => link.place === 'needed' && whyNot(link) !== '')
@@ -49,7 +49,7 @@ export const LoadPath = ({ result }: BlockProps) => {
                 <tr key={check.id}>
                   <th scope='row'>
                     <Mark name={linkMark(link)} /> {answerWords(check.id).label}
-                    {governs && <b className='paper-tag'>{text.app.answers.governs}</b>}
+                    {governs && <b className='paper-tag'>{wordsOf('app').answers.governs}</b>}
                     {place === 'spare' && <span className='paper-tag'>{words.loadPath.notInUse}</span>}
                     {place === 'bound' && <span className='paper-tag'>{words.loadPath.atMost}</span>}
                   </th>

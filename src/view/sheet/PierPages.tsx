@@ -1,8 +1,7 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import type { PierResult } from '../../core/model/result.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
-import { exporting } from '../../text/en/export.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
+import { wordsOf } from '../../words/index.ts'
 import { Block, Cautions, Issues, MainNumbers, OnTheDay, Quantities, Questions, Wood } from './blocks.tsx'
 import { OtherChecks } from './checkBlocks.tsx'
 import { CodeWords, OneCode } from './Code.tsx'
@@ -39,36 +38,39 @@ const partsOf = ({ result }: Props): readonly ReactNode[] => [
 ]
 
 /** The section, the pier as it was seen, its code, and what the marks mean. */
-const Top = ({ document, facts, figures, picture }: Props) => (
-  <div className='paper-top'>
-    <div className='paper-section'>
-      <Drawn svg={figures.section} />
-      <div className='paper-aside'>
-        {picture && (
-          <figure className='paper-picture'>
-            <div>
-              <img src={picture} alt={words.picture} />
-            </div>
-            <figcaption>{words.picture}</figcaption>
-          </figure>
-        )}
-        <Block title={words.code.title}>
-          <OneCode document={document} name={facts.name} />
-          {picture === null && <CodeWords />}
-        </Block>
+const Top = ({ document, facts, figures, picture }: Props) => {
+  const words = wordsOf('sheet')
+  return (
+    <div className='paper-top'>
+      <div className='paper-section'>
+        <Drawn svg={figures.section} />
+        <div className='paper-aside'>
+          {picture && (
+            <figure className='paper-picture'>
+              <div>
+                <img src={picture} alt={words.picture} />
+              </div>
+              <figcaption>{words.picture}</figcaption>
+            </figure>
+          )}
+          <Block title={words.code.title}>
+            <OneCode document={document} name={facts.name} />
+            {picture === null && <CodeWords />}
+          </Block>
+        </div>
       </div>
-    </div>
-    <Drawn svg={figures.legend} />
-    <p className='paper-quiet'>
-      <b>{exporting.sheet.notes}:</b> {figures.notes.join(' ')}
-    </p>
-    {picture && (
-      <p>
-        <b>{words.code.title}:</b> <CodeWords />
+      <Drawn svg={figures.legend} />
+      <p className='paper-quiet'>
+        <b>{wordsOf('takeAlong').sheet.notes}:</b> {figures.notes.join(' ')}
       </p>
-    )}
-  </div>
-)
+      {picture && (
+        <p>
+          <b>{words.code.title}:</b> <CodeWords />
+        </p>
+      )}
+    </div>
+  )
+}
 
 type Columns = readonly (readonly number[])[]
 type Laid = Readonly<{ pages: readonly Columns[]; letter: number; count: number }>

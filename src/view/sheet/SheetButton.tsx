@@ -1,8 +1,29 @@
-import { lazy, Suspense, useEffect, useState } from 'react'
+import { Suspense, useEffect, useState } from 'react'
 import { createPortal } from 'react-dom'
-import { sheetEntry } from '../../text/en/sheetEntry.ts'
+import { wordsOf } from '../../words/index.ts'
+import { lazyPage } from '../lazyPage.ts'
 
-const SheetView = lazy(() => import('./SheetView.tsx').then((module) => ({ default: module.SheetView })))
+const SheetView = lazyPage(
+  () => import('./SheetView.tsx').then((module) => module.SheetView),
+  [
+    'answers',
+    'compare',
+    'drawing',
+    'glossary',
+    'loadPath',
+    'looking',
+    'materials',
+    'moisture',
+    'reasons',
+    'scene',
+    'sheet',
+    'steps',
+    'takeAlong',
+    'terms',
+    'time',
+    'verifiable',
+  ],
+)
 
 /** The way to the printed sheet, by hand or by the keys that print a page; all that makes it is fetched then. */
 export const SheetButton = ({ className = 'button plain' }: Readonly<{ className?: string }>) => {
@@ -21,7 +42,7 @@ export const SheetButton = ({ className = 'button plain' }: Readonly<{ className
   return (
     <>
       <button type='button' className={className} onClick={() => setOpen(true)}>
-        {sheetEntry.open}
+        {wordsOf('entrances').sheet.open}
       </button>
       {isOpen &&
         createPortal(

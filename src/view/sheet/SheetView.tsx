@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react'
-import { sheet as words } from '../../text/en/sheet.ts'
+import { wordsOf } from '../../words/index.ts'
 import { Pages } from './Pages.tsx'
 import { type PaperName, takePaper, usualPaper } from './paperSize.ts'
 import { usePdf } from './usePdf.ts'
@@ -23,6 +23,7 @@ const useAlone = (own: React.RefObject<HTMLElement | null>): void =>
 
 /** The sheet as it comes out of the printer, over the whole page. */
 export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
+  const words = wordsOf('sheet')
   const own = useRef<HTMLElement>(null)
   const [paper, setPaper] = useState<PaperName>(() => usualPaper(navigator.language))
   const content = useSheet()

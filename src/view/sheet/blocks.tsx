@@ -2,9 +2,7 @@ import type { ReactNode } from 'react'
 import { stepsOf } from '../../core/derive/build/buildSteps.ts'
 import type { Contact } from '../../core/model/kind.ts'
 import type { PierResult, QuantityLine } from '../../core/model/result.ts'
-import { late } from '../../text/late.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { type Say, useUnits } from '../hooks/useUnits.ts'
 import { rowOf, zoneWords } from '../panels/answers/answerWords.ts'
 import { answerWords } from '../panels/answers/words.ts'
@@ -28,17 +26,20 @@ export const Block = ({ title, children }: Readonly<{ title: string; children: R
 
 const contacts: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granular', 'flowable-fill', 'concrete', 'dry-mix', 'gravel']
 const touching = (by: Readonly<Partial<Record<Contact, number>>>, say: Say, quantity: 'length' | 'area'): string =>
-  contacts.flatMap((one) => ((by[one] ?? 0) > 1e-6 ? [`${text.contacts[one]} ${say(by[one] ?? 0, quantity)}`] : [])).join(', ')
+  contacts
+    .flatMap((one) => ((by[one] ?? 0) > 1e-6 ? [`${wordsOf('materials').contacts[one]} ${say(by[one] ?? 0, quantity)}`] : []))
+    .join(', ')
 
 /** On level ground the sides are alike, and are told once. */
 const sidesOf = ({ lines }: PierResult['exposure']): readonly (readonly [string, PierResult['exposure']['lines'][number]])[] => {
-  const { sides } = text.app.answers
+  const { sides } = wordsOf('app').answers
   const [first] = lines
   const isLevel = isSame(lines.map(({ belowGrade }) => belowGrade)) && isSame(lines.map((line) => line.inConcreteAboveGrade))
   return first && isLevel ? [[sides.all, first]] : lines.map((line) => [sides[line.side], line])
 }
 
 export const Wood = ({ result: { exposure } }: BlockProps) => {
+  const words = wordsOf('sheet')
   const { say } = useUnits()
   return (
     <Block title={words.wood.title}>
@@ -51,12 +52,12 @@ export const Wood = ({ result: { exposure } }: BlockProps) => {
                 <td className='number'>{say(line.belowGrade, 'length')}</td>
                 <td>
                   {touching(line.by, say, 'length')}
-                  {line.inConcreteAboveGrade > 1e-6 && ` ${text.app.answers.aboveGrade(say(line.inConcreteAboveGrade, 'length'))}`}
+                  {line.inConcreteAboveGrade > 1e-6 && ` ${wordsOf('app').answers.aboveGrade(say(line.inConcreteAboveGrade, 'length'))}`}
                 </td>
               </tr>
             ))}
             <tr>
-              <th scope='row'>{text.app.answers.woodArea}</th>
+              <th scope='row'>{wordsOf('app').answers.woodArea}</th>
               <td className='number'>{say(exposure.areaBelowGrade, 'area')}</td>
               <td>{touching(exposure.area, say, 'area')}</td>
             </tr>
@@ -69,24 +70,25 @@ export const Wood = ({ result: { exposure } }: BlockProps) => {
   )
 }
 
-const nameOf = (line: QuantityLine): string => (zoneWords(line.id) === line.id ? text.roles[line.role].label : zoneWords(line.id))
+const nameOf = (line: QuantityLine): string =>
+  zoneWords(line.id) === line.id ? wordsOf('materials').roles[line.role].label : zoneWords(line.id)
 
 export const Quantities = ({ result }: BlockProps) => {
   const { say, bare, system } = useUnits()
   const { piers } = result.spec
   const ways = (line: QuantityLine, scope: 'each' | 'job'): string =>
-    line.orders.map((order) => orderWords(order, system, say, scope, 'short')).join(` ${text.app.answers.or} `)
+    line.orders.map((order) => orderWords(order, system, say, scope, 'short')).join(` ${wordsOf('app').answers.or} `)
   const { hole } = result
   return (
-    <Block title={words.order.title}>
+    <Block title={wordsOf('sheet').order.title}>
       <table className='paper-order'>
         <thead>
           <tr>
-            <th scope='col'>{text.app.answers.material}</th>
-            <th scope='col'>{text.app.answers.volume}</th>
-            <th scope='col'>{text.app.answers.weight}</th>
-            <th scope='col'>{text.app.answers.onePier}</th>
-            {piers > 1 && <th scope='col'>{text.app.answers.allPiers(piers)}</th>}
+            <th scope='col'>{wordsOf('app').answers.material}</th>
+            <th scope='col'>{wordsOf('app').answers.volume}</th>
+            <th scope='col'>{wordsOf('app').answers.weight}</th>
+            <th scope='col'>{wordsOf('app').answers.onePier}</th>
+            {piers > 1 && <th scope='col'>{wordsOf('app').answers.allPiers(piers)}</th>}
           </tr>
         </thead>
         <tbody>
@@ -100,10 +102,10 @@ export const Quantities = ({ result }: BlockProps) => {
             </tr>
           ))}
           <tr>
-            <th scope='row'>{text.app.answers.spoilBank}</th>
+            <th scope='row'>{wordsOf('app').answers.spoilBank}</th>
             <td className='number'>{say(hole.spoilBank, 'volume')}</td>
             <td colSpan={piers > 1 ? 3 : 2}>
-              {text.app.answers.spoilLoose}:{' '}
+              {wordsOf('app').answers.spoilLoose}:{' '}
               <span className='paper-whole'>
                 {bare(hole.spoilLoose.low, 'volume')}–{say(hole.spoilLoose.high, 'volume')}
               </span>
@@ -117,7 +119,7 @@ export const Quantities = ({ result }: BlockProps) => {
 
 export const Depths = ({ result: { depths } }: BlockProps) => {
   const { say } = useUnits()
-  const { sides } = text.app.answers
+  const { sides } = wordsOf('app').answers
   const rows = [
     [sides.uphill, depths.bearingAtUphillEdge],
     [sides.axis, depths.bearingAtAxis],
@@ -127,13 +129,14 @@ export const Depths = ({ result: { depths } }: BlockProps) => {
   const shown = isLevel ? ([[sides.all, depths.bearingAtAxis]] as const) : rows
   return (
     <p>
-      <b>{words.depths}:</b> {shown.map(([side, depth]) => `${side} ${say(depth, 'length')}`).join(' · ')}
+      <b>{wordsOf('sheet').depths}:</b> {shown.map(([side, depth]) => `${side} ${say(depth, 'length')}`).join(' · ')}
     </p>
   )
 }
 
 /** What is to be seen on the day: the method's own steps with a box each, what goes wrong, and a line for initials. */
 export const OnTheDay = ({ result: { spec } }: BlockProps) => {
+  const words = wordsOf('sheet')
   const kind = fillKind(spec.fill.kind)
   const bracket = spec.support.kind === 'bracket' ? bracketKind(spec.support.bracket.kind) : null
   const steps = stepsOf(spec)
@@ -145,7 +148,7 @@ export const OnTheDay = ({ result: { spec } }: BlockProps) => {
         {steps.map((step) => (
           <li key={step}>
             <span className='paper-box' aria-hidden='true' />
-            {rowOf<string>(late.steps, step) ?? step}
+            {rowOf<string>(wordsOf('steps'), step) ?? step}
           </li>
         ))}
       </ul>
@@ -166,20 +169,23 @@ export const OnTheDay = ({ result: { spec } }: BlockProps) => {
   )
 }
 
-export const Questions = ({ results }: Readonly<{ results: readonly PierResult[] }>) => (
-  <Block title={words.ask}>
-    <ol>
-      {questionsFor(results).map((id) => (
-        <li key={id}>{words.questions[id]}</li>
-      ))}
-    </ol>
-  </Block>
-)
+export const Questions = ({ results }: Readonly<{ results: readonly PierResult[] }>) => {
+  const words = wordsOf('sheet')
+  return (
+    <Block title={words.ask}>
+      <ol>
+        {questionsFor(results).map((id) => (
+          <li key={id}>{words.questions[id]}</li>
+        ))}
+      </ol>
+    </Block>
+  )
+}
 
 export const Issues = ({ result: { issues } }: BlockProps) => {
   const { system } = useUnits()
   return (
-    <Block title={words.issues}>
+    <Block title={wordsOf('sheet').issues}>
       <ul className='paper-dots'>
         {issues.map((issue) => (
           <li key={issue.code + issue.path}>{issueText(issue, system)}</li>
@@ -191,9 +197,9 @@ export const Issues = ({ result: { issues } }: BlockProps) => {
 
 /** Danger first. */
 export const Cautions = () => (
-  <Block title={words.cautions}>
+  <Block title={wordsOf('sheet').cautions}>
     <ul className='paper-dots'>
-      {text.standingCautions.map((caution) => (
+      {wordsOf('cautions').standing.map((caution) => (
         <li key={caution.id}>
           <b>{caution.short}</b> {caution.long}
         </li>
@@ -204,6 +210,7 @@ export const Cautions = () => (
 
 /** The answers that stand first on the screen. */
 export const MainNumbers = ({ result }: BlockProps) => {
+  const words = wordsOf('sheet')
   const { say } = useUnits()
   const { uplift, headlines, checks } = result
   const governing = checks.find((check) => check.id === uplift.governing)
@@ -213,9 +220,9 @@ export const MainNumbers = ({ result }: BlockProps) => {
         <tbody>
           <tr>
             <th scope='row'>{words.holds}</th>
-            <td className='number'>{uplift.allowable === null ? text.app.verdicts.unverified : say(uplift.allowable, 'force')}</td>
+            <td className='number'>{uplift.allowable === null ? wordsOf('app').verdicts.unverified : say(uplift.allowable, 'force')}</td>
             <td>
-              {governing && `${text.app.answers.governs}: ${answerWords(governing.id).label}`}
+              {governing && `${wordsOf('app').answers.governs}: ${answerWords(governing.id).label}`}
               {uplift.allowable === null && uplift.uncounted.map((id) => answerWords(id).label).join(', ')}{' '}
               {uplift.allowable !== null && <StandingMark standing={uplift.standing} />}
             </td>

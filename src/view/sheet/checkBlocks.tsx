@@ -1,5 +1,5 @@
 import type { Check } from '../../core/model/worked.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { answerWords, reasonWords, verdictOf } from '../panels/answers/words.ts'
 import { valueWords } from '../panels/drawing/values.ts'
@@ -11,6 +11,7 @@ const other: readonly Check['group'][] = ['bearing', 'lateral', 'frost', 'detail
 
 /** What is not about uplift: what is asked, what is there, and how it stands, in shape and word. */
 export const OtherChecks = ({ result }: BlockProps) => {
+  const words = wordsOf('sheet')
   const { say } = useUnits()
   const standOff = result.exposure.standOff?.checks ?? []
   const rows = [

@@ -1,10 +1,8 @@
 import type { ComponentType } from 'react'
 import type { CalloutVerdict } from '../../core/model/calloutResult.ts'
 import type { PierResult } from '../../core/model/result.ts'
-import type { Check } from '../../core/model/worked.ts'
 import { chainOfResult, type CompareRowId } from '../../state/compareRows.ts'
-import { compare as words } from '../../text/en/compare.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { cells } from '../compare/cells.tsx'
 import { answerWords } from '../panels/answers/words.ts'
 import { markOf } from '../panels/drawing/values.ts'
@@ -19,17 +17,17 @@ const Told = ({ mark, word, names }: Readonly<{ mark: MarkName; word: string; na
   </p>
 )
 
-const counts: readonly (readonly [Check['counted'], MarkName, string])[] = [
-  ['not counted', 'unverified', text.app.verdicts.unverified],
-  ["engineer's judgement", 'judgement', text.app.verdicts.judgement],
-  ['counted', 'counted', text.app.verdicts.counted],
-]
+const counts = [
+  ['not counted', 'unverified'],
+  ["engineer's judgement", 'judgement'],
+  ['counted', 'counted'],
+] as const
 
 /** Links of the pull by how they count. */
 const Links = ({ result }: Cell) =>
-  counts.map(([counted, mark, word]) => {
+  counts.map(([counted, mark]) => {
     const names = chainOfResult(result).flatMap((check) => (check.counted === counted ? [answerWords(check.id).label] : []))
-    return names.length > 0 && <Told key={counted} mark={mark} word={word} names={names} />
+    return names.length > 0 && <Told key={counted} mark={mark} word={wordsOf('app').verdicts[mark]} names={names} />
   })
 
 const overallMark = { 'as drawn': 'meets', 'not as drawn': 'short', "can't be confirmed as drawn": 'unverified' } as const
@@ -37,16 +35,16 @@ const held: readonly CalloutVerdict[] = ['falls short', "can't be verified", 'me
 
 /** Items of the drawing by their verdict. */
 const Drawing = ({ result: { callout } }: Cell) => {
-  if (callout === null || callout.checked === 0) return <p>{words.table.noDrawing}</p>
+  if (callout === null || callout.checked === 0) return <p>{wordsOf('compare').table.noDrawing}</p>
   return (
     <>
       <p className='cmp-figure'>
-        <Verdict name={overallMark[callout.overall]} word={text.drawing.overall[callout.overall]} />
+        <Verdict name={overallMark[callout.overall]} word={wordsOf('drawing').overall[callout.overall]} />
       </p>
       {held.map((verdict) => {
-        const names = callout.items.flatMap((item) => (item.verdict === verdict ? [text.drawing.items[item.id]] : []))
+        const names = callout.items.flatMap((item) => (item.verdict === verdict ? [wordsOf('drawing').items[item.id]] : []))
         const mark = markOf[verdict]
-        return names.length > 0 && mark && <Told key={verdict} mark={mark} word={text.drawing.verdicts[verdict]} names={names} />
+        return names.length > 0 && mark && <Told key={verdict} mark={mark} word={wordsOf('drawing').verdicts[verdict]} names={names} />
       })}
     </>
   )
@@ -55,7 +53,7 @@ const Drawing = ({ result: { callout } }: Cell) => {
 /** No number may be stated; which links say so stands in a row of its own. */
 const Unverified = () => (
   <p className='cmp-figure'>
-    <Verdict name='unverified' word={text.app.verdicts.unverified} />
+    <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} />
   </p>
 )
 const Counted = cells['holds-down']
@@ -64,6 +62,7 @@ const Used = cells['load-used']
 const LoadUsed = ({ result }: Cell) => (result.uplift.ratio === null ? <Unverified /> : <Used result={result} />)
 
 const Inspect = ({ result }: Cell) => {
+  const words = wordsOf('compare')
   const { open, closed } = words.inspect[result.spec.fill.kind]
   return (
     <>
@@ -77,14 +76,18 @@ const Inspect = ({ result }: Cell) => {
   )
 }
 
-const Replace = ({ result }: Cell) => (
-  <p>
-    {words.replace[result.spec.fill.kind]} {result.spec.support.kind !== 'bracket' && words.table.noTime}
-  </p>
-)
+const Replace = ({ result }: Cell) => {
+  const words = wordsOf('compare')
+  return (
+    <p>
+      {words.replace[result.spec.fill.kind]} {result.spec.support.kind !== 'bracket' && words.table.noTime}
+    </p>
+  )
+}
 
 const Sides = ({ result }: Cell) => {
-  const { strength, weakness } = text.fills[result.spec.fill.kind]
+  const words = wordsOf('compare')
+  const { strength, weakness } = wordsOf('fills')[result.spec.fill.kind]
   return (
     <>
       <p>

@@ -1,6 +1,6 @@
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role } from '../../core/model/solid.ts'
-import type { QuestionId } from '../../text/en/sheet.ts'
+import type { QuestionId } from '../../words/en/sheet.ts'
 
 const has = ({ zones }: PierResult, role: Role): boolean => zones.some((zone) => zone.role === role)
 

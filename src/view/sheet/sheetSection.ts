@@ -7,7 +7,7 @@ import { type SectionAsk, type SectionPlan, sectionPlan } from '../export/sectio
 import { bare, bareWithin, hatchesIn, ink, sectionGroup, tiles } from '../export/sectionSvg.ts'
 import { legendMark, letters, scaleBarSvg, viewTitle } from '../export/sheetParts.ts'
 import { svgElement, svgWords } from '../export/svgText.ts'
-import { exporting } from '../../text/en/export.ts'
+import { wordsOf } from '../../words/index.ts'
 
 /** Millimetres on paper. */
 export type PaperSize = Readonly<{ width: number; height: number }>
@@ -50,7 +50,7 @@ export function planned(ask: SectionAsk, size: PaperSize, isNamed = true, scales
     size: { width: size.width * mm, height: size.height * mm },
     type: { name: 14.5, figure: 14.5 },
     bar: scaleBar(perMetre, ask.view.units, barLength),
-    words: { ...base.words, scale: `${exporting.sheet.scale} ${scale}` },
+    words: { ...base.words, scale: `${wordsOf('takeAlong').sheet.scale} ${scale}` },
   }
 }
 
@@ -170,7 +170,7 @@ const besideName = 13.5
 /** What the marks of these sections mean, each once, side by side. Its patterns stand in it, so that it can be printed anywhere. */
 export const legendFigure = (plans: readonly SectionPlan[], prefix: string, width: number): string => {
   const entries = plans.flatMap(({ legend }) => legend).filter((entry, i, all) => all.findIndex(({ name }) => name === entry.name) === i)
-  const title = exporting.sheet.legend
+  const title = wordsOf('takeAlong').sheet.legend
   let left = textWidth(title, letters.fine, 600) / mm + 5
   let row = 0
   const marks = entries.map((entry) => {

@@ -1,11 +1,12 @@
 import type { PierResult } from '../../core/model/result.ts'
 import { sources } from '../../core/engineering/sources.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
+import { wordsOf } from '../../words/index.ts'
 import { standingWords } from '../panels/answers/answerWords.ts'
 import { Block } from './blocks.tsx'
 
 /** Every source that a number of these piers rests on, with its edition, place and how well it was checked. */
 export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }>) => {
+  const words = wordsOf('sheet')
   const ids = [...new Set(results.flatMap((result) => result.sources))]
   const marks = [...new Set(ids.flatMap((id) => standingWords(sources[id].standing).mark ?? []))]
   const letter = (mark: string): string => `(${String.fromCharCode(97 + marks.indexOf(mark))})`

@@ -2,8 +2,7 @@ import { useState } from 'react'
 import { flushSync } from 'react-dom'
 import { version } from '../../../package.json'
 import { fileName } from '../../export/fileName.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { saveFile } from '../export/handOver.ts'
 import type { PaperName } from './paperSize.ts'
 
@@ -11,6 +10,7 @@ type Said = Readonly<{ isBusy: boolean; words: string }>
 
 /** Makes a PDF of the pages in `own` and hands it to the browser; what makes it is fetched when it is first asked for. */
 export const usePdf = (own: React.RefObject<HTMLElement | null>, paper: PaperName, name: string) => {
+  const words = wordsOf('sheet')
   const [said, setSaid] = useState<Said>({ isBusy: false, words: '' })
   const make = async () => {
     if (said.isBusy) return
@@ -20,8 +20,8 @@ export const usePdf = (own: React.RefObject<HTMLElement | null>, paper: PaperNam
       const { sheetPdf } = await import('./pdf/sheetPdf.ts')
       await document.fonts?.ready
       const papers = [...(own.current?.querySelectorAll('.paper') ?? [])]
-      const blob = await sheetPdf(papers, { paper, title: name, madeWith: `${text.app.name} ${version}` })
-      const file = { name: fileName(name === text.app.untitled ? '' : name, 'sheet', 'pdf'), blob }
+      const blob = await sheetPdf(papers, { paper, title: name, madeWith: `${wordsOf('app').name} ${version}` })
+      const file = { name: fileName(name === wordsOf('app').untitled ? '' : name, 'sheet', 'pdf'), blob }
       saveFile(file)
       setSaid({ isBusy: false, words: words.pdfMade(file.name) })
     } catch {

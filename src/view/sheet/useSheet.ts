@@ -3,8 +3,7 @@ import { compareStore } from '../../state/compare.ts'
 import { comparedPiers, type ComparedPier } from '../../state/compareSet.ts'
 import { meantResult, seenDocument, shownDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
-import { sheet as words } from '../../text/en/sheet.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { version } from '../../../package.json'
 import { comparedPictures } from '../app/comparedPictures.ts'
 import { pierMark } from '../export/pierMark.ts'
@@ -54,7 +53,7 @@ function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
   const { document, result, date, view } = ask
   const plan = planned(ask, { width: 136, height: 97 })
   const facts: PaperFacts = {
-    name: document.name === '' ? text.app.untitled : document.name,
+    name: document.name === '' ? wordsOf('app').untitled : document.name,
     date,
     mark: pierMark(document),
     view: plan.words.title,
@@ -74,7 +73,7 @@ function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
 function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk, pictures: ComparedFigures['pictures'] = null): SheetContent {
   const asks = piers.flatMap(({ pier }): SectionAsk[] => (pier ? [{ ...own, document: pier.document, result: pier.result }] : []))
   const plans = plannedTogether(asks, { width: columnOf(piers.length), height: 72 })
-  const labels = asks.map(({ document }) => text.fills[document.spec.fill.kind].label)
+  const labels = asks.map(({ document }) => wordsOf('fills')[document.spec.fill.kind].label)
   const drawn = bareFigures(plans, labels, 'sheet-', columnOf(piers.length))
   let next = 0
   const sections = piers.map(({ pier }) => (pier === null ? null : (drawn[next++] ?? null)))
@@ -84,10 +83,10 @@ function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk, pictures: Co
     piers,
     figures: { sections, bar: first ? barFigure(first, 60) : '', legend: legendFigure(plans, 'sheet-legend-', 118), pictures },
     facts: {
-      name: own.document.name === '' ? text.app.untitled : own.document.name,
+      name: own.document.name === '' ? wordsOf('app').untitled : own.document.name,
       date: own.date,
       mark: pierMark(own.document),
-      view: words.compared,
+      view: wordsOf('sheet').compared,
       scale: first ? first.words.scale.replace(/^\D+ (?=\d)/, '') : '',
       units: own.view.units,
     },

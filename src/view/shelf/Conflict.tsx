@@ -1,9 +1,10 @@
-import { shelf as words } from '../../text/en/shelf.ts'
+import { wordsOf } from '../../words/index.ts'
 import { Mark } from '../panels/Mark.tsx'
 import { useShelf } from './useShelf.ts'
 
 /** Another tab saved or deleted this pier. Every way on keeps both. */
 export const Conflict = ({ gone, id }: { gone: boolean; id: string }) => {
+  const words = wordsOf('shelf')
   const shelf = useShelf()
   return (
     <div className='shelf-note' role='alert'>

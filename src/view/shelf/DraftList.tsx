@@ -1,11 +1,12 @@
 import type { Draft } from '../../state/shelf/drafts.ts'
-import { shelf as words } from '../../text/en/shelf.ts'
+import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../app/jobFiles.ts'
 import { Thumbnail } from './Thumbnail.tsx'
 import { useShelf, useShelfState } from './useShelf.ts'
 import { nameWords, whenWords } from './words.ts'
 
 const DraftRow = ({ draft, onOpened }: { draft: Draft; onOpened: () => void }) => {
+  const words = wordsOf('shelf')
   const shelf = useShelf()
   const name = draft.kind === 'draft' ? nameWords(draft.note.document.name) : words.drafts.damaged
   const isOpen = draft.kind === 'draft' && draft.isOpen
@@ -51,6 +52,7 @@ const DraftRow = ({ draft, onOpened }: { draft: Draft; onOpened: () => void }) =
 
 /** What was left without saving: here before another pier was opened, or in a tab that is gone. */
 export const DraftList = ({ onLeave }: { onLeave: () => void }) => {
+  const words = wordsOf('shelf')
   const drafts = useShelfState((state) => state.drafts)
   if (drafts.length === 0) return null
   return (

@@ -1,6 +1,6 @@
 import { type ExampleFile, exampleFiles } from '../../state/exampleFiles.ts'
 import { pierStore } from '../../state/store.ts'
-import { examples as words } from '../../text/en/examples.ts'
+import { wordsOf } from '../../words/index.ts'
 import { openJob } from '../app/jobFiles.ts'
 
 const textOf = async (file: ExampleFile): Promise<string> => {
@@ -10,25 +10,28 @@ const textOf = async (file: ExampleFile): Promise<string> => {
 }
 
 /** The piers that come with the page; each takes the place of the open one as a file does. */
-export const ExampleList = ({ onLeave }: { onLeave: () => void }) => (
-  <section className='shelf-list' aria-label={words.title}>
-    <h3>{words.title}</h3>
-    <p className='quiet'>{words.help}</p>
-    <ul className='shelf-buttons'>
-      {exampleFiles.map((file) => (
-        <li key={file}>
-          <button
-            type='button'
-            className='button'
-            onClick={() => {
-              void openJob(pierStore, words.names[file], () => textOf(file))
-              onLeave()
-            }}
-          >
-            {words.names[file]}
-          </button>
-        </li>
-      ))}
-    </ul>
-  </section>
-)
+export const ExampleList = ({ onLeave }: { onLeave: () => void }) => {
+  const words = wordsOf('examples')
+  return (
+    <section className='shelf-list' aria-label={words.title}>
+      <h3>{words.title}</h3>
+      <p className='quiet'>{words.help}</p>
+      <ul className='shelf-buttons'>
+        {exampleFiles.map((file) => (
+          <li key={file}>
+            <button
+              type='button'
+              className='button'
+              onClick={() => {
+                void openJob(pierStore, words.names[file], () => textOf(file))
+                onLeave()
+              }}
+            >
+              {words.names[file]}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}

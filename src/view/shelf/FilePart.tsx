@@ -1,7 +1,7 @@
 import { useRef } from 'react'
 import { version } from '../../../package.json'
 import { largestShelf } from '../../state/shelf/shelfFile.ts'
-import { shelf as words } from '../../text/en/shelf.ts'
+import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../app/jobFiles.ts'
 import { useShelf, useShelfState } from './useShelf.ts'
 
@@ -12,6 +12,7 @@ const largestFile = 4 * largestShelf
 
 /** All saved piers as one file, and back; and what the browser has said about keeping them. */
 export const FilePart = () => {
+  const words = wordsOf('shelf')
   const shelf = useShelf()
   const input = useRef<HTMLInputElement>(null)
   const kind = useShelfState((state) => state.kind)

@@ -1,29 +1,32 @@
 import { takeLooked } from '../../state/actions/look.ts'
 import { isKept, keptOf } from '../../state/kept.ts'
 import { pierStore } from '../../state/store.ts'
-import { looking } from '../../text/en/looking.ts'
-import { shelf as words } from '../../text/en/shelf.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import { Conflict } from './Conflict.tsx'
 import { useShelf, useShelfState } from './useShelf.ts'
 import { nameWords } from './words.ts'
 
 /** A pier that is only looked at has no place on the shelf. */
-const Looked = () => (
-  <section className='shelf-open' aria-label={words.open.title}>
-    <p>{looking.notSaved}</p>
-    <div className='shelf-buttons'>
-      <button type='button' className='button shelf-main' onClick={() => takeLooked(pierStore)}>
-        {looking.take}
-      </button>
-    </div>
-  </section>
-)
+const Looked = () => {
+  const looking = wordsOf('looking')
+  return (
+    <section className='shelf-open' aria-label={wordsOf('shelf').open.title}>
+      <p>{looking.notSaved}</p>
+      <div className='shelf-buttons'>
+        <button type='button' className='button shelf-main' onClick={() => takeLooked(pierStore)}>
+          {looking.take}
+        </button>
+      </div>
+    </section>
+  )
+}
 
 /** The pier on the page: is it saved, and the way to save it. */
 export const OpenPier = () => (useIsLooking() ? <Looked /> : <OwnPier />)
 
 const OwnPier = () => {
+  const words = wordsOf('shelf')
   const shelf = useShelf()
   const name = usePier((state) => state.document.name)
   const place = usePier((state) => keptOf(state).place)

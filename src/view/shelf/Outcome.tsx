@@ -1,4 +1,4 @@
-import { shelf as words } from '../../text/en/shelf.ts'
+import { wordsOf } from '../../words/index.ts'
 import { pierStore } from '../../state/store.ts'
 import { saveJobFile } from '../app/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
@@ -10,6 +10,7 @@ const mostIssues = 20
 
 /** What was done last, or why not; always in the same place, and spoken. */
 export const Said = () => {
+  const words = wordsOf('shelf')
   const said = useShelfState((state) => state.said)
   const system = usePier((state) => state.view.units)
   const issues = said?.issues ?? []
@@ -34,6 +35,7 @@ export const Said = () => {
 
 /** What is wrong with the store, and a way to keep the work in spite of it. */
 export const Trouble = () => {
+  const words = wordsOf('shelf')
   const shelf = useShelf()
   const trouble = useShelfState((state) => state.trouble)
   const missing = useShelfState((state) => state.missing)
@@ -72,6 +74,7 @@ export const Trouble = () => {
 
 /** What was deleted last, and the way back. */
 export const Removed = () => {
+  const words = wordsOf('shelf')
   const shelf = useShelf()
   const last = useShelfState((state) => state.removed[0])
   if (!last) return null

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { compareStore, fewestPiers, mostPiers } from '../../state/compare.ts'
 import { comparePiers } from '../../state/compareActions.ts'
 import { openRecord } from '../../state/shelf/shelfRecord.ts'
-import { shelf as words } from '../../text/en/shelf.ts'
+import { wordsOf } from '../../words/index.ts'
 import { PierRow } from './PierRow.tsx'
 import { useShelfState } from './useShelf.ts'
 
@@ -10,6 +10,7 @@ const holds = (text: string, sought: readonly string[]): boolean => sought.every
 
 /** Every saved pier, newest first; by its words when there are many. Two to four of them can be compared. */
 export const PierList = ({ onLeave }: { onLeave: () => void }) => {
+  const words = wordsOf('shelf')
   const piers = useShelfState((state) => state.piers)
   const isRead = useShelfState((state) => state.isRead)
   const [sought, setSought] = useState('')

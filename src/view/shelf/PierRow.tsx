@@ -2,7 +2,7 @@ import { useEffect, useId, useRef, useState } from 'react'
 import { longestName, longestNote } from '../../core/spec/textLimits.ts'
 import { keptOf } from '../../state/kept.ts'
 import type { Shelved } from '../../state/shelf/shelfRecord.ts'
-import { shelf as words } from '../../text/en/shelf.ts'
+import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../app/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { Mark } from '../panels/Mark.tsx'
@@ -12,6 +12,7 @@ import { nameWords, shelfIssue, whenWords } from './words.ts'
 
 /** Other words for a saved pier. */
 const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
+  const words = wordsOf('shelf')
   const shelf = useShelf()
   const id = useId()
   const [name, setName] = useState(pier.name)
@@ -69,7 +70,7 @@ const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
 
 /** One thing that can be done, named with the pier it is done to. */
 const Act = ({ word, name, onDo }: { word: string; name: string; onDo: () => void }) => (
-  <button type='button' className='button' aria-label={words.about(word, name)} onClick={onDo}>
+  <button type='button' className='button' aria-label={wordsOf('shelf').about(word, name)} onClick={onDo}>
     {word}
   </button>
 )
@@ -79,6 +80,7 @@ const saveFound = (pier: Shelved) =>
 
 /** Why a record is not like the others, when it is not. */
 const State = ({ pier }: { pier: Shelved }) => {
+  const words = wordsOf('shelf')
   const system = usePier((state) => state.view.units)
   if (pier.kind === 'pier') return null
   return (
@@ -103,6 +105,7 @@ export const PierRow = ({
   onPick: (on: boolean) => void
   onOpened: () => void
 }) => {
+  const words = wordsOf('shelf')
   const shelf = useShelf()
   const [isNaming, setNaming] = useState(false)
   const isOpen = usePier((state) => keptOf(state).place?.id === pier.id)

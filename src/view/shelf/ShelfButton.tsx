@@ -1,10 +1,11 @@
-import { lazy, Suspense, useState } from 'react'
+import { Suspense, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { isKept } from '../../state/kept.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
+import { lazyPage } from '../lazyPage.ts'
 
-const ShelfDialog = lazy(() => import('./ShelfDialog.tsx').then((module) => ({ default: module.ShelfDialog })))
+const ShelfDialog = lazyPage(() => import('./ShelfDialog.tsx').then((module) => module.ShelfDialog), ['examples', 'looking', 'shelf'])
 
 /** The way to the saved piers; all that keeps them is fetched then. A ring beside the words says that the open pier is not saved. */
 export const ShelfButton = () => {
@@ -13,10 +14,10 @@ export const ShelfButton = () => {
   return (
     <>
       <button type='button' className='button plain' aria-haspopup='dialog' onClick={() => setOpen(true)}>
-        {text.app.actions.shelf}
+        {wordsOf('app').actions.shelf}
         {!kept && (
-          <span className='unsaved' title={text.app.unsaved}>
-            <span className='spoken'>{text.app.unsaved}</span>
+          <span className='unsaved' title={wordsOf('app').unsaved}>
+            <span className='spoken'>{wordsOf('app').unsaved}</span>
           </span>
         )}
       </button>

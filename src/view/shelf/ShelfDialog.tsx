@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef } from 'react'
-import { shelf as words } from '../../text/en/shelf.ts'
+import { wordsOf } from '../../words/index.ts'
 import { DraftList } from './DraftList.tsx'
 import { ExampleList } from './ExampleList.tsx'
 import { FilePart } from './FilePart.tsx'
@@ -12,6 +12,7 @@ import { ShelfContext } from './useShelf.ts'
 
 /** Saved piers, as a sheet at the side of the page. */
 export const ShelfDialog = ({ onClose }: { onClose: () => void }) => {
+  const words = wordsOf('shelf')
   const dialog = useRef<HTMLDialogElement>(null)
   const title = useId()
   const shelf = pageShelf()

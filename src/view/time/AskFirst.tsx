@@ -4,12 +4,10 @@ import { setMistake } from '../../state/actions/view.ts'
 import type { Moment } from '../../state/appState.ts'
 import { shownSteps } from '../../state/shownSteps.ts'
 import { pierStore } from '../../state/store.ts'
-import { time } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { Dangers } from './Dangers.tsx'
 import { type Asked, questionAt } from './questionAt.ts'
-
-const words = time.ask
 
 type Props = Readonly<{ moment: Moment; children: ReactNode }>
 
@@ -30,6 +28,7 @@ const takeBack = ({ shows }: Asked, { stretch }: Moment): void => {
 
 /** Keeps back what there is to say of a moment until somebody has made a guess; then shows it, and can show it again. */
 export const AskFirst = ({ moment, children }: Props) => {
+  const words = wordsOf('time').ask
   const steps = usePier(shownSteps)
   const { spec } = useResult()
   const [guesses, setGuesses] = useState<Readonly<Record<string, number>>>({})

@@ -1,15 +1,14 @@
 import { shownSteps } from '../../state/shownSteps.ts'
-import { time } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { zoneName } from '../section/nameWishes.ts'
 import { checkText, stepText, wrongText } from './buildTexts.ts'
 import { Dangers } from './Dangers.tsx'
 import { BuiltWrong, Mistakes } from './Mistakes.tsx'
 
-const words = time.build
-
 /** One step of building: danger first, then what is done, what to check, what goes wrong, and what nobody sees any more once it is done. */
 export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
+  const words = wordsOf('time').build
   const steps = usePier(shownSteps)
   const { zones } = useResult()
   const step = steps[at]

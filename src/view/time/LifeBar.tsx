@@ -1,14 +1,13 @@
 import type { LifeResult } from '../../core/model/timeResult.ts'
-import { time } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { yearsOf } from './timeFigures.ts'
-
-const words = time.years
 const last = 60
 const [width, height] = [340, 48]
 const x = (year: number): number => 42 + (Math.min(last, year) / last) * 288
 
 /** The range of life as a bar over the years, the trade's figure as a broken line beside it, and the year on show. */
 export const LifeBar = ({ life: { estimated, ruleOfThumb }, at }: Readonly<{ life: LifeResult; at: number }>) => {
+  const words = wordsOf('time').years
   const [low, high] = estimated ? [yearsOf(estimated.low), yearsOf(estimated.high)] : [0, 0]
   const thumb = yearsOf(ruleOfThumb.life)
   return (

@@ -5,25 +5,22 @@ import { putRight, setMistake } from '../../state/actions/view.ts'
 import { meantResult } from '../../state/derived.ts'
 import { worseChecks } from '../../state/worseChecks.ts'
 import { pierStore } from '../../state/store.ts'
-import { build } from '../../text/en/build.ts'
-import { time } from '../../text/en/time.ts'
-import { text } from '../../text/index.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { type Say, useUnits } from '../hooks/useUnits.ts'
 
-const words = time.build
-
 type Change = Readonly<{ label: string; right: string; wrong: string }>
 
-const nameOf = (id: string): string => (text.answers as Readonly<Record<string, { label: string }>>)[id]?.label ?? id
+const nameOf = (id: string): string => (wordsOf('headlines') as Readonly<Record<string, { label: string }>>)[id]?.label ?? id
 
 /** What is missed that would not be, then the main numbers that are other than they would be, as they are read. */
 function changesOf(meant: PierResult, built: PierResult, say: Say): readonly Change[] {
+  const words = wordsOf('time').build
   const read = (value: number | null | undefined, quantity: Parameters<Say>[1]): string =>
     value == null ? words.none : say(value, quantity)
   const rows = [
     {
-      label: text.app.answers.uplift,
+      label: wordsOf('app').answers.uplift,
       right: read(meant.uplift.allowable, 'force'),
       wrong: read(built.uplift.allowable, 'force'),
     },
@@ -43,13 +40,14 @@ function changesOf(meant: PierResult, built: PierResult, say: Say): readonly Cha
 
 /** Mistakes of a step as switches; picture and numbers follow. */
 export const Mistakes = ({ ids }: Readonly<{ ids: readonly MistakeId[] }>) => {
+  const build = wordsOf('build')
   const made = usePier((state) => state.view.mistakes)
   const id = useId()
   return (
     <>
       {ids.length > 0 && (
         <>
-          <p id={id}>{words.makeIt}</p>
+          <p id={id}>{wordsOf('time').build.makeIt}</p>
           <ul className='time-switches' aria-labelledby={id}>
             {ids.map((one) => (
               <li key={one}>
@@ -77,6 +75,7 @@ export const Mistakes = ({ ids }: Readonly<{ ids: readonly MistakeId[] }>) => {
 
 /** What is built wrong, at whatever step, and what it changes, with the way back. */
 export const BuiltWrong = () => {
+  const words = wordsOf('time').build
   const made = usePier((state) => state.view.mistakes)
   const meant = usePier(meantResult)
   const built = useResult()
@@ -87,7 +86,7 @@ export const BuiltWrong = () => {
     <div className='time-danger'>
       <p className='time-made'>
         <strong>
-          {words.isMade} {made.map((one) => build.mistakes[one].name).join(', ')}.
+          {words.isMade} {made.map((one) => wordsOf('build').mistakes[one].name).join(', ')}.
         </strong>
         <button type='button' className='button' onClick={() => putRight(pierStore)}>
           {words.allRight}

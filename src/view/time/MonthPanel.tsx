@@ -1,14 +1,11 @@
 import type { DryMix, MixedConcrete } from '../../core/model/timeResult.ts'
 import { mixOf } from '../../state/timeDerived.ts'
-import { life as lifeWords } from '../../text/en/life.ts'
-import { time } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useResult } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { BandChart } from './BandChart.tsx'
 import { daysOf, percents } from './timeFigures.ts'
 import { WeatherFlags } from './WeatherFlags.tsx'
-
-const words = time.month
 
 /** The first month: strength as a band for concrete that was mixed; ranges down the height, and no curve, for mix placed dry. */
 export const MonthPanel = ({ day }: Readonly<{ day: number }>) => {
@@ -16,7 +13,7 @@ export const MonthPanel = ({ day }: Readonly<{ day: number }>) => {
   return (
     <>
       {mix.concrete === null ? (
-        <p>{words.none}</p>
+        <p>{wordsOf('time').month.none}</p>
       ) : mix.concrete.as === 'mixed' ? (
         <Mixed mix={mix.concrete} day={day} />
       ) : (
@@ -28,6 +25,7 @@ export const MonthPanel = ({ day }: Readonly<{ day: number }>) => {
 }
 
 const Mixed = ({ mix, day }: Readonly<{ mix: MixedConcrete; day: number }>) => {
+  const words = wordsOf('time').month
   const points = mix.gain.map(({ age, share }) => ({ at: daysOf(age), ...share }))
   const { loadDay } = mix
   const [low, high] = loadDay ? [Math.ceil(daysOf(loadDay.low)), Math.ceil(daysOf(loadDay.high))] : [0, 0]
@@ -60,6 +58,7 @@ const Mixed = ({ mix, day }: Readonly<{ mix: MixedConcrete; day: number }>) => {
 }
 
 const Dry = ({ mix }: Readonly<{ mix: DryMix }>) => {
+  const words = wordsOf('time').month
   const { say } = useUnits()
   const depth = (y: number): string => say(mix.to - y, 'length')
   return (
@@ -73,7 +72,7 @@ const Dry = ({ mix }: Readonly<{ mix: DryMix }>) => {
         </p>
         <h4>{words.dry.trial}</h4>
         <p className='time-small'>{words.dry.trialText}</p>
-        <p className='time-small'>{lifeWords.traps['trap-more-water-fixes-dry-mix']}</p>
+        <p className='time-small'>{wordsOf('life').traps['trap-more-water-fixes-dry-mix']}</p>
       </div>
       <table className='time-table'>
         <thead>

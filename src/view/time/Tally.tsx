@@ -1,9 +1,7 @@
 import { useId } from 'react'
 import { type Tally as Counts, tallied } from '../../state/goneBy.ts'
-import { time } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import './tally.css'
-
-const words = time.years.tally
 const states = ['sound', 'open', 'gone'] as const
 type State = (typeof states)[number]
 
@@ -19,6 +17,7 @@ const shapes: Readonly<Record<State, string>> = {
 
 /** So many posts of twenty in each state by a year: sound, left open by the range, no longer sound; in one row or in two. */
 export const Tally = ({ counts, year, rows = 2 }: Readonly<{ counts: Counts | null; year: number; rows?: 1 | 2 }>) => {
+  const words = wordsOf('time').years.tally
   const perRow = tallied / rows
   const id = useId().replace(/[^a-z0-9]/gi, '')
   if (counts === null) return <p className='tally tally-none'>{words.none}</p>

@@ -1,23 +1,24 @@
-import { type KeyboardEvent, lazy, Suspense, useEffect, useId, useRef, useState } from 'react'
+import { type KeyboardEvent, Suspense, useEffect, useId, useRef, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { momentAt, openStretch, placeOf, setPlaying, showMoment } from '../../state/actions/time.ts'
 import type { Moment, Stretch } from '../../state/appState.ts'
 import { pierStore } from '../../state/store.ts'
-import { time as words } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { player } from './player.ts'
 import { focusTimeButton, TimeButton } from './TimeButton.tsx'
 import { TimeRule } from './TimeRule.tsx'
 import { useSpokenMoment } from './useSpokenMoment.ts'
+import { lazyPage } from '../lazyPage.ts'
 import './time.css'
 
-const BuildPanel = lazy(() => import('./BuildPanel.tsx').then((module) => ({ default: module.BuildPanel })))
-const MonthPanel = lazy(() => import('./MonthPanel.tsx').then((module) => ({ default: module.MonthPanel })))
-const YearsPanel = lazy(() => import('./YearsPanel.tsx').then((module) => ({ default: module.YearsPanel })))
+const BuildPanel = lazyPage(() => import('./BuildPanel.tsx').then((module) => module.BuildPanel), ['build', 'steps', 'time'])
+const MonthPanel = lazyPage(() => import('./MonthPanel.tsx').then((module) => module.MonthPanel), ['life', 'time'])
+const YearsPanel = lazyPage(() => import('./YearsPanel.tsx').then((module) => module.YearsPanel), ['life', 'time'])
 
-const AskFirst = lazy(() => import('./AskFirst.tsx').then((module) => ({ default: module.AskFirst })))
+const AskFirst = lazyPage(() => import('./AskFirst.tsx').then((module) => module.AskFirst), ['questions', 'time'])
 
-const stretches = Object.keys(words.stretches) as Stretch[]
+const stretches: readonly Stretch[] = ['build', 'month', 'years']
 /** How far a page key goes. */
 const strides: Readonly<Record<Stretch, number>> = { build: 1, month: 7, years: 10 }
 
@@ -61,6 +62,7 @@ export const TimeBar = ({ withButton }: Readonly<{ withButton: boolean }>) => {
 }
 
 const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
+  const words = wordsOf('time')
   const playing = usePier((state) => state.view.playing)
   const slider = useRef<HTMLInputElement>(null)
   const body = useRef<HTMLElement>(null)

@@ -1,12 +1,13 @@
 import { openStretch, showMoment } from '../../state/actions/time.ts'
 import { pierStore } from '../../state/store.ts'
-import { timeEntry } from '../../text/en/timeEntry.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 
 const id = 'over-time'
 
 /** The way into the time strip, and out of it. */
 export const TimeButton = ({ className }: Readonly<{ className: string }>) => {
+  const timeEntry = wordsOf('entrances').time
   const isOpen = usePier((state) => state.view.time !== null)
   return (
     <button

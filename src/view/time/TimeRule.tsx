@@ -2,7 +2,7 @@ import { type Ref, useEffect, useImperativeHandle, useRef } from 'react'
 import { momentAt, setPlaying, showMoment } from '../../state/actions/time.ts'
 import type { Stretch } from '../../state/appState.ts'
 import { pierStore } from '../../state/store.ts'
-import { time as words } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { player } from './player.ts'
 
 /** A number stands at every so many marks. */
@@ -47,7 +47,7 @@ export const TimeRule = ({ stretch, at, last, playing, line, ref }: Props) => {
       <input
         ref={input}
         type='range'
-        aria-label={words.stretches[stretch]}
+        aria-label={wordsOf('time').stretches[stretch]}
         aria-valuetext={line}
         min={0}
         max={Math.max(1, last)}

@@ -1,8 +1,6 @@
 import type { WeatherFlag } from '../../core/engineering/mix/weatherFlags.ts'
-import { time } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
-
-const words = time.month.flags
 
 /** What the weather asks attention for, each with what was entered and the limit that it passes. */
 export const WeatherFlags = ({ flags }: Readonly<{ flags: readonly WeatherFlag[] }>) => {
@@ -12,8 +10,8 @@ export const WeatherFlags = ({ flags }: Readonly<{ flags: readonly WeatherFlag[]
     <ul className='time-danger'>
       {flags.map(({ id, got, limit }) => (
         <li key={id}>
-          {words[id]}
-          {got !== null && limit !== null && ` ${time.month.against(say(got, 'temperature'), say(limit, 'temperature'))}`}
+          {wordsOf('time').month.flags[id]}
+          {got !== null && limit !== null && ` ${wordsOf('time').month.against(say(got, 'temperature'), say(limit, 'temperature'))}`}
         </li>
       ))}
     </ul>

@@ -2,18 +2,16 @@ import type { ReactNode } from 'react'
 import type { Band, LifeResult } from '../../core/model/timeResult.ts'
 import type { Seconds } from '../../core/units/quantity.ts'
 import { lifeOf } from '../../state/timeDerived.ts'
-import { life as lifeWords } from '../../text/en/life.ts'
-import { time } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { useResult } from '../hooks/usePier.ts'
 import { BandChart } from './BandChart.tsx'
 import { LifeBar } from './LifeBar.tsx'
 import { evidenceText, inspectionText, lackText } from './lifeTexts.ts'
 import { yearsText } from './timeFigures.ts'
 
-const words = time.years
-
 /** Years to come: a range of life, the share still sound as a band, the rows it rests on and those that disagree, what can be looked at. */
 export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
+  const words = wordsOf('time').years
   const life = lifeOf(useResult().spec)
   return (
     <div className='time-two'>
@@ -44,7 +42,7 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
         <p>
           {words.thumbText(yearsText(life.ruleOfThumb.life))} {life.ruleOfThumb.applies ? words.against : words.thumbNot}
         </p>
-        {life.rows.length > 0 && <p className='time-small'>{lifeWords.traps['trap-treated-posts-last-sixty-years']}</p>}
+        {life.rows.length > 0 && <p className='time-small'>{wordsOf('life').traps['trap-treated-posts-last-sixty-years']}</p>}
         <List
           title={words.rests}
           lines={life.rows.length > 0 ? life.rows.map(evidenceText) : [life.reference ? words.own : words.noRange]}
@@ -57,22 +55,27 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
 }
 
 /** Never one year: a range. */
-const rangeText = ({ low, high }: Band<Seconds>): string =>
-  Number.isFinite(high) ? words.range(yearsText(low), yearsText(high)) : words.rangeOpen(yearsText(low))
+const rangeText = ({ low, high }: Band<Seconds>): string => {
+  const words = wordsOf('time').years
+  return Number.isFinite(high) ? words.range(yearsText(low), yearsText(high)) : words.rangeOpen(yearsText(low))
+}
 
-const Inspection = ({ life: { inspection } }: Readonly<{ life: LifeResult }>) => (
-  <>
-    <h4>{words.look}</h4>
-    {inspection.first && (
-      <p>
-        {words.first(yearsText(inspection.first.low), yearsText(inspection.first.high))}
-        {inspection.every !== null && ` ${words.every(yearsText(inspection.every))}`}
-      </p>
-    )}
-    <List title={words.see} mark={<Eye isSeen />} lines={inspection.visible.map(inspectionText)} />
-    <List title={words.cannot} mark={<Eye isSeen={false} />} lines={inspection.hidden.map(inspectionText)} />
-  </>
-)
+const Inspection = ({ life: { inspection } }: Readonly<{ life: LifeResult }>) => {
+  const words = wordsOf('time').years
+  return (
+    <>
+      <h4>{words.look}</h4>
+      {inspection.first && (
+        <p>
+          {words.first(yearsText(inspection.first.low), yearsText(inspection.first.high))}
+          {inspection.every !== null && ` ${words.every(yearsText(inspection.every))}`}
+        </p>
+      )}
+      <List title={words.see} mark={<Eye isSeen />} lines={inspection.visible.map(inspectionText)} />
+      <List title={words.cannot} mark={<Eye isSeen={false} />} lines={inspection.hidden.map(inspectionText)} />
+    </>
+  )
+}
 
 /** As it stands on the post in the picture. */
 const Eye = ({ isSeen }: Readonly<{ isSeen: boolean }>) => (

@@ -2,15 +2,16 @@ import type { BuildStep, MistakeId } from '../../core/model/buildStep.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
 import type { Moment } from '../../state/appState.ts'
 import { mixOf } from '../../state/timeDerived.ts'
-import { type Question, questions } from '../../text/en/questions.ts'
+import type { Question } from '../../words/en/questions.ts'
+import { wordsOf } from '../../words/index.ts'
 
 /** A question that belongs to a moment, and what answers it in the picture: a mistake that is made, or time that plays. */
 export type Asked = Readonly<{ key: string; question: Question; shows: MistakeId | 'play' }>
 
-const ofMistake = questions.mistakes as Readonly<Partial<Record<MistakeId, Question>>>
-
 /** Null where there is nothing to guess. */
 export function questionAt(moment: Moment, steps: readonly BuildStep[], spec: PierSpec): Asked | null {
+  const ofMistake = wordsOf('questions').mistakes as Readonly<Partial<Record<MistakeId, Question>>>
+  const questions = wordsOf('questions')
   if (moment.stretch === 'build') {
     const shows = steps[moment.step]?.wrong.find((id) => ofMistake[id] !== undefined)
     const question = shows && ofMistake[shows]

@@ -1,7 +1,7 @@
 import type { Band, MixedConcrete } from '../../core/model/timeResult.ts'
 import { formatQuantity } from '../../core/units/format.ts'
 import type { Seconds } from '../../core/units/quantity.ts'
-import { time as words } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 
 const secondsInDay = 86_400
 const secondsInYear = 31_557_600
@@ -26,4 +26,4 @@ export function gainOn({ gain }: MixedConcrete, day: number): Band {
 }
 
 const percent = (share: number): string => String(Math.round(share * 100))
-export const percents = ({ low, high }: Band): string => words.percent(percent(low), percent(high))
+export const percents = ({ low, high }: Band): string => wordsOf('time').percent(percent(low), percent(high))

@@ -1,7 +1,7 @@
 import { useRef } from 'react'
 import { lastDay, lastYear, placeOf } from '../../state/actions/time.ts'
 import type { Moment } from '../../state/appState.ts'
-import { time as words } from '../../text/en/time.ts'
+import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { stepText } from './buildTexts.ts'
 import { gainOn, percents } from './timeFigures.ts'
@@ -14,6 +14,7 @@ const spokenEvery = { build: 1, month: 7, years: 10 } as const
 
 /** The moment in words: a short line beside the rule, and the state as a sentence for who hears it. */
 export function useSpokenMoment(moment: Moment): Readonly<{ last: number; line: string; spoken: string }> {
+  const words = wordsOf('time')
   const { spec } = useResult()
   const playing = usePier((state) => state.view.playing)
   const steps = usePier(shownSteps)
@@ -32,6 +33,7 @@ export function useSpokenMoment(moment: Moment): Readonly<{ last: number; line: 
 }
 
 function sentence({ stretch }: Moment, at: number, line: string, step: string, spec: PierSpec): string {
+  const words = wordsOf('time')
   if (stretch === 'build') return words.build.spoken(line, stepText(step))
   if (stretch === 'years') {
     const point = lifeOf(spec).sound?.find(({ year }) => year === at)

@@ -10,7 +10,7 @@ import { withChoice } from '../../../src/core/spec/choose.ts'
 import { withValueAt } from '../../../src/core/spec/path.ts'
 import { fromSI, toSI } from '../../../src/core/units/factors.ts'
 import { metres, newtons, pascals } from '../../../src/core/units/quantity.ts'
-import { text } from '../../../src/text/index.ts'
+import { wordsOf } from '../../../src/words/index.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
 import { close } from '../../close.ts'
 
@@ -297,15 +297,15 @@ describe('[D7] every kind and every drawing', () => {
         const zones = new Set(result.zones.map((zone) => zone.id))
         for (const item of result.callout?.items ?? []) {
           seen++
-          expect(Object.hasOwn(text.drawing.why, item.why), item.why).toBe(true)
-          for (const key of item.verify) expect(Object.hasOwn(text.drawing.verify, key), key).toBe(true)
+          expect(Object.hasOwn(wordsOf('drawing').why, item.why), item.why).toBe(true)
+          for (const key of item.verify) expect(Object.hasOwn(wordsOf('drawing').verify, key), key).toBe(true)
           for (const what of item.consequences) {
-            expect(Object.hasOwn(text.drawing.consequences, what.id), what.id).toBe(true)
+            expect(Object.hasOwn(wordsOf('drawing').consequences, what.id), what.id).toBe(true)
             expect(Number.isFinite(what.value)).toBe(true)
           }
           for (const value of [item.drawn, item.set]) {
-            if (value?.as === 'word') expect(Object.hasOwn(text.drawing.words, value.word), value.word).toBe(true)
-            if (value?.as === 'choice') expect(text.choices[value.path]?.[value.choice], value.path).toBeDefined()
+            if (value?.as === 'word') expect(Object.hasOwn(wordsOf('drawing').words, value.word), value.word).toBe(true)
+            if (value?.as === 'choice') expect(wordsOf('choices')[value.path]?.[value.choice], value.path).toBeDefined()
             if (value?.as === 'number') expect(Number.isFinite(value.value)).toBe(true)
           }
           for (const zone of item.where) expect(zones.has(zone), zone).toBe(true)

@@ -11,13 +11,12 @@ import { undo } from '../../../src/state/actions/history.ts'
 import { openLink, pointAt, setPull } from '../../../src/state/actions/view.ts'
 import { shownResult } from '../../../src/state/derived.ts'
 import { pierStore } from '../../../src/state/store.ts'
-import { text } from '../../../src/text/index.ts'
-import { late } from '../../../src/text/late.ts'
+import { wordsOf } from '../../../src/words/index.ts'
 import { LoadPath } from '../../../src/view/panels/loadPath/LoadPath.tsx'
 import { arbitraryPier } from '../../arbitraryPier.ts'
 import { draw, setValue } from '../page.ts'
 
-const words = late.loadPath
+const words = wordsOf('loadPath')
 type Edit = (document: PierDocument) => ReturnType<typeof setChoice>
 const edited = (...edits: readonly Edit[]): PierDocument =>
   edits.reduce<PierDocument>((now, edit) => {
@@ -68,13 +67,13 @@ describe('[P5] the chart of the load path', () => {
     await shown(loads)
     expect(document.querySelector('ol.chart-groups')?.getAttribute('aria-label')).toBe(words.chart)
     const names = links().map((one) => said(one.querySelector('.link-name')))
-    const answers = text.answers
+    const answers = wordsOf('headlines')
     expect(names.indexOf(answers['post-net-tension'].label)).toBeLessThan(names.indexOf(answers['bar-through-post'].label))
     expect(names.indexOf(answers['bar-through-post'].label)).toBeLessThan(names.indexOf(answers['concrete-breakout'].label))
     expect(names.indexOf(answers['concrete-breakout'].label)).toBeLessThan(names.indexOf(answers['friction-and-weight'].label))
     const governing = links().filter((one) => one.dataset.governs)
     expect(governing).toHaveLength(1)
-    expect(said(governing[0])).toContain(text.app.answers.governs)
+    expect(said(governing[0])).toContain(wordsOf('app').answers.governs)
     for (const one of links().filter((row) => row.dataset.place === 'needed')) {
       expect(said(one.querySelector('.link-number'))).toMatch(/\d/)
       expect(one.querySelectorAll('.bar-demand')).toHaveLength(1)
@@ -108,7 +107,7 @@ describe('[P5] the chart of the load path', () => {
     const reasons = fillKinds.flatMap((kind) => Object.values(kind.counting).filter((one) => one.counted === 'not counted'))
     const uplift = reasons.map((one) => one.why).filter((why) => !why.endsWith('-press-sideways'))
     expect(uplift.length).toBeGreaterThan(5)
-    expect(uplift.filter((why) => !Object.hasOwn(late.verifiable, why))).toEqual([])
+    expect(uplift.filter((why) => !Object.hasOwn(wordsOf('verifiable'), why))).toEqual([])
     const seen = new Set<string>()
     fc.assert(
       fc.property(arbitraryPier(), ({ spec }) => {
@@ -118,20 +117,20 @@ describe('[P5] the chart of the load path', () => {
       { numRuns: 200, seed: 5 },
     )
     expect(seen.size).toBeGreaterThan(4)
-    expect([...seen].filter((why) => !Object.hasOwn(late.verifiable, why))).toEqual([])
+    expect([...seen].filter((why) => !Object.hasOwn(wordsOf('verifiable'), why))).toEqual([])
   })
 
   it('a link opens its work, marks its part and asks for a closer look; a part picked elsewhere opens it too', async () => {
     await shown(loads)
-    const name = text.answers['bar-through-post'].label
+    const name = wordsOf('headlines')['bar-through-post'].label
     const before = pierStore.getState().view.viewpoint.at
     await click(head(name))
     expect(head(name).getAttribute('aria-expanded')).toBe('true')
     expect(pierStore.getState().view).toMatchObject({ pointedAt: 'bars', openLink: 'bar-through-post' })
     expect(pierStore.getState().view.viewpoint).toEqual({ name: 'close-up', at: before + 1 })
-    await vi.waitFor(async () => expect(said(link(name).querySelector('.pad'))).toContain(late.answers['yield-mode-IV'].label))
+    await vi.waitFor(async () => expect(said(link(name).querySelector('.pad'))).toContain(wordsOf('answers')['yield-mode-IV'].label))
     const pad = link(name).querySelector('.pad')
-    for (const mode of ['Im', 'Is', 'IIIs', 'IV'] as const) expect(said(pad)).toContain(late.answers[`yield-mode-${mode}`].label)
+    for (const mode of ['Im', 'Is', 'IIIs', 'IV'] as const) expect(said(pad)).toContain(wordsOf('answers')[`yield-mode-${mode}`].label)
     expect(pad?.querySelectorAll('[data-least]')).toHaveLength(1)
     expect(said(pad?.querySelector('[data-least]'))).toContain(words.pad.least)
     expect(said(pad?.querySelector('[data-result]'))).toContain(said(link(name).querySelector('.link-number')))
@@ -140,7 +139,7 @@ describe('[P5] the chart of the load path', () => {
     await click(head(name))
     expect(pierStore.getState().view.openLink).toBeNull()
     await view.act(async () => openLink(pierStore, 'post-net-tension'))
-    expect(head(text.answers['post-net-tension'].label).getAttribute('aria-expanded')).toBe('true')
+    expect(head(wordsOf('headlines')['post-net-tension'].label).getAttribute('aria-expanded')).toBe('true')
   })
 
   it('says how much is used, or that it falls short, and whether it is an estimate', async () => {
@@ -150,7 +149,7 @@ describe('[P5] the chart of the load path', () => {
     expect(said(document.querySelector('.chain-summary'))).toContain('1.4 times what it holds')
     const short = links().filter((one) => one.querySelector('.bar-missing'))
     expect(short.map((one) => said(one.querySelector('.link-words')))).toEqual([
-      expect.stringContaining(text.app.answers.below.entered) as string,
+      expect.stringContaining(wordsOf('app').answers.below.entered) as string,
     ])
     await view.act(async () => openDocument(pierStore, edited(estimate)))
     expect(said(document.querySelector('.chain-summary'))).toContain('estimated')
@@ -165,7 +164,7 @@ describe('[P5] the chart of the load path', () => {
 describe('[P6] another way to count the ground', () => {
   const cone = () =>
     [...document.querySelectorAll<HTMLInputElement>('.way-choice input')].find((one) =>
-      said(one.closest('label')).startsWith(text.answers['cone-over-ledge'].label),
+      said(one.closest('label')).startsWith(wordsOf('headlines')['cone-over-ledge'].label),
     )
   const box = () => document.querySelector('textarea')
   const write = (value: string) =>
@@ -202,7 +201,7 @@ describe('[P6] another way to count the ground', () => {
     expect(shownResult(pierStore.getState()).uplift.soil).toBe('cone-over-ledge')
     expect(said(document.querySelector('.given-reason'))).toContain(reason)
     expect(said(document.querySelector('.given-reason'))).toContain(words.soil.stays)
-    expect(said(link(text.answers['cone-over-ledge'].label))).toContain(words.byJudgement)
+    expect(said(link(wordsOf('headlines')['cone-over-ledge'].label))).toContain(words.byJudgement)
     await click(button(words.soil.back))
     expect(pierStore.getState().document.spec.judgement).toBeNull()
     await view.act(async () => undo(pierStore))
@@ -269,7 +268,7 @@ describe('[P8] raise the uplift', () => {
     await view.act(async () => setValue(slider(), '200'))
     fills().forEach((width, i) => void expect(width).toBeGreaterThan(half[i] ?? Number.POSITIVE_INFINITY))
     const told = said(document.querySelector('.lets-go'))
-    expect(told).toContain(late.lettingGo['pier-slides'])
+    expect(told).toContain(wordsOf('loadPath').lettingGo['pier-slides'])
     expect(told).toContain(words.raise.illustrative)
     expect(pierStore.getState().document.spec).toEqual(defaultDocument.spec)
     await click(button(words.raise.off))

@@ -5,7 +5,7 @@ import { cutMeshes } from '../../../src/core/geometry/cutMeshes.ts'
 import { withChoice } from '../../../src/core/spec/choose.ts'
 import { defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { radians } from '../../../src/core/units/quantity.ts'
-import { scene as words } from '../../../src/text/en/scene.ts'
+import { scene as words } from '../../../src/words/en/scene.ts'
 import { pierExtent } from '../../../src/view/scene/camera/pierExtent.ts'
 import { CompareInk, type InkedPier } from '../../../src/view/scene/compare/CompareInk.ts'
 

@@ -5,7 +5,7 @@ import { parseJob } from '../../../src/core/spec/jobFile.ts'
 import { undo } from '../../../src/state/actions/history.ts'
 import { exampleFiles } from '../../../src/state/exampleFiles.ts'
 import { pierStore } from '../../../src/state/store.ts'
-import { examples as words } from '../../../src/text/en/examples.ts'
+import { examples as words } from '../../../src/words/en/examples.ts'
 import { ExampleList } from '../../../src/view/shelf/ExampleList.tsx'
 import { draw } from '../page.ts'
 

@@ -1,6 +1,5 @@
-import { lazy, type ReactNode, Suspense } from 'react'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { type ReactNode, Suspense } from 'react'
+import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
 import { LoadPath } from '../loadPath/LoadPath.tsx'
@@ -14,8 +13,12 @@ import { MethodNotes } from './MethodNotes.tsx'
 import { OtherChecks } from './OtherChecks.tsx'
 import { Quantities } from './Quantities.tsx'
 import { WoodAndWater } from './WoodAndWater.tsx'
+import { lazyPage } from '../../lazyPage.ts'
 
-const AgainstDrawing = lazy(() => import('../drawing/AgainstDrawing.tsx').then((module) => ({ default: module.AgainstDrawing })))
+const AgainstDrawing = lazyPage(
+  () => import('../drawing/AgainstDrawing.tsx').then((module) => module.AgainstDrawing),
+  ['answers', 'drawing', 'glossary', 'reasons', 'terms'],
+)
 
 const Section = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
   <section className='answer'>
@@ -42,7 +45,7 @@ const IssueList = () => {
   const system = usePier((state) => state.view.units)
   if (issues.length === 0) return null
   return (
-    <Section title={text.app.answers.sections.issues.title} help={text.app.answers.sections.issues.help}>
+    <Section title={wordsOf('app').answers.sections.issues.title} help={wordsOf('app').answers.sections.issues.help}>
       <ul className='issues'>
         {issues.map((issue) => (
           <li key={issue.code + issue.path}>
@@ -57,11 +60,11 @@ const IssueList = () => {
 
 /** The answers below the title block: each can be opened down to its formula and its source. */
 export const AnswersPanel = () => {
-  const { sections } = text.app.answers
+  const { sections } = wordsOf('app').answers
   return (
-    <section className='answers' id='answers' aria-label={text.app.panels.answers} tabIndex={-1}>
-      <h2 className='spoken'>{text.app.panels.answers}</h2>
-      <Section title={late.loadPath.title} help={late.loadPath.help}>
+    <section className='answers' id='answers' aria-label={wordsOf('app').panels.answers} tabIndex={-1}>
+      <h2 className='spoken'>{wordsOf('app').panels.answers}</h2>
+      <Section title={wordsOf('loadPath').title} help={wordsOf('loadPath').help}>
         <LoadPath />
       </Section>
       <SureSection />
@@ -78,7 +81,7 @@ export const AnswersPanel = () => {
       <Section {...sections.checks}>
         <OtherChecks />
       </Section>
-      <Section title={text.drawing.title} help={text.drawing.help}>
+      <Section title={wordsOf('drawing').title} help={wordsOf('drawing').help}>
         <Suspense>
           <AgainstDrawing />
         </Suspense>

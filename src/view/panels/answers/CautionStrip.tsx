@@ -1,5 +1,5 @@
 import { useState } from 'react'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
 import { Mark } from '../Mark.tsx'
@@ -9,9 +9,9 @@ export const CautionStrip = () => {
   const [open, setOpen] = useState(false)
   const system = usePier((state) => state.view.units)
   const { issues } = useResult()
-  const words = text.app.strip
+  const words = wordsOf('app').strip
   return (
-    <section className='strip' aria-label={text.app.panels.notes}>
+    <section className='strip' aria-label={wordsOf('app').panels.notes}>
       <button type='button' className='strip-line' aria-expanded={open} onClick={() => setOpen(!open)}>
         {issues.length > 0 && (
           <span className='strip-count mark-short'>
@@ -42,7 +42,7 @@ export const CautionStrip = () => {
             </ul>
           )}
           <ul>
-            {text.standingCautions.map((caution) => (
+            {wordsOf('cautions').standing.map((caution) => (
               <li key={caution.id}>
                 <strong>{caution.short}</strong> {caution.long}
               </li>

@@ -1,5 +1,5 @@
 import type { Check } from '../../../core/model/worked.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Mark } from '../Mark.tsx'
@@ -22,7 +22,7 @@ export const CheckRow = ({ check }: { check: Check }) => {
           <span>{label}</span>
           <span className='row-word'>
             <span className={`mark-${mark}`}>{word}</span>
-            {check.demand && <span> · {text.app.answers.needs(say(check.demand.value, check.demand.quantity))}</span>}
+            {check.demand && <span> · {wordsOf('app').answers.needs(say(check.demand.value, check.demand.quantity))}</span>}
           </span>
         </span>
         <span className='row-number'>{figure ? say(figure.value, figure.quantity) : ''}</span>
@@ -31,7 +31,7 @@ export const CheckRow = ({ check }: { check: Check }) => {
         {plain !== '' && <p>{plain}</p>}
         {why !== '' && (
           <p>
-            <strong>{check.counted === 'not counted' ? text.app.answers.whyNot : text.app.answers.whyCounted}</strong> {why}
+            <strong>{check.counted === 'not counted' ? wordsOf('app').answers.whyNot : wordsOf('app').answers.whyCounted}</strong> {why}
           </p>
         )}
         {figure && <WorkedDetails worked={figure} />}

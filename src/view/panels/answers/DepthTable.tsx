@@ -1,4 +1,4 @@
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { isSame } from './sideWords.ts'
@@ -7,7 +7,7 @@ import { isSame } from './sideWords.ts'
 export const DepthTable = () => {
   const { depths } = useResult()
   const { say } = useUnits()
-  const words = text.app.answers
+  const words = wordsOf('app').answers
   const rows = [
     [words.sides.uphill, depths.bearingAtUphillEdge],
     [words.sides.axis, depths.bearingAtAxis],

@@ -1,9 +1,9 @@
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 
 /** Every technical word of the page, in one line each. */
 export const Glossary = () => (
   <dl className='marks'>
-    {Object.entries(late.glossary).map(([word, meaning]) => (
+    {Object.entries(wordsOf('glossary')).map(([word, meaning]) => (
       <div key={word}>
         <dt>{word}</dt>
         <dd>{meaning}</dd>

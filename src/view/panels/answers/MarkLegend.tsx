@@ -1,8 +1,8 @@
 import { standings } from '../../../core/model/worked.ts'
-import { text } from '../../../text/index.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import { type MarkName, Verdict } from '../Mark.tsx'
 
-const verdicts: readonly (readonly [MarkName, keyof typeof text.app.verdictMeanings])[] = [
+const verdicts: readonly (readonly [MarkName, keyof Words['app']['verdictMeanings']])[] = [
   ['meets', 'meets'],
   ['short', 'short'],
   ['counted', 'counted'],
@@ -17,13 +17,13 @@ export const MarkLegend = () => (
     {verdicts.map(([mark, word]) => (
       <div key={word}>
         <dt>
-          <Verdict name={mark} word={text.app.verdicts[word]} />
+          <Verdict name={mark} word={wordsOf('app').verdicts[word]} />
         </dt>
-        <dd>{text.app.verdictMeanings[word]}</dd>
+        <dd>{wordsOf('app').verdictMeanings[word]}</dd>
       </div>
     ))}
     {standings.map((standing) => {
-      const { mark, meaning } = text.standings[standing]
+      const { mark, meaning } = wordsOf('standings')[standing]
       return mark === null ? null : (
         <div key={standing}>
           <dt>

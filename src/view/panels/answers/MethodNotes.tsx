@@ -1,7 +1,6 @@
 import { bracketKind, fillKind } from '../../../core/kinds/index.ts'
-import type { KindText } from '../../../text/en/kinds.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import type { KindText } from '../../../words/en/fills.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { cautionWords } from './words.ts'
 import { SourceList } from './WorkedDetails.tsx'
@@ -10,18 +9,18 @@ const TwoSides = ({ words }: { words: KindText }) => (
   <>
     <p>{words.what}</p>
     <dl className='two-sides'>
-      <dt>{text.app.answers.forIt}</dt>
+      <dt>{wordsOf('app').answers.forIt}</dt>
       <dd>{words.strength}</dd>
-      <dt>{text.app.answers.againstIt}</dt>
+      <dt>{wordsOf('app').answers.againstIt}</dt>
       <dd>{words.weakness}</dd>
-      <dt>{text.app.answers.ask}</dt>
+      <dt>{wordsOf('app').answers.ask}</dt>
       <dd>{words.ask}</dd>
     </dl>
   </>
 )
 
 const stepWords = (key: string): string =>
-  (Object.hasOwn(late.steps, key) ? (late.steps as Readonly<Record<string, string>>)[key] : undefined) ?? key
+  (Object.hasOwn(wordsOf('steps'), key) ? (wordsOf('steps') as Readonly<Record<string, string>>)[key] : undefined) ?? key
 
 /** The method in use: what it is, what speaks for and against it, how it is built, what goes wrong. */
 export const MethodNotes = () => {
@@ -31,11 +30,11 @@ export const MethodNotes = () => {
   const cautions = [...new Set([...kind.cautions, ...(bracket?.cautions ?? [])])]
   return (
     <>
-      <TwoSides words={text.fills[kind.id]} />
+      <TwoSides words={wordsOf('fills')[kind.id]} />
       {bracket && (
         <>
-          <h4>{text.brackets[bracket.id].label}</h4>
-          <TwoSides words={text.brackets[bracket.id]} />
+          <h4>{wordsOf('brackets')[bracket.id].label}</h4>
+          <TwoSides words={wordsOf('brackets')[bracket.id]} />
         </>
       )}
       {cautions.length > 0 && (
@@ -47,7 +46,7 @@ export const MethodNotes = () => {
       )}
       <details className='row'>
         <summary>
-          <span className='row-name'>{text.app.answers.howBuilt}</span>
+          <span className='row-name'>{wordsOf('app').answers.howBuilt}</span>
         </summary>
         <ol className='steps'>
           {kind.steps.map((step) => (

@@ -1,18 +1,20 @@
-import { Fragment, lazy, Suspense, useId, useState } from 'react'
+import { Fragment, Suspense, useId, useState } from 'react'
 import type { Check } from '../../../core/model/worked.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { EstimateMark } from '../loadPath/EstimateMark.tsx'
 import { Mark } from '../Mark.tsx'
 import { answerWords, verdictOf } from './words.ts'
+import { lazyPage } from '../../lazyPage.ts'
 import './checks.css'
 
-const LinkPad = lazy(() => import('../loadPath/LinkPad.tsx').then((module) => ({ default: module.LinkPad })))
-
-const words = text.app.answers
-const choiceWord = (path: string, choice: string): string => text.choices[path]?.[choice] ?? choice
+const LinkPad = lazyPage(
+  () => import('../loadPath/LinkPad.tsx').then((module) => module.LinkPad),
+  ['answers', 'glossary', 'loadPath', 'reasons', 'terms', 'verifiable'],
+)
+const choiceWord = (path: string, choice: string): string => wordsOf('choices')[path]?.[choice] ?? choice
 
 /** What is asked and what is there, as numbers or as the choices of a field. */
 const useSides = (check: Check): readonly [asked: string, there: string] => {
@@ -67,6 +69,7 @@ const ofLoads: readonly Check['group'][] = ['bearing', 'lateral']
 
 /** Checks that are not about uplift, but for those that stand beside the wood they are about. */
 export const OtherChecks = () => {
+  const words = wordsOf('app').answers
   const { checks, exposure, demand } = useResult()
   const shownAbove = exposure.standOff?.checks ?? []
   return (

@@ -1,5 +1,5 @@
 import type { Order, QuantityLine } from '../../../core/model/result.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useResult, useSpec } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
@@ -9,7 +9,8 @@ import { StandingMark } from './StandingMark.tsx'
 
 export { orderWords }
 
-const nameOf = (line: QuantityLine): string => (zoneWords(line.id) === line.id ? text.roles[line.role].label : zoneWords(line.id))
+const nameOf = (line: QuantityLine): string =>
+  zoneWords(line.id) === line.id ? wordsOf('materials').roles[line.role].label : zoneWords(line.id)
 
 const Line = ({ line, wet }: { line: QuantityLine; wet: boolean }) => {
   const { say } = useUnits()
@@ -32,7 +33,7 @@ const Ways = ({ orders, scope }: { orders: readonly Order[]; scope: 'each' | 'jo
   const { say, system } = useUnits()
   return orders.map((order, i) => (
     <span key={order.as} className='way'>
-      {i > 0 && `${text.app.answers.or} `}
+      {i > 0 && `${wordsOf('app').answers.or} `}
       {orderWords(order, system, say, scope)}
     </span>
   ))
@@ -45,7 +46,7 @@ export const Quantities = () => {
   const { piers, site } = useSpec()
   const wet = site.waterTable !== null
   const ordered = quantities.filter((line) => line.orders.length > 0)
-  const words = text.app.answers
+  const words = wordsOf('app').answers
   return (
     <>
       <table className='grid'>

@@ -1,6 +1,6 @@
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Verdict } from '../Mark.tsx'
@@ -19,8 +19,8 @@ const Asked = ({ result }: { result: PierResult }) => {
   const load = say(demand.uplift.value, 'force')
   return (
     <p className='title-note title-asked'>
-      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? text.app.answers.notBelow : text.app.answers.below)[kind]} />
-      <span>{text.app.answers.askedFor[kind](load)}</span>
+      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? wordsOf('app').answers.notBelow : wordsOf('app').answers.below)[kind]} />
+      <span>{wordsOf('app').answers.askedFor[kind](load)}</span>
     </p>
   )
 }
@@ -34,15 +34,15 @@ const Uplift = () => {
   const uncounted = uplift.uncounted.map((id) => answerWords(id).label)
   return (
     <div className='title-cell title-main'>
-      <h3 className='title-label'>{text.app.answers.uplift}</h3>
+      <h3 className='title-label'>{wordsOf('app').answers.uplift}</h3>
       {uplift.allowable === null ? (
         <>
           <p className='title-value'>
-            <Verdict name='unverified' word={text.app.verdicts.unverified} />
+            <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} />
           </p>
           {uncounted.length > 0 && (
             <p className='title-note'>
-              {text.app.answers.because}: {uncounted.join(', ')}
+              {wordsOf('app').answers.because}: {uncounted.join(', ')}
             </p>
           )}
         </>
@@ -53,7 +53,7 @@ const Uplift = () => {
           </p>
           {governing && (
             <p className='title-note'>
-              <span className='governs'>{text.app.answers.governs}</span> {answerWords(governing.id).label}
+              <span className='governs'>{wordsOf('app').answers.governs}</span> {answerWords(governing.id).label}
             </p>
           )}
           <Asked result={result} />
@@ -72,11 +72,11 @@ const useNotes = (): Readonly<Record<string, string>> => {
   const { say, bare, system } = useUnits()
   const mixes = quantities.filter((line) => line.orders.length > 0 && isMix.has(line.role))
   return {
-    'hole-volume': text.app.answers.looseNote(bare(hole.spoilLoose.low, 'volume'), say(hole.spoilLoose.high, 'volume')),
+    'hole-volume': wordsOf('app').answers.looseNote(bare(hole.spoilLoose.low, 'volume'), say(hole.spoilLoose.high, 'volume')),
     'mix-volume': mixes
-      .map(({ orders }) => orders.map((order) => orderWords(order, system, say, 'each', 'short')).join(` ${text.app.answers.or} `))
+      .map(({ orders }) => orders.map((order) => orderWords(order, system, say, 'each', 'short')).join(` ${wordsOf('app').answers.or} `))
       .join(' + '),
-    'pier-weight': text.app.answers.weightNote,
+    'pier-weight': wordsOf('app').answers.weightNote,
     'wood-below-grade': sideWords(exposure.lines),
   }
 }
@@ -87,7 +87,7 @@ export const TitleBlock = () => {
   const { say } = useUnits()
   const notes = useNotes()
   return (
-    <section className='title' aria-label={text.app.panels.headlines}>
+    <section className='title' aria-label={wordsOf('app').panels.headlines}>
       <Uplift />
       {headlines.map((worked) => (
         <div key={worked.id} className='title-cell'>

@@ -1,14 +1,17 @@
-import { lazy, Suspense } from 'react'
+import { Suspense } from 'react'
 import type { Contact } from '../../../core/model/kind.ts'
 import type { ExposureLine } from '../../../core/model/result.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { CheckRow } from './CheckRow.tsx'
 import { isSame } from './sideWords.ts'
+import { lazyPage } from '../../lazyPage.ts'
 
-const WaterPanel = lazy(() => import('../water/WaterPanel.tsx').then((module) => ({ default: module.WaterPanel })))
+const WaterPanel = lazyPage(
+  () => import('../water/WaterPanel.tsx').then((module) => module.WaterPanel),
+  ['answers', 'compare', 'glossary', 'moisture', 'reasons', 'terms'],
+)
 
 /** From the top down, as they mostly lie; the bar says how much, not where. */
 const order: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granular', 'flowable-fill', 'concrete', 'dry-mix', 'gravel']
@@ -35,8 +38,8 @@ const Side = ({ line, title, longest }: { line: ExposureLine; title: string; lon
         ))}
       </div>
       <p className='exposure-words'>
-        {parts.map(([contact, length]) => `${text.contacts[contact]} ${say(length, 'length')}`).join(', ')}
-        {line.inConcreteAboveGrade > 1e-6 && ` · ${text.app.answers.aboveGrade(say(line.inConcreteAboveGrade, 'length'))}`}
+        {parts.map(([contact, length]) => `${wordsOf('materials').contacts[contact]} ${say(length, 'length')}`).join(', ')}
+        {line.inConcreteAboveGrade > 1e-6 && ` · ${wordsOf('app').answers.aboveGrade(say(line.inConcreteAboveGrade, 'length'))}`}
       </p>
     </div>
   )
@@ -44,7 +47,7 @@ const Side = ({ line, title, longest }: { line: ExposureLine; title: string; lon
 
 /** Each side by its name; sides that are alike, as on level ground, once. */
 function told(lines: readonly ExposureLine[]): readonly Readonly<{ title: string; line: ExposureLine }>[] {
-  const { sides } = text.app.answers
+  const { sides } = wordsOf('app').answers
   const [up, middle, down] = (['uphill', 'axis', 'downhill'] as const).map((side) => lines.find((line) => line.side === side))
   if (!up || !middle || !down || !isAlike(up, down)) return lines.map((line) => ({ title: sides[line.side], line }))
   if (isAlike(up, middle)) return [{ title: sides.all, line: up }]
@@ -59,7 +62,7 @@ export const WoodAndWater = () => {
   const { exposure } = useResult()
   const { say } = useUnits()
   const longest = Math.max(...exposure.lines.map((line) => line.belowGrade), 1e-9)
-  const words = text.app.answers
+  const words = wordsOf('app').answers
   const lines = told(exposure.lines)
   const areas = order.flatMap((contact) => ((exposure.area[contact] ?? 0) > 1e-9 ? [[contact, exposure.area[contact] ?? 0] as const] : []))
   return (
@@ -83,14 +86,14 @@ export const WoodAndWater = () => {
             </div>
             {areas.map(([contact, area]) => (
               <div key={contact} className='pair-sub'>
-                <dt>{words.touching(text.contacts[contact])}</dt>
+                <dt>{words.touching(wordsOf('materials').contacts[contact])}</dt>
                 <dd>{say(area, 'area')}</dd>
               </div>
             ))}
           </dl>
         </>
       )}
-      <Suspense fallback={<p className='quiet'>{late.moisture.loading}</p>}>
+      <Suspense fallback={<p className='quiet'>{wordsOf('moisture').loading}</p>}>
         <WaterPanel />
       </Suspense>
     </>

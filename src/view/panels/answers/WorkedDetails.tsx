@@ -1,8 +1,7 @@
 import { useState } from 'react'
 import { type SourceId, sources } from '../../../core/engineering/sources.ts'
 import type { Worked } from '../../../core/model/worked.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Formula } from './Formula.tsx'
 import { StandingMark } from './StandingMark.tsx'
@@ -25,7 +24,7 @@ export const SourceLine = ({ id }: { id: SourceId }) => {
 export const SourceList = ({ ids }: { ids: readonly SourceId[] }) =>
   ids.length === 0 ? null : (
     <div className='source-list'>
-      <h5>{text.app.answers.sources}</h5>
+      <h5>{wordsOf('app').answers.sources}</h5>
       <ul>
         {[...new Set(ids)].map((id) => (
           <SourceLine key={id} id={id} />
@@ -53,7 +52,7 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
           {worked.formula !== '' && <Formula tex={worked.formula} as='block' />}
           {worked.inputs.length > 0 && (
             <table className='terms'>
-              <caption className='spoken'>{text.app.answers.inputs}</caption>
+              <caption className='spoken'>{wordsOf('app').answers.inputs}</caption>
               <tbody>
                 {worked.inputs.map((term) => (
                   <tr key={term.symbol + term.name}>
@@ -67,7 +66,7 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
               </tbody>
             </table>
           )}
-          {worked.method === 'integrated' && <p className='quiet'>{late.glossary.integrated}</p>}
+          {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated}</p>}
           <SourceList ids={worked.sources} />
         </div>
       )}

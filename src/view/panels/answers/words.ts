@@ -1,27 +1,27 @@
 import type { Check } from '../../../core/model/worked.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import type { MarkName } from '../Mark.tsx'
 import { rowOf } from './answerWords.ts'
 
 export { standingWords, zoneWords } from './answerWords.ts'
 
 /** What any number or check is called and what it says, in one plain sentence. */
-export const answerWords = (id: string): Readonly<{ label: string; plain: string }> => rowOf(late.answers, id) ?? { label: id, plain: '' }
+export const answerWords = (id: string): Readonly<{ label: string; plain: string }> =>
+  rowOf(wordsOf('answers'), id) ?? { label: id, plain: '' }
 
-export const reasonWords = (why: string | undefined): string => (why === undefined ? '' : (rowOf(late.reasons, why) ?? why))
+export const reasonWords = (why: string | undefined): string => (why === undefined ? '' : (rowOf(wordsOf('reasons'), why) ?? why))
 /** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
 export const termWords = (name: string): string =>
-  rowOf(late.terms, name) ?? rowOf(text.zones, name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
-export const cautionWords = (key: string): string => rowOf(late.cautions, key) ?? key
+  rowOf(wordsOf('terms'), name) ?? rowOf(wordsOf('zones'), name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
+export const cautionWords = (key: string): string => rowOf(wordsOf('cautions').ofPiers, key) ?? key
 
 /** How a check may be used, as a mark and a word. With a demand, whether it is met. */
 export const verdictOf = (check: Check): Readonly<{ mark: MarkName; word: string }> => {
-  const words = text.app.verdicts
+  const words = wordsOf('app').verdicts
   if (check.counted === 'not counted') return { mark: 'unverified', word: words.unverified }
   if (check.counted === 'upper bound') return { mark: 'bound', word: words.bound }
   if (check.choice) return check.choice.reached ? { mark: 'meets', word: words.asAsked } : { mark: 'short', word: words.notAsAsked }
-  const condition = rowOf<Readonly<{ met: string; unmet: string }>>(text.app.conditions, check.why ?? '')
+  const condition = rowOf<Readonly<{ met: string; unmet: string }>>(wordsOf('app').conditions, check.why ?? '')
   if (check.ratio !== undefined && condition)
     return check.ratio <= 1 ? { mark: 'meets', word: condition.met } : { mark: 'unneeded', word: condition.unmet }
   if (check.ratio !== undefined) return check.ratio <= 1 ? { mark: 'meets', word: words.meets } : { mark: 'short', word: words.short }

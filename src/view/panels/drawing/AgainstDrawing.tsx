@@ -1,7 +1,7 @@
 import type { CalloutResult, CalloutVerdict } from '../../../core/model/calloutResult.ts'
 import { setPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, useResult } from '../../hooks/usePier.ts'
 import { type MarkName, Verdict } from '../Mark.tsx'
 import { showGroup } from '../inputs/showGroup.ts'
@@ -24,9 +24,9 @@ const Enter = () => {
   const isLooking = useIsLooking()
   return (
     <p>
-      {text.drawing.empty}{' '}
+      {wordsOf('drawing').empty}{' '}
       <button type='button' className='button' disabled={isLooking} onClick={enter}>
-        {text.drawing.enter}
+        {wordsOf('drawing').enter}
       </button>
     </p>
   )
@@ -35,15 +35,15 @@ const Enter = () => {
 /** Every verdict with its mark and its meaning, so that no fact hides behind a mark. */
 const Meanings = () => (
   <details className='drawn-meanings'>
-    <summary>{text.drawing.meanings}</summary>
+    <summary>{wordsOf('drawing').meanings}</summary>
     <dl className='marks'>
       {(Object.keys(markOf) as CalloutVerdict[]).map((verdict) => {
         const mark = markOf[verdict]
-        const word = text.drawing.verdicts[verdict]
+        const word = wordsOf('drawing').verdicts[verdict]
         return (
           <div key={verdict}>
             <dt>{mark ? <Verdict name={mark} word={word} /> : word}</dt>
-            <dd>{text.drawing.verdictMeanings[verdict]}</dd>
+            <dd>{wordsOf('drawing').verdictMeanings[verdict]}</dd>
           </div>
         )
       })}
@@ -54,7 +54,7 @@ const Meanings = () => (
 /** The pier held against its drawing: one word for the whole, who decides, and every item that is on the drawing. */
 export const AgainstDrawing = () => {
   const { callout } = useResult()
-  const words = text.drawing
+  const words = wordsOf('drawing')
   if (callout === null || callout.checked === 0) return <Enter />
   const drawn = callout.items.filter((item) => item.drawn !== null)
   const left = callout.items.filter((item) => item.drawn === null)

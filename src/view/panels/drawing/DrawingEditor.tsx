@@ -5,25 +5,25 @@ import { type CalloutText, calloutTexts } from '../../../core/spec/calloutText.t
 import { enterCalloutText } from '../../../state/actions/callout.ts'
 import { setPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
-import { text } from '../../../text/index.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import { useIsLooking, useSpec } from '../../hooks/usePier.ts'
 import { ChoiceField } from '../inputs/ChoiceField.tsx'
 import { NumberField } from '../inputs/NumberField.tsx'
 import { SwitchField } from '../inputs/SwitchField.tsx'
 import './drawing.css'
 
-const helpOf = (path: string): string => text.fields[path as keyof typeof text.fields].help
+const helpOf = (path: string): string => wordsOf('fields')[path as keyof Words['fields']].help
 const isAllowance = (field: Field): boolean => field.path.startsWith('callout.tolerance.')
 
 /** An item of the drawing. A box that is empty, or a list at its first line, says that it is not on the drawing. */
 const Item = ({ field }: { field: Field }) => {
   if (field.type === 'choice') return <ChoiceField field={field} help={helpOf(field.path)} />
-  if (field.type === 'number') return <NumberField field={field} help={helpOf(field.path)} none={text.drawing.inputs.notDrawn} />
+  if (field.type === 'number') return <NumberField field={field} help={helpOf(field.path)} none={wordsOf('drawing').inputs.notDrawn} />
   return null
 }
 
 /** Words of the paper itself; they stay on this machine and in the file. */
-const Words = ({ name, lines }: { name: CalloutText; lines?: number }) => {
+const PaperLine = ({ name, lines }: { name: CalloutText; lines?: number }) => {
   const id = useId()
   const value = useSpec().callout?.[name] ?? ''
   const isLooking = useIsLooking()
@@ -32,7 +32,7 @@ const Words = ({ name, lines }: { name: CalloutText; lines?: number }) => {
   const Box = lines === undefined ? 'input' : 'textarea'
   return (
     <div className='field drawn-words'>
-      <label htmlFor={id}>{text.drawing.inputs[name]}</label>
+      <label htmlFor={id}>{wordsOf('drawing').inputs[name]}</label>
       <Box
         ref={box}
         key={value}
@@ -53,13 +53,13 @@ const Words = ({ name, lines }: { name: CalloutText; lines?: number }) => {
 /** What the permit drawing says of this pier, item by item. */
 export const DrawingEditor = ({ path }: { path: string }) => {
   const { callout } = useSpec()
-  const words = text.drawing.inputs
+  const words = wordsOf('drawing').inputs
   const items = fields.filter(({ path }) => path.startsWith('callout.'))
   return (
     <SwitchField
       path={path}
-      label={text.fields.callout.label}
-      help={text.fields.callout.help}
+      label={wordsOf('fields').callout.label}
+      help={wordsOf('fields').callout.help}
       on={callout !== null}
       onChange={(on) => setPart(pierStore, path, on)}
     >
@@ -76,9 +76,9 @@ export const DrawingEditor = ({ path }: { path: string }) => {
       ))}
       <h4 className='drawn-head'>{words.paper}</h4>
       <p className='quiet'>{words.staysHere}</p>
-      <Words name='number' />
-      <Words name='date' />
-      <Words name='notes' lines={3} />
+      <PaperLine name='number' />
+      <PaperLine name='date' />
+      <PaperLine name='notes' lines={3} />
     </SwitchField>
   )
 }

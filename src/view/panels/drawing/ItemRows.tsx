@@ -1,6 +1,6 @@
 import { useId, useState } from 'react'
 import type { CalloutItem } from '../../../core/model/calloutResult.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Mark } from '../Mark.tsx'
@@ -10,7 +10,7 @@ import { change, consequenceWords, differenceWords, markOf, valueWords, verifyWo
 /** Why, what the difference does in numbers, and what would show it. */
 const Reasons = ({ item }: { item: CalloutItem }) => {
   const { say } = useUnits()
-  const words = text.drawing
+  const words = wordsOf('drawing')
   return (
     <div className='drawn-reasons'>
       <p>{whyWords(item.why)}</p>
@@ -56,8 +56,8 @@ export const ItemRows = ({ item }: { item: CalloutItem }) => {
           <button type='button' className='drawn-name' aria-expanded={open} aria-controls={id} onClick={() => setChosen(!open)}>
             {mark && <Mark name={mark} />}
             <span>
-              {text.drawing.items[item.id]}
-              <span className={`drawn-verdict mark-${mark}`}>{text.drawing.verdicts[item.verdict]}</span>
+              {wordsOf('drawing').items[item.id]}
+              <span className={`drawn-verdict mark-${mark}`}>{wordsOf('drawing').verdicts[item.verdict]}</span>
             </span>
           </button>
         </th>

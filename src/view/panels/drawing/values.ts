@@ -1,5 +1,5 @@
 import type { CalloutItem, CalloutValue, CalloutVerdict } from '../../../core/model/calloutResult.ts'
-import { text } from '../../../text/index.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import type { Say } from '../../hooks/useUnits.ts'
 import type { MarkName } from '../Mark.tsx'
 
@@ -16,10 +16,12 @@ export const markOf: Readonly<Record<CalloutVerdict, MarkName | null>> = {
 const short = (word: string): string => word.replace(/ \(.*\)$/, '').split(',')[0] ?? word
 
 export const valueWords = (value: CalloutValue | null, say: Say): string => {
-  if (value === null) return text.drawing.words.none
+  if (value === null) return wordsOf('drawing').words.none
   if (value.as === 'number') return say(value.value, value.quantity)
-  if (value.as === 'choice') return short(text.choices[value.path]?.[value.choice] ?? value.choice)
-  return Object.hasOwn(text.drawing.words, value.word) ? text.drawing.words[value.word as keyof typeof text.drawing.words] : value.word
+  if (value.as === 'choice') return short(wordsOf('choices')[value.path]?.[value.choice] ?? value.choice)
+  return Object.hasOwn(wordsOf('drawing').words, value.word)
+    ? wordsOf('drawing').words[value.word as keyof Words['drawing']['words']]
+    : value.word
 }
 
 const signed = (text: string, value: number): string => (value < 0 ? `\u2212${text}` : `+${text}`)
@@ -37,6 +39,6 @@ export const differenceWords = (item: CalloutItem, say: Say): string => {
 }
 
 const wordIn = (table: Readonly<Record<string, string>>, key: string): string => (Object.hasOwn(table, key) ? (table[key] ?? key) : key)
-export const whyWords = (why: string): string => wordIn(text.drawing.why, why)
-export const verifyWords = (key: string): string => wordIn(text.drawing.verify, key)
-export const consequenceWords = (id: string): string => wordIn(text.drawing.consequences, id)
+export const whyWords = (why: string): string => wordIn(wordsOf('drawing').why, why)
+export const verifyWords = (key: string): string => wordIn(wordsOf('drawing').verify, key)
+export const consequenceWords = (id: string): string => wordIn(wordsOf('drawing').consequences, id)

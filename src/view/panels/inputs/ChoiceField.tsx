@@ -3,7 +3,7 @@ import type { Field } from '../../../core/model/field.ts'
 import { valueAt } from '../../../core/spec/path.ts'
 import { setChoice } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
 import { fieldLabel } from '../issueText.ts'
 import { FieldIssues, HelpButton } from './FieldNotes.tsx'
@@ -12,7 +12,7 @@ import { useWarnings } from './useEntry.ts'
 type Choice = Extract<Field, { type: 'choice' }>
 
 /** What a choice is called; a choice without words is said as it stands. */
-const choiceLabel = (path: string, choice: string | number): string => text.choices[path]?.[String(choice)] ?? String(choice)
+const choiceLabel = (path: string, choice: string | number): string => wordsOf('choices')[path]?.[String(choice)] ?? String(choice)
 
 /** Two or three short choices stand side by side; more go into a list. */
 export const ChoiceField = ({ field, help }: { field: Choice; help: string }) => {
@@ -61,7 +61,7 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
               aria-describedby={described}
               onChange={(event) => pick(field.choices.find((choice) => String(choice) === event.target.value) ?? null)}
             >
-              {field.nullable && <option value=''>{text.drawing.notOn}</option>}
+              {field.nullable && <option value=''>{wordsOf('app').fields.notOnDrawing}</option>}
               {field.choices.map((choice, i) => (
                 <option key={choice} value={String(choice)}>
                   {names[i]}

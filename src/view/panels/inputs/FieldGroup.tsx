@@ -1,10 +1,10 @@
-import { lazy, type ReactNode, Suspense } from 'react'
+import { type ReactNode, Suspense } from 'react'
 import type { Field, FieldGroup as GroupId } from '../../../core/model/field.ts'
 import { valueAt } from '../../../core/spec/path.ts'
 import { setChoice, setPart, setValue } from '../../../state/actions/edit.ts'
 import { sliderOf } from '../../../state/slider.ts'
 import { pierStore } from '../../../state/store.ts'
-import { text } from '../../../text/index.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import { bracketKinds, fillKinds } from '../../../core/kinds/index.ts'
 import { usePier, useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
@@ -18,8 +18,10 @@ import { Pictogram } from './Pictogram.tsx'
 import { bracketPictogram, fillPictogram } from './pictogram.ts'
 import { SwitchField } from './SwitchField.tsx'
 import { useWarnings } from './useEntry.ts'
+import { lazyPage } from '../../lazyPage.ts'
 
-const helpOf = (path: string): string => (Object.hasOwn(text.fields, path) ? text.fields[path as keyof typeof text.fields].help : '')
+const helpOf = (path: string): string =>
+  Object.hasOwn(wordsOf('fields'), path) ? wordsOf('fields')[path as keyof Words['fields']].help : ''
 
 const FillCards = ({ path }: { path: string }) => {
   const chosen = useSpec().fill.kind
@@ -29,7 +31,7 @@ const FillCards = ({ path }: { path: string }) => {
       legend={fieldLabel(path)}
       ids={fillKinds.map((kind) => kind.id)}
       chosen={chosen}
-      words={text.fills}
+      words={wordsOf('fills')}
       picture={(id) => <Pictogram drawing={fillPictogram(id)} />}
       onPick={(id) => setChoice(pierStore, path, id)}
       errors={errors ?? []}
@@ -48,7 +50,7 @@ const BracketCards = ({ path }: { path: string }) => {
       legend={fieldLabel(path)}
       ids={bracketKinds.map((kind) => kind.id)}
       chosen={support.bracket.kind}
-      words={text.brackets}
+      words={wordsOf('brackets')}
       picture={(id) => <Pictogram drawing={bracketPictogram(id)} />}
       onPick={(id) => setChoice(pierStore, path, id)}
       errors={errors ?? []}
@@ -58,7 +60,7 @@ const BracketCards = ({ path }: { path: string }) => {
 }
 
 /** Long, and below the fold of every page. */
-const LateDrawingEditor = lazy(() => import('../drawing/DrawingEditor.tsx').then((module) => ({ default: module.DrawingEditor })))
+const LateDrawingEditor = lazyPage(() => import('../drawing/DrawingEditor.tsx').then((module) => module.DrawingEditor), ['drawing'])
 const DrawingEditor = (props: { path: string }) => (
   <Suspense>
     <LateDrawingEditor {...props} />
@@ -100,7 +102,7 @@ const OneField = ({ field, children }: { field: Field; children?: ReactNode }) =
   return (
     <SwitchField
       path={`${field.path}.met`}
-      label={text.app.fields.present(fieldLabel(field.path))}
+      label={wordsOf('app').fields.present(fieldLabel(field.path))}
       help={help}
       on={value !== null}
       onChange={(on) => setValue(pierStore, field.path, on ? start() : null)}
@@ -142,7 +144,7 @@ export const FieldGroup = (props: {
 }) => {
   const spec = useSpec()
   const { say } = useUnits()
-  const { label } = text.groups[props.group]
+  const { label } = wordsOf('groups')[props.group]
   const Note = notes[props.group]
   return (
     <details id={groupId(props.group)} className='group' open={props.open} onToggle={(event) => props.onToggle(event.currentTarget.open)}>

@@ -1,6 +1,6 @@
 import type { Issue } from '../../../core/model/issue.ts'
 import type { UnitSystem } from '../../../core/units/quantity.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { issueText } from '../issueText.ts'
 import { Mark } from '../Mark.tsx'
 
@@ -18,7 +18,7 @@ export const HelpButton = ({
 }) => (
   <button type='button' className='help-button' aria-expanded={open} aria-controls={controls} onClick={onToggle}>
     <span aria-hidden='true'>?</span>
-    <span className='spoken'>{text.app.fields.about(label)}</span>
+    <span className='spoken'>{wordsOf('app').fields.about(label)}</span>
   </button>
 )
 

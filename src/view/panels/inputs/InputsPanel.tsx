@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import type { FieldGroup as GroupId } from '../../../core/model/field.ts'
 import { visibleFields } from '../../../core/spec/fields.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { PageSwitches } from '../../app/PageSwitches.tsx'
 import { FieldGroup } from './FieldGroup.tsx'
@@ -19,8 +19,8 @@ export const InputsPanel = () => {
   const [open, setOpen] = useState<readonly GroupId[]>(openAtFirst)
   const shown = order.filter((group) => fields.some((field) => field.group === group))
   return (
-    <section className='inputs' id='inputs' aria-label={text.app.panels.inputs} tabIndex={-1}>
-      <h2 className='spoken'>{text.app.panels.inputs}</h2>
+    <section className='inputs' id='inputs' aria-label={wordsOf('app').panels.inputs} tabIndex={-1}>
+      <h2 className='spoken'>{wordsOf('app').panels.inputs}</h2>
       {shown.map((group, i) => (
         <FieldGroup
           key={group}

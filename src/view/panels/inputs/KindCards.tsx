@@ -1,6 +1,6 @@
 import { type ReactNode, useId } from 'react'
 import type { Issue } from '../../../core/model/issue.ts'
-import type { KindText } from '../../../text/en/kinds.ts'
+import type { KindText } from '../../../words/en/fills.ts'
 import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { FieldIssues } from './FieldNotes.tsx'
 

@@ -1,11 +1,10 @@
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 
-const words = text.app.loads
-
 /** Which loads are held against the pier just now, over the inputs that they come from. */
 export const LoadsNote = () => {
+  const words = wordsOf('app').loads
   const { demand, spec } = useResult()
   const { say } = useUnits()
   if (demand.kind === null) return <p className='group-note'>{words.none}</p>

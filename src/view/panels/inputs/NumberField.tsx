@@ -4,7 +4,7 @@ import { commitDraft, dragField } from '../../../state/actions/drag.ts'
 import { editField } from '../../../state/actions/edit.ts'
 import { type NumberField as Field, sliderOf } from '../../../state/slider.ts'
 import { pierStore } from '../../../state/store.ts'
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { fieldLabel } from '../issueText.ts'
 import { useIsLooking } from '../../hooks/usePier.ts'
 import { FieldIssues, HelpButton } from './FieldNotes.tsx'
@@ -60,7 +60,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
   }
 
   const bound = (value: number): string => restingText(boxText(value, field.quantity, entry.system, field.unit?.[entry.system]))
-  const bounds = text.app.fields.between(bound(field.min), bound(field.max))
+  const bounds = wordsOf('app').fields.between(bound(field.min), bound(field.max))
   const isBad = entry.errors.length > 0
   return (
     <div className='field' data-bad={isBad || undefined}>
@@ -99,7 +99,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
         max={slider.last}
         step={1}
         value={place}
-        aria-label={text.app.fields.slider(label)}
+        aria-label={wordsOf('app').fields.slider(label)}
         aria-valuetext={entry.resting}
         onChange={(event) => dragField(pierStore, field.path, slider.valueAt(Number(event.target.value)))}
         onBlur={() => commitDraft(pierStore)}
@@ -111,7 +111,7 @@ export const NumberField = ({ field, help, none }: { field: Field; help: string;
         id={`${id}-issues`}
         errors={entry.errors}
         warnings={entry.warnings}
-        kept={entry.value === null ? text.app.fields.keptNone : text.app.fields.kept(entry.resting)}
+        kept={entry.value === null ? wordsOf('app').fields.keptNone : wordsOf('app').fields.kept(entry.resting)}
         system={entry.system}
       />
     </div>

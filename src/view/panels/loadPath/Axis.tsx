@@ -1,11 +1,9 @@
 import type { CSSProperties } from 'react'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import type { ChainView } from './chainView.ts'
 import { type ChartScale, shareOf } from './chartScale.ts'
-
-const words = late.loadPath
 
 /** Stands over its place on the scale, and leans inward near either end. */
 const at = (share: number): CSSProperties =>
@@ -17,7 +15,7 @@ const PullMark = ({ scale }: { scale: ChartScale }) => {
   if (pull === null) return null
   return (
     <span className='axis-mark axis-pull' style={at(shareOf(scale, pull))}>
-      {words.pull} {say(pull, 'force')}
+      {wordsOf('loadPath').pull} {say(pull, 'force')}
     </span>
   )
 }
@@ -34,7 +32,7 @@ export const Axis = ({ scale, chain }: { scale: ChartScale; chain: ChainView }) 
         <div className='axis-marks'>
           {!pulling && demand !== null && (
             <span className='axis-mark' style={at(shareOf(scale, demand))}>
-              {words.demand[chain.isEstimate ? 'estimated' : 'entered']} {say(demand, 'force')}
+              {wordsOf('loadPath').demand[chain.isEstimate ? 'estimated' : 'entered']} {say(demand, 'force')}
             </span>
           )}
           {pulling && <PullMark scale={scale} />}

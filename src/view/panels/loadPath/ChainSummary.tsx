@@ -1,15 +1,13 @@
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { type Say, useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import type { ChainView } from './chainView.ts'
 import { wouldVerify } from './linkWords.ts'
 import { showLoads } from './showLoads.ts'
 
-const words = late.loadPath
-
 /** No more digits than a ratio deserves; but near 1 it is not rounded onto it. */
 const shareWords = (ratio: number, say: Say): string => {
+  const words = wordsOf('loadPath')
   if (ratio > 1) return words.times(String(Number(ratio.toPrecision(ratio < 1.1 ? 3 : 2))))
   return words.ratio(ratio > 0.99 ? say(ratio, 'ratio', { unit: '%' }) : `${Math.round(100 * ratio)}%`)
 }
@@ -19,6 +17,7 @@ export const ChainSummary = ({ chain }: { chain: ChainView }) =>
   chain.allowable === null ? <Unverified chain={chain} /> : <Asked chain={chain} />
 
 const Asked = ({ chain }: { chain: ChainView }) => {
+  const words = wordsOf('loadPath')
   const { say } = useUnits()
   const { demand, ratio, isEstimate } = chain
   if (demand === null)
@@ -34,7 +33,7 @@ const Asked = ({ chain }: { chain: ChainView }) => {
   return (
     <div className='chain-summary'>
       <p>
-        {text.app.answers.askedFor[isEstimate ? 'estimated' : 'entered'](say(demand, 'force'))}
+        {wordsOf('app').answers.askedFor[isEstimate ? 'estimated' : 'entered'](say(demand, 'force'))}
         {ratio !== null && ` · ${shareWords(ratio, say)}`}
       </p>
       {isEstimate && <p className='quiet'>{words.estimateNote}</p>}
@@ -43,6 +42,7 @@ const Asked = ({ chain }: { chain: ChainView }) => {
 }
 
 const Unverified = ({ chain }: { chain: ChainView }) => {
+  const words = wordsOf('loadPath')
   const ways = [...new Map(chain.uncounted.map((check) => [wouldVerify(check.why), check])).entries()].filter(([how]) => how !== '')
   return (
     <div className='chain-summary'>

@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useId, useRef } from 'react'
+import { Suspense, useEffect, useId, useRef } from 'react'
 import { lookFrom, openLink, pointAt } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
 import { usePier } from '../../hooks/usePier.ts'
@@ -10,9 +10,13 @@ import { Bar } from './Bar.tsx'
 import type { ChainView, ChartLink } from './chainView.ts'
 import type { ChartScale } from './chartScale.ts'
 import { linkMark, linkWords, whyNot } from './linkWords.ts'
+import { lazyPage } from '../../lazyPage.ts'
 
 /** The work is long and rarely asked for. */
-const LinkPad = lazy(() => import('./LinkPad.tsx').then((module) => ({ default: module.LinkPad })))
+const LinkPad = lazyPage(
+  () => import('./LinkPad.tsx').then((module) => module.LinkPad),
+  ['answers', 'glossary', 'loadPath', 'reasons', 'terms', 'verifiable'],
+)
 
 type Props = Readonly<{ link: ChartLink; scale: ChartScale; chain: ChainView; judged: string | null }>
 

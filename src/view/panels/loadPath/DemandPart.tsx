@@ -1,21 +1,28 @@
-import { lazy, Suspense, useState } from 'react'
+import { Suspense, useState } from 'react'
 import type { Demand, LoadCase } from '../../../core/model/result.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { EstimateMark } from './EstimateMark.tsx'
+import { lazyPage } from '../../lazyPage.ts'
 
-const WorkPad = lazy(() => import('./WorkPad.tsx').then((module) => ({ default: module.WorkPad })))
+const WorkPad = lazyPage(
+  () => import('./WorkPad.tsx').then((module) => module.WorkPad),
+  ['answers', 'glossary', 'loadPath', 'reasons', 'terms'],
+)
 
-const words = late.loadPath.demandPart
-const said = late.loads
+const caseWords = ({ wind, figure, inside, post }: LoadCase): string => {
+  const said = wordsOf('loads')
+  return [said.wind[wind], said.figure[figure], ...(inside === null ? [] : [said.inside[inside]]), said.post[post]].join(', ')
+}
 
-const caseWords = ({ wind, figure, inside, post }: LoadCase): string =>
-  [said.wind[wind], said.figure[figure], ...(inside === null ? [] : [said.inside[inside]]), said.post[post]].join(', ')
-
-const combinationWords = (id: string): string =>
-  Object.hasOwn(said.combinations, id) ? said.combinations[id as keyof typeof said.combinations] : id
-const noteWords = (id: string): string => (Object.hasOwn(said.notes, id) ? said.notes[id as keyof typeof said.notes] : id)
+const combinationWords = (id: string): string => {
+  const said = wordsOf('loads')
+  return Object.hasOwn(said.combinations, id) ? said.combinations[id as keyof Words['loads']['combinations']] : id
+}
+const noteWords = (id: string): string => {
+  const said = wordsOf('loads')
+  return Object.hasOwn(said.notes, id) ? said.notes[id as keyof Words['loads']['notes']] : id
+}
 
 const Work = ({ demand }: { demand: Demand }) => {
   const [open, setOpen] = useState(false)
@@ -23,7 +30,7 @@ const Work = ({ demand }: { demand: Demand }) => {
   return (
     <details className='row' onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
-        <span className='row-name'>{words.work}</span>
+        <span className='row-name'>{wordsOf('loadPath').demandPart.work}</span>
       </summary>
       {open && (
         <div className='pad'>
@@ -41,6 +48,7 @@ const Work = ({ demand }: { demand: Demand }) => {
 
 /** Where an estimated uplift comes from: every wind case tried at each post, the one that governs, and what the estimate leaves out. */
 export const DemandPart = ({ demand }: { demand: Demand }) => {
+  const words = wordsOf('loadPath').demandPart
   const { say } = useUnits()
   const { uplift } = demand.governing
   return (
@@ -65,7 +73,7 @@ export const DemandPart = ({ demand }: { demand: Demand }) => {
                     {caseWords(one)}
                     {governs && (
                       <span className='case-governs'>
-                        {text.app.answers.governs}: {combinationWords(one.uplift.combination)}
+                        {wordsOf('app').answers.governs}: {combinationWords(one.uplift.combination)}
                       </span>
                     )}
                   </th>
@@ -81,7 +89,7 @@ export const DemandPart = ({ demand }: { demand: Demand }) => {
         {demand.notes.map((note) => (
           <li key={note}>{noteWords(note)}</li>
         ))}
-        <li>{late.loadPath.noSeismic}</li>
+        <li>{wordsOf('loadPath').noSeismic}</li>
       </ul>
     </>
   )

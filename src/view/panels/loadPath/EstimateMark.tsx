@@ -1,4 +1,5 @@
-import { text } from '../../../text/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 
 /** Stands beside every number that rests on an estimate of the loads. */
-export const EstimateMark = ({ shown }: { shown: boolean }) => (shown ? <span className='estimate-mark'>{text.app.loads.mark}</span> : null)
+export const EstimateMark = ({ shown }: { shown: boolean }) =>
+  shown ? <span className='estimate-mark'>{wordsOf('app').loads.mark}</span> : null

@@ -1,13 +1,10 @@
 import { leastYieldMode } from '../../../core/derive/lettingGo.ts'
 import type { Check } from '../../../core/model/worked.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords, reasonWords } from '../answers/words.ts'
 import { wouldVerify } from './linkWords.ts'
 import { WorkPad } from './WorkPad.tsx'
-
-const words = late.loadPath
 
 /** The last line: what is asked over what there is. */
 const Ratio = ({ check }: { check: Check }) => {
@@ -16,7 +13,7 @@ const Ratio = ({ check }: { check: Check }) => {
   if (ratio === undefined || !demand || !allowable) return null
   return (
     <p className='pad-ratio'>
-      <span>{text.app.answers.ratio}</span>
+      <span>{wordsOf('app').answers.ratio}</span>
       <span>
         {say(demand.value, demand.quantity)} / {say(allowable.value, allowable.quantity)} = <strong>{ratio.toFixed(2)}</strong>
       </span>
@@ -26,6 +23,7 @@ const Ratio = ({ check }: { check: Check }) => {
 
 /** What a check says, why it may or may not be counted, and its work. `isInPath` is false for a link of a path without a number: no ratio then. */
 export const LinkPad = ({ check, isInPath = true }: { check: Check; isInPath?: boolean }) => {
+  const words = wordsOf('loadPath')
   const steps = [...check.worked, ...(check.allowable ? [check.allowable] : []), ...(check.demand ? [check.demand] : [])]
   const isCounted = check.counted !== 'not counted'
   const least = leastYieldMode(check)
@@ -37,7 +35,7 @@ export const LinkPad = ({ check, isInPath = true }: { check: Check; isInPath?: b
       {plain !== '' && <p>{plain}</p>}
       {why !== '' && (
         <p>
-          <strong>{isCounted ? text.app.answers.whyCounted : text.app.answers.whyNot}</strong> {why}
+          <strong>{isCounted ? wordsOf('app').answers.whyCounted : wordsOf('app').answers.whyNot}</strong> {why}
         </p>
       )}
       {would !== '' && (

@@ -2,8 +2,7 @@ import type { ReactNode } from 'react'
 import type { Check } from '../../../core/model/worked.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { Axis } from './Axis.tsx'
 import { BarPatterns } from './Bar.tsx'
@@ -18,8 +17,6 @@ import { GivenReason, SoilWays } from './SoilWays.tsx'
 import { WhatChanges } from './WhatChanges.tsx'
 import './chart.css'
 import './loadPath.css'
-
-const words = late.loadPath
 
 const fixedRole: Partial<Readonly<Record<Check['group'], Role>>> = {
   'uplift-post': 'wood',
@@ -41,6 +38,7 @@ const Part = ({ title, help, children }: { title: string; help: string; children
 
 /** The load path: what pulls, every link from the post down into the ground on one scale, and what would change it. */
 export const LoadPath = () => {
+  const words = wordsOf('loadPath')
   const result = useResult()
   const system = usePier((state) => state.view.units)
   const chain = chainView(result)
@@ -62,7 +60,7 @@ export const LoadPath = () => {
           {chain.groups.map(({ group, links }) => (
             <li key={group} className='chart-group'>
               <span className={`chart-strip role-${roleOf(group, links[0]?.check.where ?? [], result)}`} aria-hidden='true' />
-              <h4>{text.app.answers.groups[group]}</h4>
+              <h4>{wordsOf('app').answers.groups[group]}</h4>
               <ul>
                 {links.map((link) => (
                   <ChartLinkRow key={link.check.id} link={link} scale={scale} chain={chain} judged={judged} />

@@ -1,15 +1,12 @@
 import type { SourceId } from '../../../core/engineering/sources.ts'
 import type { Term, Worked } from '../../../core/model/worked.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Formula } from '../answers/Formula.tsx'
 import { answerWords, termWords } from '../answers/words.ts'
 import { StandingMark } from '../answers/WorkedDetails.tsx'
 import { numbersIn } from './numbersIn.ts'
 import { type PadNumber, padNumber, padSystem, padTex, padUnits, termNumber } from './padUnits.ts'
-
-const words = late.loadPath.pad
 
 type Props = Readonly<{
   worked: Worked
@@ -26,6 +23,7 @@ const printed = ({ text: digits, unit }: PadNumber): string =>
 
 /** One number of a calculation: its name, its formula, the formula with its numbers, and what comes of it. */
 export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Props) => {
+  const words = wordsOf('loadPath').pad
   const { figure, system } = useUnits()
   const padIn = padSystem(worked, system)
   const units = padUnits(worked, padIn)
@@ -51,7 +49,7 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
       {padIn !== system && <p className='quiet'>{words.writtenFor}</p>}
       {terms.length > 0 && (
         <table className='terms'>
-          <caption className='spoken'>{text.app.answers.inputs}</caption>
+          <caption className='spoken'>{wordsOf('app').answers.inputs}</caption>
           <tbody>
             {terms.map((term) => (
               <tr key={term.symbol + term.name}>
@@ -65,7 +63,7 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
           </tbody>
         </table>
       )}
-      {worked.method === 'integrated' && <p className='quiet'>{late.glossary.integrated}</p>}
+      {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated}</p>}
     </section>
   )
 }

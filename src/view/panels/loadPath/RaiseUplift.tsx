@@ -2,20 +2,19 @@ import { useEffect, useId } from 'react'
 import { lettingGo } from '../../../core/derive/lettingGo.ts'
 import { setPull } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import type { ChainView } from './chainView.ts'
 import { usePulling, wantsStill } from './usePulling.ts'
-
-const words = late.loadPath.raise
 const places = 200
 /** The slider goes a little past where the path lets go, and past what is asked. */
 const past = 1.1
 
 /** How the link that governs would let go, once the pull has reached what it holds. Said aloud only then. */
 const Outcome = ({ chain, pull, holds }: { chain: ChainView; pull: number; holds: number }) => {
+  const words = wordsOf('loadPath').raise
   const result = useResult()
   const { say } = useUnits()
   const link = chain.governing?.id ?? ''
@@ -28,7 +27,7 @@ const Outcome = ({ chain, pull, holds }: { chain: ChainView; pull: number; holds
         {found && (
           <div className='lets-go'>
             <p>
-              <strong>{words.letsGo(say(holds, 'force'), name)}</strong> {late.lettingGo[found.how]}
+              <strong>{words.letsGo(say(holds, 'force'), name)}</strong> {wordsOf('loadPath').lettingGo[found.how]}
             </p>
             <p className='quiet'>{words.illustrative}</p>
           </div>
@@ -40,6 +39,7 @@ const Outcome = ({ chain, pull, holds }: { chain: ChainView; pull: number; holds
 
 /** A pull on the post that is no load of the pier: by hand, or by itself. Each bar of the chart fills with it. */
 export const RaiseUplift = ({ chain }: { chain: ChainView }) => {
+  const words = wordsOf('loadPath').raise
   const id = useId()
   const { say } = useUnits()
   const pull = usePier((state) => state.view.pull)

@@ -5,18 +5,17 @@ import { longestReason } from '../../../core/spec/judgement.ts'
 import { soilMechanisms } from '../../../core/spec/pier/pier.ts'
 import { judge } from '../../../state/actions/judgement.ts'
 import { pierStore } from '../../../state/store.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import { FieldIssues } from '../inputs/FieldNotes.tsx'
 import type { ChainView, ChartLink } from './chainView.ts'
-
-const words = late.loadPath.soil
 const mechanismOf = (id: string): SoilMechanism | null => soilMechanisms.find((one) => one === id) ?? null
 
 /** Asks for the reason. Without one nothing changes. */
 const ReasonForm = ({ mechanism, onDone }: { mechanism: SoilMechanism; onDone: () => void }) => {
+  const words = wordsOf('loadPath').soil
   const id = useId()
   const system = usePier((state) => state.view.units)
   const [reason, setReason] = useState('')
@@ -57,6 +56,7 @@ const ReasonForm = ({ mechanism, onDone }: { mechanism: SoilMechanism; onDone: (
 
 /** What was typed, beside the number that rests on it. */
 export const GivenReason = ({ inUse }: { inUse: string }) => {
+  const words = wordsOf('loadPath').soil
   const { judgement } = useSpec()
   const isLooking = useIsLooking()
   if (judgement === null) return null
@@ -78,6 +78,7 @@ export const GivenReason = ({ inUse }: { inUse: string }) => {
 
 /** Every way to count the ground that could be worked out, least first, and the form that asks why another may be used. */
 export const SoilWays = ({ chain }: { chain: ChainView }) => {
+  const words = wordsOf('loadPath').soil
   const { say } = useUnits()
   const name = useId()
   const isLooking = useIsLooking()

@@ -3,20 +3,20 @@ import type { WhatIf } from '../../../core/derive/whatIf/whatIf.ts'
 import { seenDocument } from '../../../state/derived.ts'
 import { applySuggestion } from '../../../state/suggestions.ts'
 import { pierStore } from '../../../state/store.ts'
-import { late } from '../../../text/late.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import type { ChainView } from './chainView.ts'
 import { useSuggestions } from './useSuggestions.ts'
-
-const words = late.loadPath.changes
-const changeWords = (id: string): string => (Object.hasOwn(late.changes, id) ? late.changes[id as keyof typeof late.changes] : id)
+const changeWords = (id: string): string =>
+  Object.hasOwn(wordsOf('loadPath').tries, id) ? wordsOf('loadPath').tries[id as keyof Words['loadPath']['tries']] : id
 
 /** A gain of less than this share of what the pier holds now is next to no change. */
 const little = 0.01
 
 const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; governing: string | null; onTry: () => void }) => {
+  const words = wordsOf('loadPath').changes
   const { say } = useUnits()
   const isLooking = useIsLooking()
   const label = changeWords(one.id)
@@ -40,6 +40,7 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
 
 /** What would change the number most, each tried alone, each to be built with one touch and taken back with another. */
 export const WhatChanges = ({ chain }: { chain: ChainView }) => {
+  const words = wordsOf('loadPath').changes
   const spec = usePier((state) => (state.draft === null ? seenDocument(state).spec : null))
   const found = useSuggestions(spec)
   const [tried, setTried] = useState('')

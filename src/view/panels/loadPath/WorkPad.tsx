@@ -1,6 +1,6 @@
 import type { SourceId } from '../../../core/engineering/sources.ts'
 import type { Term, Worked } from '../../../core/model/worked.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { SourceLine } from '../answers/WorkedDetails.tsx'
 import { PadStep } from './PadStep.tsx'
 import './pad.css'
@@ -45,7 +45,7 @@ export const WorkPad = ({ steps, result, least = null, sources = [] }: Props) =>
       ))}
       {listed.length > 0 && (
         <div className='source-list'>
-          <h5>{late.loadPath.pad.sources}</h5>
+          <h5>{wordsOf('loadPath').pad.sources}</h5>
           <ol className='pad-sources'>
             {listed.map((id) => (
               <SourceLine key={id} id={id} />

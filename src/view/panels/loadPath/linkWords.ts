@@ -1,12 +1,8 @@
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import type { Say } from '../../hooks/useUnits.ts'
 import { reasonWords } from '../answers/words.ts'
 import type { MarkName } from '../Mark.tsx'
 import type { ChainView, ChartLink } from './chainView.ts'
-
-const words = late.loadPath
-const verdicts = text.app.verdicts
 
 /** One word or a few about how a link stands; `tone` colours it as its mark. A quiet one is only spoken: the key of the chart shows it. */
 export type LinkWord = Readonly<{ text: string; tone?: MarkName | 'governs'; isQuiet?: true }>
@@ -22,11 +18,13 @@ export function linkWords(
   judged: string | null,
   say: Say,
 ): readonly LinkWord[] {
+  const words = wordsOf('loadPath')
+  const verdicts = wordsOf('app').verdicts
   if (place === 'bound') return [{ text: words.noMoreThan(say(holds ?? 0, 'force')), tone: 'bound' }]
   // The reason that stands below it says so in full.
   if (check.counted === 'not counted') return [{ text: verdicts.unverified, tone: 'unverified', isQuiet: true }]
   const said: LinkWord[] = []
-  if (isShort) said.push({ text: text.app.answers.below[chain.isEstimate ? 'estimated' : 'entered'], tone: 'short' })
+  if (isShort) said.push({ text: wordsOf('app').answers.below[chain.isEstimate ? 'estimated' : 'entered'], tone: 'short' })
   said.push(
     check.counted === 'counted'
       ? { text: verdicts.counted, tone: 'counted', isQuiet: true }
@@ -34,7 +32,7 @@ export function linkWords(
   )
   if (place === 'spare') said.push({ text: words.spare })
   if (check.id === judged) said.push({ text: words.byJudgement })
-  if (governs) said.push({ text: text.app.answers.governs, tone: 'governs' })
+  if (governs) said.push({ text: wordsOf('app').answers.governs, tone: 'governs' })
   return said
 }
 
@@ -43,4 +41,4 @@ export const whyNot = ({ check }: ChartLink): string => (check.counted === 'not 
 
 /** What would make it verifiable; '' where nothing is known that would. */
 export const wouldVerify = (why: string | undefined): string =>
-  why !== undefined && Object.hasOwn(late.verifiable, why) ? late.verifiable[why as keyof typeof late.verifiable] : ''
+  why !== undefined && Object.hasOwn(wordsOf('verifiable'), why) ? wordsOf('verifiable')[why as keyof Words['verifiable']] : ''

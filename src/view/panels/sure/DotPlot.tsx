@@ -1,6 +1,6 @@
 import { dotsOf, outOf } from '../../../core/uncertainty/summary.ts'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
-import { sure } from '../../../text/en/sure.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { roundValues, scaleOf } from './scale.ts'
 import { wholeNumber } from './sureWords.ts'
@@ -42,6 +42,7 @@ const placed = (x: number, side: 'left' | 'right' | 'over'): Readonly<{ x: numbe
 
 /** A hundred dots heaped over what the tries hold, with the range that 900 in 1,000 lie in, and the load. */
 export const DotPlot = ({ result, quantiles }: { result: SpreadOfUplift; quantiles: Quantiles }) => {
+  const sure = wordsOf('sure')
   const { say, bare, system } = useUnits()
   const { allowable, asEntered, study, without } = result
   const demand = study.demand ?? null
@@ -132,6 +133,7 @@ export const DotPlot = ({ result, quantiles }: { result: SpreadOfUplift; quantil
 
 /** What the marks of the chart mean, and its numbers as a table. */
 export const DotPlotNotes = ({ result, quantiles }: { result: SpreadOfUplift; quantiles: Quantiles }) => {
+  const sure = wordsOf('sure')
   const { say } = useUnits()
   const { study, without, asEntered } = result
   const rows = [

@@ -1,6 +1,6 @@
 import { inThousand, outOf } from '../../../core/uncertainty/summary.ts'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
-import { sure } from '../../../text/en/sure.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { answerWords } from '../answers/words.ts'
 import { withoutWords, wholeNumber } from './sureWords.ts'
 
@@ -10,7 +10,12 @@ const cell = 8
 
 /** A hundred boxes, the same for every row, of which some are filled. */
 const Boxes = ({ filled, isHollow }: { filled: number; isHollow: boolean }) => (
-  <svg className='sure-boxes' viewBox={`0 0 ${perRow * cell} ${(total / perRow) * cell}`} role='img' aria-label={sure.links.spoken(filled)}>
+  <svg
+    className='sure-boxes'
+    viewBox={`0 0 ${perRow * cell} ${(total / perRow) * cell}`}
+    role='img'
+    aria-label={wordsOf('sure').links.spoken(filled)}
+  >
     {Array.from({ length: total }, (_, i) => (
       <rect
         // biome-ignore lint/suspicious/noArrayIndexKey: boxes are all alike and never change places
@@ -27,6 +32,7 @@ const Boxes = ({ filled, isHollow }: { filled: number; isHollow: boolean }) => (
 
 /** Which link set the number, how often out of the same total. Tries without a number have rows of their own. */
 export const LinkCounts = ({ result: { governing, without, study } }: { result: SpreadOfUplift }) => {
+  const sure = wordsOf('sure')
   const rows = [
     ...governing.map(({ id, count }) => ({ id, count, name: answerWords(id).label, isHollow: false })),
     ...without.map(({ id, count }) => ({ id: `without ${id}`, count, name: withoutWords(id), isHollow: true })),

@@ -4,7 +4,7 @@ import { reshaped, type Spread, type SpreadKind, spreadProblem } from '../../../
 import type { Input } from '../../../core/uncertainty/inputs.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { setSpread, setVaries, sureStore } from '../../../state/sure.ts'
-import { sure } from '../../../text/en/sure.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { StandingMark } from '../answers/WorkedDetails.tsx'
 import { Mark } from '../Mark.tsx'
@@ -12,7 +12,7 @@ import { AmountBox } from './AmountBox.tsx'
 import { drawnFigure, drawnRange, usualDraws } from './figures.ts'
 import { inputWords } from './sureWords.ts'
 
-type Figure = keyof typeof sure.figures
+type Figure = keyof Words['sure']['figures']
 /** The figures of each shape, in the order in which they are asked for. */
 const figuresOf: Readonly<Record<SpreadKind, readonly Figure[]>> = {
   normal: ['middle', 'sd', 'low', 'high'],
@@ -23,6 +23,7 @@ const figuresOf: Readonly<Record<SpreadKind, readonly Figure[]>> = {
 
 /** One assumed range: whether the input varies, where most of its draws lie, and on demand its shape and figures. */
 export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; input: Input; spec: PierSpec }) => {
+  const sure = wordsOf('sure')
   const id = useId()
   const units = useUnits()
   const [isOpen, setIsOpen] = useState(false)
@@ -95,6 +96,7 @@ const RangeForm = ({
   entered: string
   hasFigure: boolean
 }) => {
+  const sure = wordsOf('sure')
   const id = useId()
   const { plain, why: reason } = inputWords(input.id)
   const quantity = input.as === 'times' ? 'ratio' : input.quantity

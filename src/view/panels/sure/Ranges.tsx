@@ -2,12 +2,13 @@ import { inputsOf } from '../../../core/uncertainty/inputs.ts'
 import { startingAssumptions } from '../../../core/uncertainty/assumptions.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { restoreAssumptions, sureStore } from '../../../state/sure.ts'
-import { sure } from '../../../text/en/sure.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { RangeRow } from './RangeRow.tsx'
 import { useSure } from './useSure.ts'
 
 /** What is assumed about every input that this pier has, each changed in place. */
 export const Ranges = ({ spec }: { spec: PierSpec }) => {
+  const sure = wordsOf('sure')
   const assumptions = useSure((state) => state.assumptions)
   return (
     <div className='sure-part'>

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react'
 import { greatestSeed } from '../../../core/uncertainty/randomNumbers.ts'
 import { setSamples, setSeed, stopStudy, sureStore } from '../../../state/sure.ts'
-import { sure } from '../../../text/en/sure.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { Mark } from '../Mark.tsx'
 import { wholeNumber } from './sureWords.ts'
 import { useSure } from './useSure.ts'
@@ -10,6 +10,7 @@ const choices = [2_000, 20_000, 100_000]
 
 /** How many tries, from which seed, how far they are, and the way to stop them. */
 export const RunBar = ({ isStale, onRun }: { isStale: boolean; onRun: () => void }) => {
+  const sure = wordsOf('sure')
   const id = useId()
   const samples = useSure((state) => state.samples)
   const run = useSure((state) => state.run)
@@ -65,6 +66,7 @@ export const RunBar = ({ isStale, onRun }: { isStale: boolean; onRun: () => void
 }
 
 const SeedBox = ({ id }: { id: string }) => {
+  const sure = wordsOf('sure')
   const seed = useSure((state) => state.seed)
   const [typed, setTyped] = useState<string | null>(null)
   const [isBad, setIsBad] = useState(false)

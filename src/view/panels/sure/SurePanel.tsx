@@ -4,12 +4,11 @@ import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { seenDocument } from '../../../state/derived.ts'
 import { isSameQuestion, questionOf, runStudy, stopStudy, sureStore } from '../../../state/sure.ts'
-import { sure } from '../../../text/en/sure.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords, reasonWords } from '../answers/words.ts'
 import { Verdict } from '../Mark.tsx'
-import { text } from '../../../text/index.ts'
 import { DotPlot, DotPlotNotes } from './DotPlot.tsx'
 import { LinkCounts } from './LinkCounts.tsx'
 import { Ranges } from './Ranges.tsx'
@@ -59,6 +58,7 @@ export const SurePanel = ({ demand = null }: { demand?: number | null }) => {
 
 /** A link that may not be counted leaves nothing to spread. */
 const Unverified = ({ links }: { links: readonly string[] }) => {
+  const sure = wordsOf('sure')
   const { checks } = useResult()
   return (
     <div className='sure-part'>
@@ -69,7 +69,7 @@ const Unverified = ({ links }: { links: readonly string[] }) => {
       <ul className='bullets'>
         {links.map((id) => (
           <li key={id}>
-            <strong>{answerWords(id).label}:</strong> {text.app.verdicts.unverified.toLowerCase()}.{' '}
+            <strong>{answerWords(id).label}:</strong> {wordsOf('app').verdicts.unverified.toLowerCase()}.{' '}
             {reasonWords(checks.find((check) => check.id === id)?.why)}
           </li>
         ))}
@@ -79,6 +79,7 @@ const Unverified = ({ links }: { links: readonly string[] }) => {
 }
 
 const Spread = ({ result, spec, isStale }: { result: SpreadOfUplift; spec: PierSpec; isStale: boolean }) => {
+  const sure = wordsOf('sure')
   const { say, bare } = useUnits()
   const { quantiles, without, study, below, asEntered, allowable } = result
   const range = quantiles && ([bare(quantiles.low, 'force'), unbroken(say(quantiles.high, 'force'))] as const)

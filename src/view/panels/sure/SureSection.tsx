@@ -1,11 +1,16 @@
-import { lazy, Suspense, useState } from 'react'
-import { sureSection } from '../../../text/en/sureSection.ts'
+import { Suspense, useState } from 'react'
+import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
+import { lazyPage } from '../../lazyPage.ts'
 
-const SurePanel = lazy(() => import('./SurePanel.tsx').then((module) => ({ default: module.SurePanel })))
+const SurePanel = lazyPage(
+  () => import('./SurePanel.tsx').then((module) => module.SurePanel),
+  ['answers', 'glossary', 'reasons', 'sure', 'terms'],
+)
 
 /** The study of ranges as a section of the answers: loaded, and worked out, once it is opened. */
 export const SureSection = () => {
+  const sureSection = wordsOf('entrances').sure
   const [isOpen, setIsOpen] = useState(false)
   const { uplift } = useResult().demand
   return (

@@ -1,6 +1,6 @@
 import type { SpreadOfUplift, Swing } from '../../../core/uncertainty/sureResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
-import { sure } from '../../../text/en/sure.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { drawnFigure, inputOf } from './figures.ts'
 import { type Scale, scaleOf } from './scale.ts'
@@ -29,6 +29,7 @@ const Bar = ({ swing: { allowable }, asEntered, scale }: { swing: Swing; asEnter
 
 /** What each input does by itself, widest first, in one table that reads without the bars. */
 export const Swings = ({ result, spec }: { result: SpreadOfUplift; spec: PierSpec }) => {
+  const sure = wordsOf('sure')
   const units = useUnits()
   const { swings, asEntered } = result
   const moving = swings.filter((swing) => !isStill(swing, asEntered))

@@ -1,12 +1,12 @@
 import type { JointResult } from '../../../core/model/moistureResult.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Numbers } from './Numbers.tsx'
 
 /** The joint that opens as the wood dries. */
 export const JointAnswers = ({ joint }: { joint: JointResult | null }) => {
   const { say } = useUnits()
-  const words = late.moisture.joint
+  const words = wordsOf('moisture').joint
   const numbers = joint ? [...joint.gaps, joint.volume, joint.conductivity, ...joint.against, joint.capillaryHold] : []
   return (
     <>

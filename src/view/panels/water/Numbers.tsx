@@ -1,5 +1,5 @@
 import type { Worked } from '../../../core/model/worked.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { WorkedDetails } from '../answers/WorkedDetails.tsx'
 
 /** Numbers behind a plain answer, folded: each opens down to its formula and source. */
@@ -8,7 +8,7 @@ export const Numbers = ({ of }: { of: readonly (Worked | null)[] }) => {
   if (numbers.length === 0) return null
   return (
     <details className='water-numbers'>
-      <summary>{late.moisture.numbers(String(numbers.length))}</summary>
+      <summary>{wordsOf('moisture').numbers(String(numbers.length))}</summary>
       {numbers.map((one) => (
         <WorkedDetails key={one.id} worked={one} />
       ))}

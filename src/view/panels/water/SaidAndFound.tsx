@@ -1,12 +1,11 @@
 import { type Finding, weighedClaims } from '../../../core/derive/evidence.ts'
 import type { WoodTouch } from '../../../core/engineering/tables/contactWetness.ts'
-import { compare } from '../../../text/en/compare.ts'
-import { late } from '../../../text/late.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import { rowOf } from '../answers/answerWords.ts'
 import { StandingMark } from '../answers/StandingMark.tsx'
 
 /** A claim, the touches it speaks of, and the sentence that puts it right. */
-const about: readonly Readonly<{ id: string; touches: readonly WoodTouch[]; trap: keyof typeof late.moisture.traps }>[] = [
+const about: readonly Readonly<{ id: string; touches: readonly WoodTouch[]; trap: keyof Words['moisture']['traps'] }>[] = [
   { id: 'concrete-rots-posts', touches: ['concrete', 'joint'], trap: 'trap-concrete-rots-posts' },
   { id: 'concrete-protects-posts', touches: ['concrete', 'joint'], trap: 'trap-concrete-protects-posts' },
   { id: 'gravel-drains-the-hole', touches: ['gravel', 'granular'], trap: 'trap-gravel-drains-the-hole' },
@@ -18,7 +17,7 @@ const Rows = ({ title, rows }: { title: string; rows: readonly Row[] }) => (
   <>
     <h6>{title}</h6>
     {rows.length === 0 ? (
-      <p>{late.moisture.said.nothing}</p>
+      <p>{wordsOf('moisture').said.nothing}</p>
     ) : (
       <ul>
         {rows.map(({ id, says, standing }) => (
@@ -32,19 +31,19 @@ const Rows = ({ title, rows }: { title: string; rows: readonly Row[] }) => (
 )
 
 const found = (list: readonly Finding[]): Row[] =>
-  list.map(({ id, standing }) => ({ id, says: rowOf<string>(compare.findings, id) ?? id, standing }))
-const missed = (list: readonly string[]): Row[] => list.map((id) => ({ id, says: rowOf<string>(compare.missing, id) ?? id }))
+  list.map(({ id, standing }) => ({ id, says: rowOf<string>(wordsOf('compare').findings, id) ?? id, standing }))
+const missed = (list: readonly string[]): Row[] => list.map((id) => ({ id, says: rowOf<string>(wordsOf('compare').missing, id) ?? id }))
 
 /** One claim of the trade, folded: the sentence that puts it right, what speaks for it, what against, and what nobody found. */
 export const SaidOf = ({ id, right }: { id: string; right: string }) => {
-  const words = late.moisture.said
+  const words = wordsOf('moisture').said
   const claim = weighedClaims.find((one) => one.id === id)
   if (!claim) return null
   return (
     <details className='worked'>
       <summary>
         <span className='worked-name'>
-          {words.trade}: “{rowOf<string>(compare.claims, id) ?? id}”
+          {words.trade}: “{rowOf<string>(wordsOf('compare').claims, id) ?? id}”
         </span>
       </summary>
       <div className='worked-body said'>
@@ -63,9 +62,9 @@ export const SaidAndFound = ({ touches }: { touches: readonly WoodTouch[] }) => 
   if (shown.length === 0) return null
   return (
     <>
-      <h4>{late.moisture.said.title}</h4>
+      <h4>{wordsOf('moisture').said.title}</h4>
       {shown.map(({ id, trap }) => (
-        <SaidOf key={id} id={id} right={late.moisture.traps[trap]} />
+        <SaidOf key={id} id={id} right={wordsOf('moisture').traps[trap]} />
       ))}
     </>
   )

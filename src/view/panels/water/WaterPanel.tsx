@@ -1,7 +1,7 @@
 import { useDeferredValue, useMemo } from 'react'
 import { deriveMoisture } from '../../../core/derive/moisture/deriveMoisture.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useShownSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { WorkedDetails } from '../answers/WorkedDetails.tsx'
@@ -17,7 +17,7 @@ const Answers = ({ spec }: { spec: PierSpec }) => {
   const result = useMemo(() => deriveMoisture(spec), [spec])
   const { say } = useUnits()
   const { profile, shares, wetAndAiry, joint, top, groundline, fringe } = result
-  const words = late.moisture
+  const words = wordsOf('moisture')
   const rises = fringe ? [fringe.low, fringe.high].filter((one) => one !== null) : []
   return (
     <div className='water'>

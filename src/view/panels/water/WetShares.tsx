@@ -1,5 +1,5 @@
 import type { WetShare } from '../../../core/model/moistureResult.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Drops } from './WetnessList.tsx'
 
@@ -10,7 +10,7 @@ export const WetShares = ({ shares }: { shares: readonly WetShare[] }) => {
   if (present.length === 0) return null
   return (
     <>
-      <h5>{late.moisture.shares}</h5>
+      <h5>{wordsOf('moisture').shares}</h5>
       <div className='wet-bar' aria-hidden='true'>
         {present.map((one) => (
           <span key={one.wetness} className={`wet-part wet-${one.wetness}`} style={{ width: `${100 * one.share}%` }} />
@@ -20,7 +20,7 @@ export const WetShares = ({ shares }: { shares: readonly WetShare[] }) => {
         {present.map((one) => (
           <div key={one.wetness}>
             <dt>
-              <Drops wetness={one.wetness} /> {late.moisture.wetness[one.wetness]}
+              <Drops wetness={one.wetness} /> {wordsOf('moisture').wetness[one.wetness]}
             </dt>
             <dd>{say(one.area, 'area')}</dd>
           </div>

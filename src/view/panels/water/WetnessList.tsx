@@ -1,6 +1,5 @@
 import type { PostSide, WetStretch } from '../../../core/model/moistureResult.ts'
-import { text } from '../../../text/index.ts'
-import { late } from '../../../text/late.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { isSame } from '../answers/sideWords.ts'
 import { StandingMark } from '../answers/StandingMark.tsx'
@@ -39,7 +38,7 @@ export const Drops = ({ wetness }: { wetness: WetStretch['wetness'] }) => (
 /** What touches the wood, top down, how wet it keeps it, and how long that stretch is on each side. */
 export const WetnessList = ({ profile }: { profile: readonly WetStretch[] }) => {
   const { say } = useUnits()
-  const words = late.moisture
+  const words = wordsOf('moisture')
   return (
     <ol className='wet-list'>
       {kindsOf(profile).map(({ key, first, length }) => (
@@ -54,7 +53,7 @@ export const WetnessList = ({ profile }: { profile: readonly WetStretch[] }) => 
           <dl className='wet-sides'>
             {(isSame(sides.map((side) => length[side])) ? (['axis'] as const) : sides).map((side, _, { length: shown }) => (
               <div key={side}>
-                <dt>{shown === 1 ? text.app.answers.sides.all : words.sides[side]}</dt>
+                <dt>{shown === 1 ? wordsOf('app').answers.sides.all : words.sides[side]}</dt>
                 <dd className='number'>{length[side] > 1e-6 ? say(length[side], 'length') : '–'}</dd>
               </div>
             ))}

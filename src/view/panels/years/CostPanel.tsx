@@ -8,8 +8,7 @@ import type { FillId, PierSpec } from '../../../core/model/spec.ts'
 import { withChoice } from '../../../core/spec/choose.ts'
 import { priceNames, pricePath } from '../../../core/spec/pier/life.ts'
 import { visibleFields } from '../../../core/spec/fields.ts'
-import { text } from '../../../text/index.ts'
-import { years } from '../../../text/en/years.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { NumberField } from '../inputs/NumberField.tsx'
@@ -18,13 +17,13 @@ import { fieldWords } from './fieldWords.ts'
 import { Numbers } from './Numbers.tsx'
 import './years.css'
 
-const words = years.cost
-
 /** The same pier, filled another way. */
 const builtAs = (spec: PierSpec, kind: FillId): PierSpec => (spec.fill.kind === kind ? spec : withChoice(spec, 'fill.kind', kind))
 
 /** Two prices of one method, and what they come to over the years. */
 const Method = ({ spec, kind }: Readonly<{ spec: PierSpec; kind: FillId }>) => {
+  const years = wordsOf('years')
+  const words = wordsOf('years').cost
   const { say } = useUnits()
   const built = builtAs(spec, kind)
   const life = deriveLife(built)
@@ -36,7 +35,7 @@ const Method = ({ spec, kind }: Readonly<{ spec: PierSpec; kind: FillId }>) => {
   const isPriced = priceNames.every((name) => costs.prices[kind][name] !== null)
   return (
     <section className='years-method'>
-      <h4>{text.fills[kind].label}</h4>
+      <h4>{wordsOf('fills')[kind].label}</h4>
       {fields.map((field) => field.type === 'number' && <NumberField key={field.path} field={field} {...fieldWords(field.path)} />)}
       {cost.present && cost.yearly && cost.replacements ? (
         <dl className='pairs'>
@@ -69,6 +68,7 @@ const Method = ({ spec, kind }: Readonly<{ spec: PierSpec; kind: FillId }>) => {
 
 /** What each way of building costs over the years, from the reader's own prices alone. */
 export const CostPanel = () => {
+  const words = wordsOf('years').cost
   const shown = useSpec()
   const spec = useDeferredValue(shown)
   const common = visibleFields(shown).filter(({ path }) => /^costs(\.[a-z]+)?$/.test(path))

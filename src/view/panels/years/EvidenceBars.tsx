@@ -1,5 +1,5 @@
 import { shownRows } from '../../../core/derive/life/evidenceShown.ts'
-import { years } from '../../../text/en/years.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { evidenceText } from '../../time/lifeTexts.ts'
 import { yearsOf } from '../../time/timeFigures.ts'
 import { StandingMark } from '../answers/StandingMark.tsx'
@@ -19,19 +19,22 @@ export const YearBar = ({ low, high, isOpen }: Readonly<{ low: number; high: num
 )
 
 /** The rule over the bars. */
-export const YearRule = () => (
-  <svg className='years-rule' viewBox='0 0 360 24' role='img' aria-label={years.life.scale}>
-    <line x1={left} x2={right} y1='20' y2='20' />
-    {[0, 10, 20, 30, 40, 50, 60].map((year) => (
-      <g key={year}>
-        <line x1={x(year)} x2={x(year)} y1='16' y2='20' />
-        <text x={x(year)} y='12' textAnchor={year === 0 ? 'start' : year === last ? 'end' : 'middle'}>
-          {year === last ? `${year} ${years.life.unit}` : year}
-        </text>
-      </g>
-    ))}
-  </svg>
-)
+export const YearRule = () => {
+  const years = wordsOf('years')
+  return (
+    <svg className='years-rule' viewBox='0 0 360 24' role='img' aria-label={years.life.scale}>
+      <line x1={left} x2={right} y1='20' y2='20' />
+      {[0, 10, 20, 30, 40, 50, 60].map((year) => (
+        <g key={year}>
+          <line x1={x(year)} x2={x(year)} y1='16' y2='20' />
+          <text x={x(year)} y='12' textAnchor={year === 0 ? 'start' : year === last ? 'end' : 'middle'}>
+            {year === last ? `${year} ${years.life.unit}` : year}
+          </text>
+        </g>
+      ))}
+    </svg>
+  )
+}
 
 /** Rows of evidence, each with its place, its limits, and its life on the rule; a time that was only watched is drawn open. */
 export const EvidenceBars = ({ title, ids }: Readonly<{ title: string; ids: readonly string[] }>) => {

@@ -3,9 +3,7 @@ import { lookedFor, zeroFailureRows } from '../../../core/derive/life/evidenceSh
 import type { LifeResult } from '../../../core/model/timeResult.ts'
 import { visibleFields } from '../../../core/spec/fields.ts'
 import { lifeOf } from '../../../state/timeDerived.ts'
-import { life as lifeWords } from '../../../text/en/life.ts'
-import { time } from '../../../text/en/time.ts'
-import { years } from '../../../text/en/years.ts'
+import { type Words, wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { evidenceText, inspectionText, lackText } from '../../time/lifeTexts.ts'
 import { yearsOf, yearsText } from '../../time/timeFigures.ts'
@@ -16,9 +14,6 @@ import { BandFigure } from './BandFigure.tsx'
 import { EvidenceBars, YearBar, YearRule } from './EvidenceBars.tsx'
 import { Numbers } from './Numbers.tsx'
 import './years.css'
-
-const words = years.life
-const told = time.years
 
 const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string[] }>) =>
   lines.length > 0 && (
@@ -34,9 +29,10 @@ const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string
 
 /** Rows in which none failed, and how many could fail without such a sample showing it. */
 const zeroes = (life: LifeResult): readonly string[] =>
-  zeroFailureRows(life).map(({ id, failed, sample }) => `${evidenceText(id)} ${lifeWords.zero(String(failed), String(sample))}`)
+  zeroFailureRows(life).map(({ id, failed, sample }) => `${evidenceText(id)} ${wordsOf('life').zero(String(failed), String(sample))}`)
 
 const Range = ({ life: { estimated } }: Readonly<{ life: LifeResult }>) => {
+  const told = wordsOf('time').years
   if (estimated === null) return <p className='years-lead'>{told.noRange}</p>
   return (
     <>
@@ -49,17 +45,24 @@ const Range = ({ life: { estimated } }: Readonly<{ life: LifeResult }>) => {
   )
 }
 
-const Climate = ({ life: { climate, buriedHazard } }: Readonly<{ life: LifeResult }>) => (
-  <>
-    <h4>{words.climate}</h4>
-    {buriedHazard === 'high' && <p>{lifeWords.hazard.buried}</p>}
-    <p>{climate ? lifeWords.hazard.says(climate.index.value.toFixed(0), lifeWords.hazard[climate.hazard]) : words.noClimate}</p>
-    {climate && <p className='quiet'>{lifeWords.traps['trap-rain-day-definition']}</p>}
-  </>
-)
+const Climate = ({ life: { climate, buriedHazard } }: Readonly<{ life: LifeResult }>) => {
+  const words = wordsOf('years').life
+  const lifeWords = wordsOf('life')
+  return (
+    <>
+      <h4>{words.climate}</h4>
+      {buriedHazard === 'high' && <p>{lifeWords.hazard.buried}</p>}
+      <p>{climate ? lifeWords.hazard.says(climate.index.value.toFixed(0), lifeWords.hazard[climate.hazard]) : words.noClimate}</p>
+      {climate && <p className='quiet'>{lifeWords.traps['trap-rain-day-definition']}</p>}
+    </>
+  )
+}
 
 /** What may be said of the post's years: a range and what it rests on, the trade's figure beside it, what can be looked at. */
 export const LifePanel = () => {
+  const told = wordsOf('time').years
+  const words = wordsOf('years').life
+  const lifeWords = wordsOf('life')
   const spec = useDeferredValue(useSpec())
   const life = lifeOf(spec)
   const { inspection, ruleOfThumb } = life
@@ -106,7 +109,7 @@ export const LifePanel = () => {
         </p>
       )}
       <p className='quiet'>{lifeWords.traps['trap-stand-off-is-no-requirement']}</p>
-      <List title={words.missing} lines={lookedFor.map((id) => lifeWords.notFound[id as keyof typeof lifeWords.notFound])} />
+      <List title={words.missing} lines={lookedFor.map((id) => lifeWords.notFound[id as keyof Words['life']['notFound']])} />
       <Numbers of={life.worked} />
       <SourceList ids={life.sources} />
     </div>

@@ -2,9 +2,7 @@ import { useDeferredValue } from 'react'
 import type { DryMix, MixedConcrete } from '../../../core/model/timeResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { mixOf } from '../../../state/timeDerived.ts'
-import { life } from '../../../text/en/life.ts'
-import { time } from '../../../text/en/time.ts'
-import { years } from '../../../text/en/years.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { daysOf } from '../../time/timeFigures.ts'
@@ -16,11 +14,11 @@ import { SaidOf } from '../water/SaidAndFound.tsx'
 import { BandFigure } from './BandFigure.tsx'
 import { Numbers } from './Numbers.tsx'
 import './years.css'
-
-const words = years.mix
 const percent = (share: number) => `${Math.round(100 * share)}%`
 
 const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
+  const words = wordsOf('years').mix
+  const time = wordsOf('time')
   const { loadDay, share, added, air } = mix
   const reached = loadDay && { low: daysOf(loadDay.low), high: daysOf(loadDay.high) }
   const day = (value: number) => String(Math.ceil(value - 1e-9))
@@ -37,7 +35,7 @@ const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
       />
       <p className='years-lead'>
         {reached
-          ? time.month.reached(percent(share), years.range(day(reached.low), day(reached.high)))
+          ? time.month.reached(percent(share), wordsOf('years').range(day(reached.low), day(reached.high)))
           : time.month.notReached(percent(share))}
       </p>
       <p>
@@ -59,7 +57,7 @@ const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
           </dl>
         </>
       )}
-      <p className='quiet'>{life.traps['trap-three-hundred-drum-turns']}</p>
+      <p className='quiet'>{wordsOf('life').traps['trap-three-hundred-drum-turns']}</p>
       <h4>{words.air}</h4>
       <p>
         {least && most ? words.airIs(`${(100 * least.value).toFixed(1)}%`, `${(100 * most.value).toFixed(1)}%`) : words.airNotAsked}
@@ -70,6 +68,10 @@ const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
 }
 
 const Dry = ({ mix }: { mix: DryMix }) => {
+  const words = wordsOf('years').mix
+  const life = wordsOf('life')
+  const years = wordsOf('years')
+  const time = wordsOf('time')
   const { say, system } = useUnits()
   const water = (volume: number) => say(volume, 'volume', { unit: system === 'us' ? 'gal' : 'L' })
   const { wetting, wetted } = mix
@@ -138,7 +140,7 @@ export const MixPanel = () => {
   return (
     <div className='years'>
       {concrete === null ? (
-        <p>{time.month.none}</p>
+        <p>{wordsOf('time').month.none}</p>
       ) : concrete.as === 'mixed' ? (
         <Mixed mix={concrete} spec={spec} />
       ) : (

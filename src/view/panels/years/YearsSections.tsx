@@ -1,9 +1,19 @@
-import { type ComponentType, lazy, Suspense, useState } from 'react'
-import { yearsSections as words } from '../../../text/en/yearsSections.ts'
+import { type ComponentType, Suspense, useState } from 'react'
+import { wordsOf } from '../../../words/index.ts'
+import { lazyPage } from '../../lazyPage.ts'
 
-const MixPanel = lazy(() => import('./MixPanel.tsx').then((module) => ({ default: module.MixPanel })))
-const LifePanel = lazy(() => import('./LifePanel.tsx').then((module) => ({ default: module.LifePanel })))
-const CostPanel = lazy(() => import('./CostPanel.tsx').then((module) => ({ default: module.CostPanel })))
+const MixPanel = lazyPage(
+  () => import('./MixPanel.tsx').then((module) => module.MixPanel),
+  ['answers', 'compare', 'glossary', 'life', 'moisture', 'reasons', 'terms', 'time', 'years'],
+)
+const LifePanel = lazyPage(
+  () => import('./LifePanel.tsx').then((module) => module.LifePanel),
+  ['answers', 'compare', 'glossary', 'life', 'moisture', 'reasons', 'terms', 'time', 'years'],
+)
+const CostPanel = lazyPage(
+  () => import('./CostPanel.tsx').then((module) => module.CostPanel),
+  ['answers', 'glossary', 'reasons', 'terms', 'years'],
+)
 
 type Props = Readonly<{ title: string; help: string; Body: ComponentType }>
 
@@ -17,7 +27,7 @@ const OnceOpen = ({ title, help, Body }: Props) => {
         <p className='answer-help'>{help}</p>
       </summary>
       {isOpen && (
-        <Suspense fallback={<p className='quiet'>{words.loading}</p>}>
+        <Suspense fallback={<p className='quiet'>{wordsOf('entrances').years.loading}</p>}>
           <Body />
         </Suspense>
       )}
@@ -26,10 +36,13 @@ const OnceOpen = ({ title, help, Body }: Props) => {
 }
 
 /** Mix, years and cost as sections of the answers. */
-export const YearsSections = () => (
-  <>
-    <OnceOpen {...words.mix} Body={MixPanel} />
-    <OnceOpen {...words.life} Body={LifePanel} />
-    <OnceOpen {...words.cost} Body={CostPanel} />
-  </>
-)
+export const YearsSections = () => {
+  const words = wordsOf('entrances').years
+  return (
+    <>
+      <OnceOpen {...words.mix} Body={MixPanel} />
+      <OnceOpen {...words.life} Body={LifePanel} />
+      <OnceOpen {...words.cost} Body={CostPanel} />
+    </>
+  )
+}

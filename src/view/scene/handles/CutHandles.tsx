@@ -4,7 +4,7 @@ import { radians } from '../../../core/units/quantity.ts'
 import type { Cut } from '../../../core/model/solid.ts'
 import { setCut, widestCut } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
-import { scene as words } from '../../../text/en/scene.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import type { Pixel } from '../../section/ink.ts'
 import { draggedCut, type HandleId } from './cutDrag.ts'
@@ -41,6 +41,7 @@ function useCutWriter(): (cut: Cut) => void {
 
 /** Three handles on the ground: the two sides of the cut, and its middle, which turns it. Each is a slider for the keyboard. */
 export function CutHandles({ ground }: Readonly<{ ground: HandleGround }>) {
+  const words = wordsOf('scene')
   const cut = usePier((state) => state.view.cut)
   const write = useCutWriter()
   const drag = useRef<{ begun: Cut; last: Pixel; by: number } | null>(null)

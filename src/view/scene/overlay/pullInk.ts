@@ -1,4 +1,4 @@
-import { scene as words } from '../../../text/en/scene.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { takeSeat } from '../../section/dimensionInk.ts'
 import { type Box, type Ink, InkPot, type Pixel, type Plate } from '../../section/ink.ts'
 import { plateSize, type TypeSize, wrapped } from '../../section/typeSize.ts'
@@ -23,6 +23,7 @@ type PullPlace = Readonly<{
 export type PullInk = Readonly<{ ink: Ink; boxes: readonly Box[] }>
 
 const noteOf = (pulled: PullState): string | null => {
+  const words = wordsOf('scene')
   if (pulled.kind === 'letting-go') return words.pull.illustrative
   return pulled.kind === 'unverified' ? words.pull.unverified : null
 }
@@ -69,7 +70,7 @@ function drawArrow(pot: InkPot, boxes: Box[], share: number, { foot, size, figur
     [x + arrow.shaft, base],
   )
   boxes.push({ x: x - arrow.head, y: top, width: 2 * arrow.head, height: length })
-  const lines = [...words.pull.figure(figure)]
+  const lines = [...wordsOf('scene').pull.figure(figure)]
   const plate = plateSize(lines, size.figure, 'figure')
   add(pot, boxes, { x: x + arrow.head + 5, y: Math.max(4, top - 4), ...plate, id: 'pull', lines, kind: 'figure' })
 }

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useId, useRef, useState } from 'react'
 import { pointAt } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
-import { scene as words } from '../../../text/en/scene.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { zoneName } from '../../section/nameWishes.ts'
 import { useResult } from '../../hooks/usePier.ts'
 
@@ -9,6 +9,7 @@ const steps: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, A
 
 /** The parts as a list of buttons for keyboard and screen reader; the one in focus lights up in the picture. One stop for Tab, arrows inside. */
 export function PartList() {
+  const words = wordsOf('scene')
   const { zones } = useResult()
   const [at, setAt] = useState(0)
   const list = useRef<HTMLUListElement>(null)

@@ -4,6 +4,7 @@ import { drawBoxes } from './boxes.ts'
 import { drawDrawings, drawPictures } from './drawings.ts'
 import { giveLetters } from './letters.ts'
 import { drawListMarks, drawWords } from './words.ts'
+import { locale } from '../../../words/index.ts'
 
 /** Width and height [mm]. */
 const sizes: Readonly<Record<PaperName, [number, number]>> = { letter: [215.9, 279.4], a4: [210, 297] }
@@ -18,7 +19,7 @@ export async function sheetPdf(
 ): Promise<Blob> {
   const pdf = new jsPDF({ unit: 'mm', format: sizes[paper], compress: true, putOnlyUsedFonts: true })
   pdf.setDocumentProperties({ title, creator: madeWith })
-  pdf.setLanguage('en-US')
+  pdf.setLanguage(locale())
   await giveLetters(pdf)
   for (const [i, one] of papers.entries()) {
     if (i > 0) pdf.addPage(sizes[paper])

@@ -7,8 +7,8 @@ import { bracketKinds, fillKinds } from '../../../../src/core/kinds/index.ts'
 import type { PierSpec } from '../../../../src/core/model/spec.ts'
 import { defaultSpec } from '../../../../src/core/spec/defaults.ts'
 import { metres } from '../../../../src/core/units/quantity.ts'
-import { build } from '../../../../src/text/en/build.ts'
-import { standingCautions } from '../../../../src/text/en/cautions.ts'
+import { build } from '../../../../src/words/en/build.ts'
+import { cautions } from '../../../../src/words/en/cautions.ts'
 import { ofEach } from '../manyPiers.ts'
 
 describe('the steps of building', () => {
@@ -17,7 +17,7 @@ describe('the steps of building', () => {
     expect(keys.filter((key) => !Object.hasOwn(stepPractice, key))).toEqual([])
     const practices = Object.values(stepPractice)
     expect(practices.flatMap(({ checks }) => checks).filter((key) => !Object.hasOwn(build.checks, key))).toEqual([])
-    const dangers = new Set<string>(standingCautions.map(({ id }) => id))
+    const dangers = new Set<string>(cautions.standing.map(({ id }) => id))
     expect(practices.flatMap((one) => one.dangers ?? []).filter((key) => !dangers.has(key))).toEqual([])
     expect(Object.keys(build.mistakes).sort()).toEqual(mistakes.map(({ id }) => id).sort())
     expect(mistakes.flatMap(({ at }) => at).filter((key) => !Object.hasOwn(stepPractice, key))).toEqual([])
