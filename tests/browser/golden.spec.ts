@@ -1,0 +1,129 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import type { FillId } from '../../src/core/model/spec.ts'
+import { scene as words } from '../../src/text/en/scene.ts'
+import { fills } from '../../src/text/en/kinds.ts'
+import { type App, expect, test } from './app.ts'
+import { unpackBrowser } from './browserArchive.ts'
+import { type Difference, differenceOf, outlinesOf } from './goldenPicture.ts'
+import { browserFlags, environmentFor, whyUnfit } from './launch.ts'
+import { parts } from './names.ts'
+
+/**
+ * The 3D picture of each fill, held against one that is kept. The kept pictures hold for one build of one browser: the one that comes
+ * as an optional package, taken here wherever it runs. Any other build rounds edges and colours in its own way and is held to wider
+ * limits. GOLDEN_PICTURES=renew draws them anew.
+ */
+const folder = fileURLToPath(new URL('../golden/pictures', import.meta.url))
+const fileOf = (fill: FillId, what: 'picture' | 'outlines'): string =>
+  join(folder, what === 'picture' ? `${fill}.png` : `${fill}.outlines.png`)
+const isRenewed = process.env.GOLDEN_PICTURES === 'renew'
+
+/** The build that drew the pictures, and the parts that are told apart in each, in order. */
+type Listed = Readonly<{ browser: string; parts: Readonly<Record<string, readonly string[]>> }>
+const listFile = join(folder, 'pictures.json')
+const readList = (): Listed => (existsSync(listFile) ? JSON.parse(readFileSync(listFile, 'utf8')) : { browser: '', parts: {} })
+
+/** Share of the points that may differ by more than 12 of 255: of the whole picture, and inside the outline of each part. */
+const limits = { sameBuild: { whole: 0.0002, part: 0.05 }, otherBuild: { whole: 0.01, part: 0.15 } } as const
+const size = { width: 640, height: 480 } as const
+
+test.use({
+  viewport: { ...size },
+  contextOptions: { reducedMotion: 'reduce' },
+  launchOptions: [
+    async ({ launchOptions }, use) => {
+      const packed = unpackBrowser()
+      const isFit = packed !== null && (await whyUnfit(packed)) === null
+      await use(isFit ? { executablePath: packed.executablePath, args: [...browserFlags], env: environmentFor(packed) } : launchOptions)
+    },
+    { scope: 'worker' },
+  ],
+})
+test.setTimeout(240_000)
+test.describe.configure({ mode: isRenewed ? 'serial' : 'default' })
+
+/** Opens a pier in full quality with one of the fills, seen three-quarter, names and dimensions hidden. */
+const openPier = async (app: App, fill: FillId): Promise<void> => {
+  await app.open('', '')
+  await parts(app.page).fill(fill).check({ force: true })
+  await expect.poll(async () => (await app.spec()).fill.kind).toBe(fill)
+  const show = app.page.getByRole('button', { name: words.bar.show, exact: true })
+  await show.click()
+  for (const name of [words.layers.labels, words.layers.dimensions]) await app.page.getByRole('checkbox', { name, exact: true }).uncheck()
+  await show.click()
+  await app.page.getByRole('combobox', { name: words.bar.look, exact: true }).selectOption({ label: words.viewpoints['three-quarter'] })
+}
+
+/** Lays the picture over all else. The pointer rests in its corner, where nothing is pointed at. */
+const fillWindow = async (app: App): Promise<void> => {
+  const picture = app.page.getByRole('region', { name: words.picture, exact: true })
+  await picture.evaluate((region: HTMLElement, { width, height }) => {
+    Object.assign(region.style, { position: 'fixed', inset: '0', width: `${width}px`, height: `${height}px` })
+    let part: HTMLElement | null = region.querySelector('canvas')
+    for (; part && part !== document.body; part = part.parentElement) {
+      if (getComputedStyle(part).position === 'static') part.style.position = 'relative'
+      part.style.zIndex = '1000'
+    }
+  }, size)
+  await app.page.mouse.move(1, 1)
+  await expect.poll(() => parts(app.page).canvas.boundingBox()).toEqual({ x: 0, y: 0, ...size })
+}
+
+const shot = async (app: App): Promise<Buffer> => {
+  await app.stillness()
+  return app.page.screenshot()
+}
+
+const partsOf = async (app: App): Promise<string[]> => (await app.read('result')).zones.map(({ id }) => id)
+
+/** A picture with one part lit up, for each part in turn. */
+const litOneByOne = async (app: App, count: number): Promise<Buffer[]> => {
+  const buttons = app.page.getByRole('list', { name: words.parts }).getByRole('button')
+  const lit: Buffer[] = []
+  for (let i = 0; i < count; i++) {
+    await buttons.nth(i).focus()
+    lit.push(await shot(app))
+  }
+  await buttons.nth(count - 1).blur()
+  return lit
+}
+
+const renew = async (app: App, fill: FillId, browser: string): Promise<void> => {
+  const names = await partsOf(app)
+  const plain = await shot(app)
+  writeFileSync(fileOf(fill, 'picture'), plain)
+  writeFileSync(fileOf(fill, 'outlines'), await outlinesOf(app.page, plain, await litOneByOne(app, names.length)))
+  writeFileSync(listFile, `${JSON.stringify({ browser, parts: { ...readList().parts, [fill]: names } }, null, 2)}\n`)
+}
+
+const differenceFromKept = async (app: App, fill: FillId): Promise<Difference> =>
+  differenceOf(app.page, await shot(app), readFileSync(fileOf(fill, 'picture')), readFileSync(fileOf(fill, 'outlines')))
+
+for (const fill of Object.keys(fills) as FillId[])
+  test(`[Z20] ${fill} is drawn as it was`, async ({ app, browser }) => {
+    await openPier(app, fill)
+    await fillWindow(app)
+    if (isRenewed) await renew(app, fill, browser.version())
+    const kept = readList()
+    const { whole, part } = browser.version() === kept.browser ? limits.sameBuild : limits.otherBuild
+    expect(await partsOf(app)).toEqual(kept.parts[fill])
+    const difference = await differenceFromKept(app, fill)
+    const told = `${JSON.stringify(difference)}, drawn by ${browser.version()}, kept from ${kept.browser}`
+    expect(difference.whole, told).toBeLessThanOrEqual(whole)
+    expect(Math.max(...difference.parts), told).toBeLessThanOrEqual(part)
+  })
+
+test('[Z21] a bar that is moved by 1 in is seen in the picture', async ({ app }) => {
+  const fill = 'mixed-full-height'
+  await openPier(app, fill)
+  const height = (await app.spec()).bars?.aboveFoot ?? 0
+  await app.enter(parts(app.page).field('bars.aboveFoot'), '6 1/2 in')
+  await expect.poll(async () => ((await app.spec()).bars?.aboveFoot ?? 0) - height).toBeCloseTo(0.0254, 9)
+  await fillWindow(app)
+  const difference = await differenceFromKept(app, fill)
+  const bars = readList().parts[fill]?.indexOf('bars') ?? -1
+  expect(difference.whole).toBeGreaterThan(limits.sameBuild.whole)
+  expect(difference.parts[bars]).toBeGreaterThan(limits.otherBuild.part)
+})
