@@ -80,7 +80,7 @@ function byExpressions(count: number): number {
 function byChain(spec: PierSpec, count: number): number {
   const kept = keptProperties(spec)
   let sum = 0
-  for (const draw of draws(spec, count)) sum += upliftSample(spec, draw, kept).governing?.allowable ?? Number.NaN
+  for (const draw of draws(spec, count)) sum += upliftSample(spec, draw, kept).governing?.allowable?.value ?? Number.NaN
   return sum
 }
 

@@ -16,12 +16,12 @@ import { lateralChecks } from './lateral/lateralChecks.ts'
 import { pierFrame } from './pierFrame.ts'
 import { pierSheets, pierZones } from './pierZones.ts'
 import { holeAndSpoil, quantities } from './quantities.ts'
-import { governingUplift } from './uplift/governing.ts'
+import { chainOf, governingUplift } from './uplift/governing.ts'
 import { againstDemand } from './uplift/againstDemand.ts'
-import { barShearCheck } from './uplift/barShear.ts'
-import { upliftByConnection } from './uplift/connection.ts'
-import { upliftByConcrete } from './uplift/concrete.ts'
-import { upliftByPost } from './uplift/post.ts'
+import { linksToConcrete } from './uplift/chain.ts'
+import { checkOf } from './uplift/chainLink.ts'
+import { upperBound } from './uplift/frictionAndWeight.ts'
+import { pierWeight } from './uplift/pierWeight.ts'
 import { withPullBelow } from './uplift/pullBelow.ts'
 import { upliftBySoil } from './uplift/soil.ts'
 import { soilContext } from './uplift/soilContext.ts'
@@ -38,14 +38,13 @@ export function derivePier(spec: PierSpec): PierResult {
   const depths = depthsOf(frame)
   const stand = standOff(frame)
   const demand = demandOf(spec)
-  const ground = soilContext(frame, lines)
-  const { column, weight } = ground
+  const weight = pierWeight(frame, lines)
+  const ground = soilContext(frame, weight)
+  const { column } = ground
+  const links = [...linksToConcrete(frame, () => zones), ...upliftBySoil(ground)]
   const own = [
-    ...upliftByPost(frame),
-    ...upliftByConnection(frame),
-    ...[barShearCheck(frame)].filter((check) => check !== null),
-    ...upliftByConcrete(frame, zones),
-    ...upliftBySoil(ground),
+    ...links.map(checkOf),
+    ...[upperBound(ground)].filter((check) => check !== null),
     ...bearingChecks(frame, column, { lines, zones, depths, demand }),
     ...lateralChecks(frame, column, demand),
     ...depthChecks(frame, depths),
@@ -53,7 +52,7 @@ export function derivePier(spec: PierSpec): PierResult {
     ...detailChecks(frame, depths),
     ...(stand?.checks ?? []),
   ]
-  const uplift = governingUplift(own, spec.judgement?.mechanism ?? null, demand.uplift)
+  const uplift = governingUplift(chainOf(links, spec.judgement?.mechanism ?? null), own, demand.uplift)
   const checks = againstDemand(withPullBelow(own, ground, uplift.soil), uplift, demand.uplift)
   const exposed = exposureLines(frame)
   const area = exposureArea(frame)

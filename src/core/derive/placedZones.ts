@@ -58,8 +58,11 @@ const placed = (
 const onPost = ({ foot, leaning }: PierFrame, u: number, h: number): Point3 => (leaning ? placeOn(leaning, u, h, 0) : [u, foot + h, 0])
 
 /** Bars' centres up the post from its foot [m], lowest first. */
-const upThePost = ({ bars: through }: PierFrame['spec']): number[] =>
-  through ? Array.from({ length: through.count }, (_, i) => through.aboveFoot + i * through.spacing) : []
+function upThePost({ bars: through }: PierFrame['spec']): number[] {
+  const heights: number[] = []
+  if (through) for (let i = 0; i < through.count; i++) heights.push(through.aboveFoot + i * through.spacing)
+  return heights
+}
 
 /** Heights of the bars' centres [m], signed, lowest first. */
 export const barLevels = (frame: PierFrame): number[] => upThePost(frame.spec).map((h) => onPost(frame, 0, h)[1])

@@ -7,6 +7,61 @@ import type { SourceId } from './sources.ts'
 export const weakest = (...list: readonly Standing[]): Standing =>
   standings[Math.max(0, ...list.map((one) => standings.indexOf(one)))] ?? 'definition'
 
+/** How a number was got. */
+export type Work = Pick<Worked, 'formula' | 'inputs' | 'sources' | 'standing' | 'method'>
+
+/** Work that somebody has asked for, kept for as long as its number is. */
+const asked = new WeakMap<Worked, Work>()
+
+/** A number that works out how it was got once somebody asks, from what it keeps for that: a study that takes thousands never asks. */
+class OnDemand<F, U> implements Worked {
+  constructor(
+    readonly id: string,
+    readonly value: number,
+    readonly quantity: QuantityKind,
+    private readonly show: (from: F, use: U) => Work,
+    private readonly from: F,
+    private readonly use: U,
+  ) {}
+  get work(): Work {
+    const known = asked.get(this)
+    if (known) return known
+    const work = this.show(this.from, this.use)
+    asked.set(this, work)
+    return work
+  }
+  get formula() {
+    return this.work.formula
+  }
+  get inputs() {
+    return this.work.inputs
+  }
+  get sources() {
+    return this.work.sources
+  }
+  get standing() {
+    return this.work.standing
+  }
+  get method() {
+    return this.work.method
+  }
+}
+
+/** A number with how it was got, on demand. */
+export const worked = (id: string, value: number, quantity: QuantityKind, show: () => Work): Worked =>
+  new OnDemand(id, value, quantity, show, undefined, undefined)
+
+/** The same number under another id, or with some of its work told otherwise. */
+export const retold = (one: Worked, id: string, otherwise: Partial<Work> = {}): Worked =>
+  worked(id, one.value, one.quantity, () => ({
+    formula: one.formula,
+    inputs: one.inputs,
+    sources: one.sources,
+    standing: one.standing,
+    method: one.method,
+    ...otherwise,
+  }))
+
 /** How one calculation shows its work. `terms`: each numeric input's TeX symbol and quantity, in the order to print. */
 export type Recipe<I, R extends number | null> = Readonly<{
   id: string
@@ -22,34 +77,49 @@ export type Recipe<I, R extends number | null> = Readonly<{
   of: (inputs: I) => R
 }>
 
-/** What a caller adds: another id for this use, the standings of the table rows that went in, their sources. */
-export type Use = Readonly<{ id?: string; standings?: readonly Standing[]; sources?: readonly SourceId[] }>
+/** What a caller adds: another id for this use, the standings of the rows and numbers that went in, their sources. */
+export type Use = Readonly<{
+  id?: string
+  standings?: readonly (Standing | Readonly<{ standing: Standing }>)[]
+  sources?: readonly (SourceId | Readonly<{ sources: readonly SourceId[] }>)[]
+}>
 
-/** A numeric function that shows its work: same inputs, a `Worked` out, null where the function gives no value. */
+/**
+ * A numeric function that shows its work: same inputs, a `Worked` out, null where the function gives no value. `at` takes a value that was
+ * got in another way, with the inputs that would give it, on demand.
+ */
 export type Shown<I, R extends number | null> = ((inputs: I, use?: Use) => R extends null ? null : Worked) &
-  Readonly<{ recipe: Recipe<I, R> }>
+  Readonly<{ recipe: Recipe<I, R>; at: (value: number, inputs: () => I, use?: Use) => Worked }>
 
 /**
  * Turns a numeric function into one that shows its work. The standing is the weakest of the recipe's sources, its own,
  * and those of the rows that the caller names.
  */
 export const showing = <I, R extends number | null>(recipe: Recipe<I, R>): Shown<I, R> => {
-  const show = (inputs: I, use: Use = {}): Worked | null => {
-    const value: number | null = recipe.of(inputs)
-    if (value === null) return null
-    const named = [...new Set([...recipe.sources, ...(use.sources ?? [])])]
-    return {
-      id: use.id ?? recipe.id,
-      value,
-      quantity: recipe.quantity,
-      formula: typeof recipe.formula === 'string' ? recipe.formula : recipe.formula(inputs),
-      inputs: [...termsOf(recipe, inputs), ...(recipe.along?.(inputs) ?? [])],
-      sources: named,
-      standing: weakest(recipe.standing ?? 'definition', ...(use.standings ?? []), ...named.map(standingOf)),
-      ...(recipe.method === undefined ? {} : { method: recipe.method }),
-    }
+  const { id, quantity, of } = recipe
+  const work = (inputs: I, use: Use | undefined) => workOf(recipe, inputs, use ?? {})
+  const workAt = (inputs: () => I, use: Use | undefined) => workOf(recipe, inputs(), use ?? {})
+  const show = (inputs: I, use?: Use): Worked | null => {
+    const value: number | null = of(inputs)
+    return value === null ? null : new OnDemand(use?.id ?? id, value, quantity, work, inputs, use)
   }
-  return Object.assign(show as (inputs: I, use?: Use) => R extends null ? null : Worked, { recipe })
+  const at = (value: number, inputs: () => I, use?: Use): Worked => new OnDemand(use?.id ?? id, value, quantity, workAt, inputs, use)
+  return Object.assign(show as (inputs: I, use?: Use) => R extends null ? null : Worked, { recipe, at })
+}
+
+function workOf<I, R extends number | null>(recipe: Recipe<I, R>, inputs: I, { standings: own = [], sources = [] }: Use): Work {
+  const named = [...new Set([...recipe.sources, ...sources.flatMap((one) => (typeof one === 'string' ? one : one.sources))])]
+  return {
+    formula: typeof recipe.formula === 'string' ? recipe.formula : recipe.formula(inputs),
+    inputs: [...termsOf(recipe, inputs), ...(recipe.along?.(inputs) ?? [])],
+    sources: named,
+    standing: weakest(
+      recipe.standing ?? 'definition',
+      ...own.map((one) => (typeof one === 'string' ? one : one.standing)),
+      ...named.map(standingOf),
+    ),
+    method: recipe.method,
+  }
 }
 
 const termsOf = <I, R extends number | null>(recipe: Recipe<I, R>, inputs: I): readonly Term[] => {

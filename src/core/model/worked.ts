@@ -29,7 +29,7 @@ export type Worked = Readonly<{
   inputs: readonly Term[]
   sources: readonly SourceId[]
   standing: Standing
-  method?: 'closed form' | 'integrated'
+  method?: 'closed form' | 'integrated' | undefined
 }>
 
 /**

@@ -26,7 +26,7 @@ type Varied = Readonly<{ id: InputId; draws: boolean; valueAt: (share: number) =
 export function* simulation(spec: PierSpec, assumptions: readonly Assumption[], study: Study): Generator<number, SureResult, void> {
   const properties = keptProperties(spec)
   const nominal = upliftSample(spec, asEntered(), properties)
-  if (!nominal.governing || nominal.governing.allowable === null)
+  if (!nominal.governing?.allowable)
     return { kind: 'unverified', links: nominal.links.filter((link) => link.allowable === null).map((link) => link.id) }
 
   const varied = variedInputs(spec, assumptions)
@@ -49,8 +49,8 @@ export function* simulation(spec: PierSpec, assumptions: readonly Assumption[], 
       continue
     }
     const { governing: least, links } = upliftSample(spec, draw, properties)
-    if (least && least.allowable !== null) {
-      allowable[counted++] = least.allowable
+    if (least?.allowable) {
+      allowable[counted++] = least.allowable.value
       count(governing, least.id)
     } else count(without, links.find((link) => link.allowable === null)?.id ?? '')
   }
@@ -59,7 +59,7 @@ export function* simulation(spec: PierSpec, assumptions: readonly Assumption[], 
   const result: SpreadOfUplift = {
     kind: 'spread',
     study,
-    asEntered: nominal.governing.allowable,
+    asEntered: nominal.governing.allowable.value,
     allowable: sorted,
     quantiles: hasAny ? { low: quantile(sorted, 0.05), middle: quantile(sorted, 0.5), high: quantile(sorted, 0.95) } : null,
     histogram: hasAny ? histogram(sorted, bins) : null,
@@ -96,7 +96,8 @@ function variedInputs(spec: PierSpec, assumptions: readonly Assumption[]): reado
 
 /** Each input moved alone, widest swing first; one that leaves no allowable comes before all others. */
 function swings(spec: PierSpec, varied: readonly Varied[], properties: Properties): readonly Swing[] {
-  const allowableAt = (draw: Draw) => (isPossible(spec, draw) ? (upliftSample(spec, draw, properties).governing?.allowable ?? null) : null)
+  const allowableAt = (draw: Draw) =>
+    isPossible(spec, draw) ? (upliftSample(spec, draw, properties).governing?.allowable?.value ?? null) : null
   const width = ({ allowable: [low, high] }: Swing) => (low === null || high === null ? Number.POSITIVE_INFINITY : Math.abs(high - low))
   return varied
     .filter(({ draws }) => draws)

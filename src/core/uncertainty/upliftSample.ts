@@ -2,7 +2,7 @@ import { pierFrame } from '../derive/pierFrame.ts'
 import { type Properties, tableProperties } from '../derive/properties.ts'
 import type { Weighing } from '../derive/unitWeights.ts'
 import { type Chain, chainOf } from '../derive/uplift/governing.ts'
-import { upliftHolds } from '../derive/uplift/holds.ts'
+import { studyLinks } from '../derive/uplift/chain.ts'
 import type { SoilValues } from '../derive/uplift/soilValues.ts'
 import { woodUnitWeight, postMoisture } from '../engineering/wood/woodUnitWeight.ts'
 import type { Role } from '../model/solid.ts'
@@ -11,12 +11,13 @@ import { metres, type Pascals, pascals, type Radians } from '../units/quantity.t
 import type { Draw } from './inputs.ts'
 
 /**
- * The chain of a pier that came out as drawn: the same links, formulas and rule for the governing one as `derivePier(spec).uplift`,
- * without zones, meshes or work shown.
+ * The chain of a pier that came out as drawn: the same links and rule for the governing one as `derivePier(spec).uplift`, of which nobody
+ * asks the work, so that no zone is made.
  */
 export function upliftSample(spec: PierSpec, draw: Readonly<Draw>, properties: Properties = tableProperties(spec)): Chain {
-  const drawn = drawnSpec(spec, draw)
-  return chainOf(upliftHolds(pierFrame(drawn), drawnProperties(properties, draw, spec)), spec.judgement?.mechanism ?? null)
+  const frame = pierFrame(drawnSpec(spec, draw))
+  const drawn = drawnProperties(properties, draw, spec)
+  return chainOf(studyLinks(frame, drawn), spec.judgement?.mechanism ?? null)
 }
 
 /** The pier with its sizes and its concrete as drawn. A bar off the middle of the post by e bears on its short side like one 2 e shorter. */

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { pierFrame } from '../../../src/core/derive/pierFrame.ts'
 import { tableProperties } from '../../../src/core/derive/properties.ts'
-import { upliftHolds } from '../../../src/core/derive/uplift/holds.ts'
+import { studyLinks } from '../../../src/core/derive/uplift/chain.ts'
 import { bracketKinds } from '../../../src/core/kinds/index.ts'
 import type { Bracket, PierSpec } from '../../../src/core/model/spec.ts'
 import type { Check } from '../../../src/core/model/worked.ts'
@@ -75,10 +75,10 @@ describe('[C16] legs of a bracket in the concrete', () => {
       for (let depth = 4; depth <= 30; depth += 1) {
         const spec = pierWith(kind, depth)
         const check = derivePier(spec).checks.find((one) => one.id === 'bracket-legs-hold')
-        const hold = upliftHolds(pierFrame(spec), tableProperties(spec)).find((one) => one.id === 'bracket-legs-hold')
+        const hold = studyLinks(pierFrame(spec), tableProperties(spec)).find((one) => one.id === 'bracket-legs-hold')
         expect(hold === undefined).toBe(check === undefined)
-        expect(hold?.counted).toBe(check?.counted)
-        expect(hold?.allowable ?? null).toBe(check?.allowable?.value ?? null)
+        expect(hold?.counting.counted).toBe(check?.counted)
+        expect(hold?.allowable?.value ?? null).toBe(check?.allowable?.value ?? null)
         const value = check?.allowable?.value ?? -1
         expect(value).toBeGreaterThanOrEqual(before)
         before = value
@@ -110,8 +110,8 @@ describe('[C16] legs of a bracket in the concrete', () => {
         expect(legs(pierWith('bar-legs', 22))).toMatchObject({ counted: 'counted', allowable: { value: pound(9600) } })
         for (const depth of [6, 12, 30]) {
           const spec = pierWith('bar-legs', depth)
-          const hold = upliftHolds(pierFrame(spec), tableProperties(spec)).find((one) => one.id === 'bracket-legs-hold')
-          expect(hold?.allowable).toBe(legs(spec).allowable?.value)
+          const hold = studyLinks(pierFrame(spec), tableProperties(spec)).find((one) => one.id === 'bracket-legs-hold')
+          expect(hold?.allowable?.value).toBe(legs(spec).allowable?.value)
         }
       }))
     it('headed: nothing under its length, all from it on', () =>

@@ -99,7 +99,8 @@ describe('[N6] a study', () => {
       [middle, 0.5],
       [high, 0.95],
     ] as const) {
-      const at = (p: number) => upliftSample(defaultSpec, { ...asEntered(), 'hole-diameter': valueAtShare(spread)(p) }).governing?.allowable
+      const at = (p: number) =>
+        upliftSample(defaultSpec, { ...asEntered(), 'hole-diameter': valueAtShare(spread)(p) }).governing?.allowable?.value
       // Five standard errors of a share among 20,000.
       const slack = 5 * Math.sqrt((share * (1 - share)) / 20_000)
       expect(got).toBeGreaterThan(at(share - slack) ?? Number.NaN)
@@ -166,7 +167,7 @@ describe('[N7] the sense of a study', () => {
       const spread = startingAssumptions.find((one) => one.id === id)?.spread
       if (!spread) throw new Error(id)
       expect(at).toEqual([valueAtShare(spread)(0.1), valueAtShare(spread)(0.9)])
-      expect(allowable).toEqual(at.map((draw) => upliftSample(defaultSpec, { ...asEntered(), [id]: draw }).governing?.allowable))
+      expect(allowable).toEqual(at.map((draw) => upliftSample(defaultSpec, { ...asEntered(), [id]: draw }).governing?.allowable?.value))
     }
   })
 

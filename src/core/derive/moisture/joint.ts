@@ -3,6 +3,7 @@ import { workedCapillaryHold, workedConductivityRatio, workedJointConductivity }
 import { workedJointAtFace } from '../../engineering/moisture/jointGap.ts'
 import { workedJointVolume, workedRoundJointVolume } from '../../engineering/moisture/jointVolume.ts'
 import { fibreSaturation, woodShrinkage, workedWoodShrinkage } from '../../engineering/moisture/woodShrinkage.ts'
+import { retold } from '../../engineering/showing.ts'
 import { concreteConductivity } from '../../engineering/tables/conductivity.ts'
 import { saturatedOverModel, textures, texturesOfClass } from '../../engineering/tables/infiltration.ts'
 import { waterUnitWeight } from '../../engineering/tables/materials.ts'
@@ -36,11 +37,10 @@ export function jointGaps({ post, water }: PierSpec): Worked[] {
       { id, standings: [whole.standing, fibreSaturation.standing], sources: [whole.source] },
     )
     const shrinkage = workedWoodShrinkage.recipe.formula
-    return {
-      ...worked,
+    return retold(worked, id, {
       formula: String.raw`\begin{gathered}${worked.formula}\\ ${shrinkage}\end{gathered}`,
       inputs: [...worked.inputs, { symbol: 'S_0', name: 'wholeShrinkage', value: whole.value, quantity: 'ratio' }, ...moistures],
-    }
+    })
   }
   const both = (side: string, size: Metres) => [
     gap(`joint-gap-${side}-along-rings`, size, along),

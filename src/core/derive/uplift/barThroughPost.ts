@@ -1,26 +1,27 @@
 import { barBearingLength, barDowelProblem, workedBarBearingLength } from '../../engineering/wood/barDowel.ts'
-import { yieldValue } from '../../engineering/wood/yieldEquations.ts'
 import { barGrades, bars } from '../../engineering/tables/bars.ts'
 import { cover } from '../../engineering/tables/concrete.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import { postDesignValues } from '../../engineering/tables/species.ts'
 import { wallRadius } from '../../geometry/holeProfile.ts'
+import type { Use } from '../../engineering/showing.ts'
 import type { Counting } from '../../model/kind.ts'
-import type { Check } from '../../model/worked.ts'
+import type { PierSpec } from '../../model/spec.ts'
 import { fromSI, toSI } from '../../units/factors.ts'
 import { metres, pascals, squareMetres } from '../../units/quantity.ts'
-import { makeCheck } from '../check.ts'
 import { carriesAsConcrete, countingOf } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { postArea } from '../postArea.ts'
 import { barLevels, liftAt } from '../placedZones.ts'
 import type { Properties } from '../properties.ts'
-import { adjustedRow, type Row, rowOf, rowValue } from './dowelRow.ts'
-import { type Hold, hold } from './hold.ts'
+import { type ChainLink, chainLink } from './chainLink.ts'
+import { adjustedRow, type Row, rowOf } from './dowelRow.ts'
 
-const id = 'bar-through-post'
-const group = 'uplift-connection'
 const notCounted = (why: string, sources: Counting['sources'] = []): Counting => ({ counted: 'not counted', why, sources })
+
+const outOfRange = notCounted('outside-yield-range', ['nds-2018-12-3-1'])
+const fromMemory: Use = { standings: ['from memory'], sources: ['memory'] }
+const tooNear = notCounted('dowel-too-near-end', ['nds-2018-12-5'])
 
 type BarRow = Readonly<{ refused: Counting | null; length: Parameters<typeof barBearingLength>[0] | null; row: Row | null }>
 
@@ -53,28 +54,29 @@ function barRow(frame: PierFrame, { gravity }: Properties): BarRow {
     gravity,
     bendingYield: barGrades[spec.bars.grade].dowelYield.value,
   })
-  if (!problem || !yieldValue(problem)) return refuse(notCounted('outside-yield-range', ['nds-2018-12-3-1']), length)
+  if (!problem) return refuse(outOfRange, length)
   const { count, spacing, aboveFoot: endDistance } = spec.bars
-  return { refused: null, length, row: rowOf(problem, { count, spacing, endDistance }, groupInConcrete(frame, 2 * narrowest)) }
+  return { refused: null, length, row: rowOf(problem, { count, spacing, endDistance }, () => groupInConcrete(frame, 2 * narrowest)) }
 }
 
 /** Bars through the post as dowels in double shear: every way in which they could give, and the least. */
-export function barThroughPost(frame: PierFrame, properties: Properties): Check {
+export function barThroughPost(frame: PierFrame, properties: Properties): ChainLink {
   const { spec } = frame
   const { refused, length, row } = barRow(frame, properties)
-  const shownLength = length && workedBarBearingLength(length)
-  const base = { id, group, where: spec.bars ? ['bars'] : ['post'] } as const
-  const worked = shownLength ? [shownLength] : []
-  if (refused || !row || !spec.bars) return makeCheck({ ...base, worked, allowable: null, counting: refused ?? notCounted('no-bar') })
-  const standings = [barGrades[spec.bars.grade].dowelYield.standing, bars[spec.bars.size].diameter.standing]
-  const shown = adjustedRow(row, standings, { standings: ['from memory'], sources: ['memory'] })
-  return makeCheck({
-    ...base,
-    worked: [...worked, ...shown.worked],
-    allowable: shown.adjusted,
-    counting: shown.adjusted ? countingOf(spec).connection : notCounted('dowel-too-near-end', ['nds-2018-12-5']),
+  const shown = row && spec.bars && adjustedRow(row, standingsOf(spec.bars), fromMemory)
+  return chainLink({
+    id: 'bar-through-post',
+    group: 'uplift-connection',
+    counting: refused ?? (shown?.adjusted ? countingOf(spec).connection : shown?.isInRange ? tooNear : outOfRange),
+    allowable: shown?.adjusted ?? null,
+    show: () => ({
+      where: spec.bars ? ['bars'] : ['post'],
+      worked: [...[length && workedBarBearingLength(length)].filter((one) => one !== null), ...(shown?.steps() ?? [])],
+    }),
   })
 }
+
+const standingsOf = ({ grade, size }: NonNullable<PierSpec['bars']>) => [barGrades[grade].dowelYield.standing, bars[size].diameter.standing]
 
 /** Group action of bars in a row in concrete: the wood-to-metal load/slip figure, the lower one, with concrete as the side member. */
 function groupInConcrete(frame: PierFrame, pierDiameter: number): Row['group'] {
@@ -92,11 +94,4 @@ function groupInConcrete(frame: PierFrame, pierDiameter: number): Row['group'] {
     side: { elasticity: concrete, area: squareMetres((Math.PI * pierDiameter ** 2) / 4 - area) },
     joint: 'wood-metal',
   }
-}
-
-/** The same as a bare number. */
-export function barThroughPostHold(frame: PierFrame, properties: Properties): Hold {
-  const { refused, row } = barRow(frame, properties)
-  const value = refused || !row ? null : rowValue(row)
-  return hold(id, group, value === null ? 'not counted' : countingOf(frame.spec).connection.counted, value)
 }

@@ -5,20 +5,16 @@ import { postDesignValues } from '../../engineering/tables/species.ts'
 import { firstBoltAbove, boltSpacing } from '../../kinds/bracket/plateParts.ts'
 import { bracketKind } from '../../kinds/index.ts'
 import type { Counting } from '../../model/kind.ts'
-import type { Check } from '../../model/worked.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres, pascals, squareMetres } from '../../units/quantity.ts'
-import { makeCheck } from '../check.ts'
 import { countingOf } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { postArea } from '../postArea.ts'
 import type { Properties } from '../properties.ts'
 import { ratedByUser, ratingOf, workedRating } from './bracketRating.ts'
-import { adjustedRow, type Row, rowOf, rowValue } from './dowelRow.ts'
-import { type Hold, hold } from './hold.ts'
+import { type ChainLink, chainLink } from './chainLink.ts'
+import { adjustedRow, type Row, rowOf } from './dowelRow.ts'
 
-const id = 'bracket-bolts'
-const group = 'uplift-connection'
 const outOfRange: Counting = { counted: 'not counted', why: 'outside-yield-range', sources: ['nds-2018-12-3-1'] }
 
 /** Modulus of steel, 30,000,000 psi, as the group action factor takes it. Source: nds-2018-11-3-6. */
@@ -43,34 +39,31 @@ function bracketRow(frame: PierFrame, { gravity }: Properties): Row | null {
   const wood = postDesignValues(spec.post.species, section.make)
   const plates = record.bolts === 'knife plate' ? 1 : 2
   const row = { count: bracket.boltCount, spacing: metres(boltSpacing(bracket)), endDistance: metres(firstBoltAbove(bracket)) }
-  return rowOf(problem, row, {
+  return rowOf(problem, row, () => ({
     diameter: bracket.boltDiameter,
     spacing: row.spacing,
     count: row.count,
     main: { elasticity: wood.elasticity.value, area: postArea(spec.post.section) },
     side: { elasticity: steelElasticity, area: squareMetres(plates * bracket.plateThickness * 0.72 * section.depth) },
     joint: 'wood-metal',
-  })
+  }))
 }
 
 /** The bolts of a bracket, or what the bracket as a whole is rated for. */
-export function bracketBolts(frame: PierFrame, properties: Properties): Check {
+export function bracketBolts(frame: PierFrame, properties: Properties): ChainLink {
   const row = bracketRow(frame, properties)
-  const base = { id, group, where: ['bolts', 'bracket-plates'] } as const
-  const { worked, adjusted } = row ? adjustedRow(row, [boltBendingYield.standing]) : { worked: [], adjusted: null }
+  const found = row && adjustedRow(row, [boltBendingYield.standing])
+  const steps = found?.steps ?? (() => [])
+  const adjusted = found?.adjusted ?? null
   const rating = ratingOf(frame.spec)
-  if (rating !== null) {
-    const shown = adjusted ? [...worked, adjusted] : worked
-    return makeCheck({ ...base, worked: shown, allowable: workedRating(rating), counting: ratedByUser })
-  }
-  if (!row) return makeCheck({ ...base, worked, allowable: null, counting: outOfRange })
-  return makeCheck({ ...base, worked, allowable: adjusted, counting: countingOf(frame.spec).connection })
-}
-
-/** The same as a bare number. */
-export function bracketBoltsHold(frame: PierFrame, properties: Properties): Hold {
-  const rating = ratingOf(frame.spec)
-  if (rating !== null) return hold(id, group, ratedByUser.counted, rating)
-  const row = bracketRow(frame, properties)
-  return hold(id, group, row ? countingOf(frame.spec).connection.counted : 'not counted', row && rowValue(row))
+  return chainLink({
+    id: 'bracket-bolts',
+    group: 'uplift-connection',
+    counting: rating !== null ? ratedByUser : row ? countingOf(frame.spec).connection : outOfRange,
+    allowable: rating !== null ? workedRating(rating) : adjusted,
+    show: () => ({
+      where: ['bolts', 'bracket-plates'],
+      worked: rating !== null && adjusted ? [...steps(), adjusted] : steps(),
+    }),
+  })
 }

@@ -16,8 +16,7 @@ export function pullLevel(frame: PierFrame): number | null {
  * Level at which the pier could part under a pull [m], signed: below its connection; where there is none, at the end of the post that
  * stands in mix placed dry, whose lower part nobody has seen. Null where no mix could part.
  */
-export function partingLevel(frame: PierFrame): number | null {
-  const pull = pullLevel(frame)
+export function partingLevel(frame: PierFrame, pull = pullLevel(frame)): number | null {
   if (pull !== null || !frame.standing) return pull
   const { foot, fillBottom } = frame
   return foot > fillBottom && roleAt(frame, foot) === 'dry-mix' && frame.spec.bars === null ? foot : null

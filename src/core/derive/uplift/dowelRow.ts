@@ -1,13 +1,13 @@
-import { groupAction, workedGroupAction } from '../../engineering/wood/groupAction.ts'
+import { type groupAction, workedGroupAction } from '../../engineering/wood/groupAction.ts'
 import {
-  adjustedDowelValue,
+  type adjustedDowelValue,
   loadDuration,
   temperature,
   wetService,
   workedAdjustedDowelValue,
 } from '../../engineering/wood/connectionFactors.ts'
-import { dowelDistances, geometryFactor, workedGeometryFactor } from '../../engineering/wood/dowelSpacing.ts'
-import { workedYieldMode, workedYieldValue, type YieldInputs, type YieldMode, yieldValue } from '../../engineering/wood/yieldEquations.ts'
+import { dowelDistances, type geometryFactor, workedGeometryFactor } from '../../engineering/wood/dowelSpacing.ts'
+import { workedYieldMode, workedYieldValue, type YieldInputs } from '../../engineering/wood/yieldEquations.ts'
 import type { Use } from '../../engineering/showing.ts'
 import type { Standing, Worked } from '../../model/worked.ts'
 import { type Metres, newtons } from '../../units/quantity.ts'
@@ -27,7 +27,7 @@ export type Row = Readonly<{
 export const rowOf = (
   problem: YieldInputs,
   { count, spacing, endDistance }: Readonly<{ count: number; spacing: Metres; endDistance: Metres }>,
-  group: Row['group'],
+  group: () => Row['group'],
 ): Row => {
   const factor = (actual: Metres, distance: (typeof dowelDistances)['endInTension' | 'spacingInRow']) => ({
     actual,
@@ -40,7 +40,7 @@ export const rowOf = (
     count,
     end: factor(endDistance, dowelDistances.endInTension),
     between: count > 1 ? factor(spacing, dowelDistances.spacingInRow) : null,
-    group: count > 1 ? group : null,
+    group: count > 1 ? group() : null,
   }
 }
 
@@ -55,37 +55,31 @@ const adjustment = ({ count }: Row, reference: number, group: number, geometry: 
   endGrain: 1,
 })
 
-/** The adjusted value of a row; null where a distance is under its floor. */
-export function rowValue(row: Row): number | null {
-  const value = yieldValue(row.problem)
-  const end = geometryFactor(row.end)
-  const between = row.between ? geometryFactor(row.between) : 1
-  if (!value || end === null || between === null) return null
-  return adjustedDowelValue(adjustment(row, value.value, row.group ? groupAction(row.group).cg : 1, Math.min(end, between)))
-}
+const modes = (['Im', 'Is', 'IIIs', 'IV'] as const).map(workedYieldMode)
 
-const modes: readonly YieldMode[] = ['Im', 'Is', 'IIIs', 'IV']
-
-/** All yield modes, the governing one, and the adjusted value of a row of like dowels; null where a distance is under its floor. */
+/**
+ * The adjusted value of a row of like dowels, null outside the range of the yield equations and where a distance is under its floor; and
+ * its steps: all yield modes, the governing one, and the factors.
+ */
 export function adjustedRow(
   row: Row,
   standings: readonly Standing[],
   groupUse: Use = {},
-): Readonly<{ worked: Worked[]; adjusted: Worked | null }> {
+): Readonly<{ adjusted: Worked | null; isInRange: boolean; steps: () => readonly Worked[] }> {
   const { problem } = row
   const use = { standings }
-  const each = modes.map((mode) => workedYieldMode(mode)(problem, use)).filter((one) => one !== null)
   const value = workedYieldValue(problem, use)
   const end = workedGeometryFactor(row.end, { id: 'end-distance-factor' })
   const between = row.between && workedGeometryFactor(row.between, { id: 'spacing-factor' })
   const group = row.group && workedGroupAction(row.group, groupUse)
-  const worked = [...each, ...[value, end, between, group].filter((one) => one !== null)]
-  if (!value || !end || (row.between && !between)) return { worked, adjusted: null }
+  const found = [value, end, between, group].filter((one) => one !== null)
+  const steps = () => [...modes.map((mode) => mode(problem, use)).filter((one) => one !== null), ...found]
+  if (!value || !end || (row.between && !between)) return { adjusted: null, isInRange: value !== null, steps }
   const geometry = Math.min(end.value, between?.value ?? 1)
   const adjusted = workedAdjustedDowelValue(adjustment(row, value.value, group?.value ?? 1, geometry), {
     id: 'connection-allowable',
-    standings: [...standings, ...(group ? [group.standing] : [])],
-    sources: worked.flatMap((one) => one.sources),
+    standings: group ? [...standings, group] : standings,
+    sources: found,
   })
-  return { worked, adjusted }
+  return { adjusted, isInRange: true, steps }
 }

@@ -1,107 +1,86 @@
 import { betaLowerBound, workedBetaLowerBound } from '../../engineering/soil/betaLowerBound.ts'
 import { presumptiveFriction, workedPresumptiveFriction } from '../../engineering/soil/presumptiveFriction.ts'
 import { workedSideFriction } from '../../engineering/soil/sideFriction.ts'
-import { factoredDeadLoad, deadLoadShare } from '../../engineering/soil/factoredDeadLoad.ts'
-import { userFriction, workedUserFriction } from '../../engineering/soil/userFriction.ts'
+import { workedUserFriction } from '../../engineering/soil/userFriction.ts'
+import { retold } from '../../engineering/showing.ts'
 import type { Counting } from '../../model/kind.ts'
-import type { Check } from '../../model/worked.ts'
-import { metres, newtons, pascals, radians } from '../../units/quantity.ts'
-import { makeCheck } from '../check.ts'
-import { allowableFriction, betaFriction } from './betaFriction.ts'
+import type { Check, Worked } from '../../model/worked.ts'
+import { metres, pascals, radians } from '../../units/quantity.ts'
+import { betaFriction } from './betaFriction.ts'
+import { type ChainLink, chainLink } from './chainLink.ts'
 import { frictionPlusWeight } from './combine.ts'
-import { castRoles } from './countedLength.ts'
-import { type Hold, hold } from './hold.ts'
-import type { SoilContext, SoilFigures, SoilSite } from './soilContext.ts'
+import { castRoles, type CountedLength } from './countedLength.ts'
 import type { SoilColumn } from './soilColumn.ts'
+import type { SoilContext } from './soilContext.ts'
+import type { SoilValues } from './soilValues.ts'
 
 /** Weight alone, when no length of shaft is left to count: still a resistance, with the reason. */
 const weightAlone = (why: string): Counting => ({ counted: 'counted', why, sources: ['ibc-1605-3'] })
 
 const group = 'uplift-soil'
 
-/** Lower bound of friction for each unit of soil pressure, by depth. */
-export const lowerBeta = (column: SoilColumn) => (depth: number) =>
-  betaLowerBound({ frictionAngle: column.at(depth).frictionAngle ?? radians(0) })
+/** What is cast against the ground, counted or not. */
+export const castLifts = ({ frame }: SoilContext): readonly string[] =>
+  frame.lifts.filter((lift) => castRoles.has(lift.role)).map((lift) => lift.id)
+
+/** Side friction at its lower bound: by depth, the friction of each unit of soil pressure in ground that is normally consolidated. */
+export const lowerBoundFriction = (column: SoilColumn, length: CountedLength, passed: readonly SoilValues[]) =>
+  betaFriction(column, length, {
+    beta: (depth) => betaLowerBound({ frictionAngle: column.at(depth).frictionAngle ?? radians(0) }),
+    shown: {
+      id: 'side-friction-lower-bound-ultimate',
+      standings: passed.map((values) => values.strengthStanding),
+      sources: ['gec-10-2018', 'computed-here'],
+    },
+    allowableId: 'side-friction-lower-bound-allowable',
+  })
+
+/** The lower bound for each unit of soil pressure, of every soil passed that has one. */
+const betas = (passed: readonly SoilValues[]): Worked[] =>
+  passed.flatMap(({ frictionAngle, strengthStanding, source }) =>
+    frictionAngle === null ? [] : [workedBetaLowerBound({ frictionAngle }, { standings: [strengthStanding], sources: [source] })],
+  )
 
 /** Weight with the lower bound of side friction: normally consolidated ground, no credit for how it was laid down. The default. */
-export function lowerBound({ frame, column, length, passed, weight, factored, counting }: SoilContext): Check {
-  const where = frame.lifts.filter((lift) => castRoles.has(lift.role)).map((lift) => lift.id)
+export function lowerBound(context: SoilContext): ChainLink {
+  const { column, length, passed, weight, factored, counting } = context
+  const id = 'friction-and-weight'
   const isRock = passed.some((values) => values.frictionAngle === null)
   if (!length || isRock) {
-    return makeCheck({
-      id: 'friction-and-weight',
+    return chainLink({
+      id,
       group,
-      where,
-      worked: [weight],
-      allowable: { ...factored, id: 'allowable-soil-uplift' },
       counting:
         counting.counted === 'not counted' ? counting : weightAlone(isRock ? 'no-friction-angle-for-rock' : 'no-length-below-frost'),
+      allowable: retold(factored, 'allowable-soil-uplift'),
+      show: () => ({ where: castLifts(context), worked: [weight] }),
     })
   }
-  const standings = passed.map((values) => values.strengthStanding)
-  const betas = passed.flatMap((values) =>
-    values.frictionAngle === null
-      ? []
-      : [workedBetaLowerBound({ frictionAngle: values.frictionAngle }, { standings: [values.strengthStanding], sources: [values.source] })],
-  )
-  const { ultimate, allowable } = betaFriction(column, length, {
-    id: 'side-friction-lower-bound',
-    beta: lowerBeta(column),
-    standings,
-    sources: ['gec-10-2018', 'computed-here'],
-  })
-  return makeCheck({
-    id: 'friction-and-weight',
+  const { ultimate, allowable } = lowerBoundFriction(column, length, passed)
+  return chainLink({
+    id,
     group,
-    where: length.where,
-    worked: [...betas, ultimate, allowable, weight, factored],
-    allowable: frictionPlusWeight(allowable, factored),
     counting,
+    allowable: frictionPlusWeight(allowable, factored),
+    show: () => ({ where: length.where, worked: [...betas(passed), ultimate, allowable, weight, factored] }),
   })
-}
-
-/** 0.6 of a weight [N]. */
-export const factoredWeight = (weight: number): number => factoredDeadLoad({ weight: newtons(weight), share: deadLoadShare.value })
-
-/** The same as a bare number. */
-export function lowerBoundHold({ column, length, passed, weight, counting }: SoilFigures): Hold {
-  const isCast = length !== null && passed.every((values) => values.frictionAngle !== null)
-  const friction = isCast ? allowableFriction(column, length, { beta: lowerBeta(column) }) : 0
-  const counted = isCast || counting.counted === 'not counted' ? counting.counted : 'counted'
-  return hold('friction-and-weight', group, counted, friction + factoredWeight(weight))
-}
-
-/** What goes into the friction that the user answers for: the least of the soils passed; null unless each has one. */
-function userProblem({ length, passed }: SoilSite) {
-  if (!length || passed.some((values) => values.userFriction === null)) return null
-  const allowable = pascals(Math.min(...passed.map((values) => values.userFriction ?? 0)))
-  return { allowable, perimeter: length.perimeter, length: metres(length.to - length.from) }
 }
 
 /** Weight with the side friction that the user answers for, its factor already inside; null unless every soil passed has one. */
-export function byUser(context: SoilContext): Check | null {
-  const { length, weight, factored, counting } = context
-  const problem = userProblem(context)
-  if (!problem || !length) return null
-  const friction = workedUserFriction(problem)
-  return makeCheck({
+export function byUser({ length, passed, weight, factored, counting }: SoilContext): ChainLink | null {
+  if (!length || passed.some((values) => values.userFriction === null)) return null
+  const allowable = pascals(Math.min(...passed.map((values) => values.userFriction ?? 0)))
+  const friction = workedUserFriction({ allowable, perimeter: length.perimeter, length: metres(length.to - length.from) })
+  return chainLink({
     id: 'user-friction-and-weight',
     group,
-    where: length.where,
-    worked: [friction, weight, factored],
-    allowable: frictionPlusWeight(friction, factored),
     counting:
       counting.counted === 'not counted'
         ? counting
         : { counted: "engineer's judgement", why: 'friction-entered-by-user', sources: ['user'] },
+    allowable: frictionPlusWeight(friction, factored),
+    show: () => ({ where: length.where, worked: [friction, weight, factored] }),
   })
-}
-
-/** The same as a bare number. */
-export function byUserHold(figures: SoilFigures): Hold | null {
-  const problem = userProblem(figures)
-  const counted = figures.counting.counted === 'not counted' ? 'not counted' : "engineer's judgement"
-  return problem && hold('user-friction-and-weight', group, counted, userFriction(problem) + factoredWeight(figures.weight))
 }
 
 /** Presumptive compression friction: shown so that nobody hopes for more, never a capacity. */
@@ -114,7 +93,7 @@ export function upperBound({ frame, length, passed, counting }: SoilContext): Ch
   if (unit === null || shown === null) return null
   const bound = workedSideFriction(
     { shear: unit, perimeter: length.perimeter, length: metres(length.to - length.from) },
-    { id: 'presumptive-friction-bound', standings: [shown.standing], sources: shown.sources },
+    { id: 'presumptive-friction-bound', standings: [shown], sources: [shown] },
   )
   return {
     id: 'presumptive-bound',

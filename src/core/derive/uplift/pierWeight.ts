@@ -6,11 +6,10 @@ import { placedVolume } from '../../geometry/placed.ts'
 import { level } from '../../geometry/surface.ts'
 import { placedVolumeBelow, volumeBelow } from '../../geometry/volumeBelow.ts'
 import type { Role } from '../../model/solid.ts'
-import { cubicMetres, newtons, type UnitWeight } from '../../units/quantity.ts'
+import { cubicMetres, type UnitWeight } from '../../units/quantity.ts'
 import type { QuantityLine } from '../../model/result.ts'
 import type { Worked } from '../../model/worked.ts'
 import { weakest } from '../../engineering/showing.ts'
-import { workedFactoredDeadLoad, deadLoadShare } from '../../engineering/soil/factoredDeadLoad.ts'
 import { carriesAsConcrete, countingOf } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { liftBodies, postCorners } from '../pierZones.ts'
@@ -60,20 +59,16 @@ export function hangingWeight(frame: PierFrame, properties: Properties): number 
   return sum
 }
 
-/** Effective weight of the pier, buoyant below the water table, and 0.6 of it. */
-export function workedPierWeight(frame: PierFrame, lines: readonly QuantityLine[]): Readonly<{ weight: Worked; factored: Worked }> {
+/** Effective weight of the pier, buoyant below the water table. */
+export function pierWeight(frame: PierFrame, lines: readonly QuantityLine[]): Worked {
   const hanging = hangingLines(frame, lines)
-  const value = hanging.reduce((sum, line) => sum + line.buoyantWeight, 0)
-  const standing = weakest(...hanging.map((line) => line.standing))
-  const weight: Worked = {
+  return {
     id: 'pier-weight',
-    value,
+    value: hanging.reduce((sum, line) => sum + line.buoyantWeight, 0),
     quantity: 'weight',
     formula: String.raw`D = \sum W'_i`,
     inputs: hanging.map((line, i) => ({ symbol: `W'_{${i + 1}}`, name: line.id, value: line.buoyantWeight, quantity: 'weight' })),
     sources: [...new Set(hanging.flatMap((line) => line.sources))],
-    standing,
+    standing: weakest(...hanging.map((line) => line.standing)),
   }
-  const factored = workedFactoredDeadLoad({ weight: newtons(value), share: deadLoadShare.value }, { standings: [standing] })
-  return { weight, factored }
 }

@@ -1,18 +1,16 @@
 import { loadDuration } from '../../engineering/wood/connectionFactors.ts'
-import { netArea, netTension, workedNetTension } from '../../engineering/wood/netTension.ts'
-import { rowTearOut, workedRowTearOut } from '../../engineering/wood/tearOut.ts'
+import { netArea, workedNetTension } from '../../engineering/wood/netTension.ts'
+import { workedRowTearOut } from '../../engineering/wood/tearOut.ts'
 import { bars } from '../../engineering/tables/bars.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import { postDesignValues } from '../../engineering/tables/species.ts'
 import { firstBoltAbove, boltSpacing } from '../../kinds/bracket/plateParts.ts'
 import type { Counting } from '../../model/kind.ts'
-import type { Check } from '../../model/worked.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres, pascals } from '../../units/quantity.ts'
-import { makeCheck } from '../check.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { postArea } from '../postArea.ts'
-import { type Hold, hold } from './hold.ts'
+import { type ChainLink, chainLink } from './chainLink.ts'
 
 /** Holes that a row of dowels makes in the post: one hole in any plane across it. */
 type Row = Readonly<{ hole: number; count: number; spacing: number; end: number; where: string }>
@@ -40,57 +38,39 @@ const whole: Counting = { counted: 'counted', why: 'post-in-tension', sources: [
 /** Plies share a pull only through their nails, which nobody has counted here. */
 const inPlies: Counting = { counted: "engineer's judgement", why: 'plies-share-by-nails', sources: ['nds-2018-3-1-2'] }
 
-/** What goes into the two formulas; null when no dowel goes through the post. */
-function postProblem(frame: PierFrame) {
-  const row = dowelRow(frame)
-  if (!row) return null
-  const section = postSections[frame.spec.post.section]
-  const design = postDesignValues(frame.spec.post.species, section.make)
-  const net = netArea({ area: postArea(frame.spec.post.section), hole: metres(row.hole), length: section.width, count: 1 })
-  return {
-    row,
-    design,
-    counting: section.plies > 1 ? inPlies : whole,
-    tension: { tension: design.tension.value, duration: loadDuration.wind.value, wet: design.wet.tension.value, area: net },
-    tearOut: {
-      shear: pascals(design.shear.value * loadDuration.wind.value * design.wet.shear.value),
-      thickness: section.width,
-      critical: metres(row.count > 1 ? Math.min(row.spacing, row.end) : row.end),
-      count: row.count,
-    },
-  }
-}
-
 /**
  * The post itself: tension on what is left beside a hole, and the row of wood that a dowel could tear out of its end.
  * Empty when no dowel goes through the post.
  */
-export function upliftByPost(frame: PierFrame): Check[] {
-  const problem = postProblem(frame)
-  if (!problem) return []
-  const { row, design, counting } = problem
-  const tension = workedNetTension(problem.tension, {
-    standings: [design.tension.standing, design.wet.tension.standing],
-    sources: [design.tension.source],
-  })
-  const tearOut = workedRowTearOut(problem.tearOut, {
-    standings: [design.shear.standing, design.wet.shear.standing],
-    sources: [design.shear.source, 'nds-2018-2-3-2'],
-  })
-  const base = { group: 'uplift-post', where: ['post', row.where], worked: [], counting } as const
-  return [
-    makeCheck({ ...base, id: 'post-net-tension', allowable: tension }),
-    makeCheck({ ...base, id: 'post-tear-out', allowable: tearOut }),
-  ]
-}
-
-/** The same as bare numbers. */
-export function postHolds(frame: PierFrame): Hold[] {
-  const problem = postProblem(frame)
-  if (!problem) return []
-  const { counted } = problem.counting
-  return [
-    hold('post-net-tension', 'uplift-post', counted, netTension(problem.tension)),
-    hold('post-tear-out', 'uplift-post', counted, rowTearOut(problem.tearOut)),
-  ]
+export function upliftByPost(frame: PierFrame): ChainLink[] {
+  const row = dowelRow(frame)
+  if (!row) return []
+  const { post } = frame.spec
+  const section = postSections[post.section]
+  const { tension, shear, wet } = postDesignValues(post.species, section.make)
+  const duration = loadDuration.wind.value
+  const net = workedNetTension(
+    {
+      tension: tension.value,
+      duration,
+      wet: wet.tension.value,
+      area: netArea({ area: postArea(post.section), hole: metres(row.hole), length: section.width, count: 1 }),
+    },
+    { standings: [tension.standing, wet.tension.standing], sources: [tension.source] },
+  )
+  const tearOut = workedRowTearOut(
+    {
+      shear: pascals(shear.value * duration * wet.shear.value),
+      thickness: section.width,
+      critical: metres(row.count > 1 ? Math.min(row.spacing, row.end) : row.end),
+      count: row.count,
+    },
+    { standings: [shear.standing, wet.shear.standing], sources: [shear.source, 'nds-2018-2-3-2'] },
+  )
+  const base = {
+    group: 'uplift-post',
+    counting: section.plies > 1 ? inPlies : whole,
+    show: () => ({ where: ['post', row.where], worked: [] }),
+  } as const
+  return [chainLink({ ...base, id: 'post-net-tension', allowable: net }), chainLink({ ...base, id: 'post-tear-out', allowable: tearOut })]
 }

@@ -1,9 +1,8 @@
-import { weakest } from '../../engineering/showing.ts'
+import { retold, weakest } from '../../engineering/showing.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { metres } from '../../units/quantity.ts'
 import { blockOfPiersId } from './blockOfPiers.ts'
 import { partingLevel } from './concreteLevel.ts'
-import { ledgeOf } from './ledge.ts'
 import { upliftBySoil } from './soil.ts'
 import { soilsBetween } from './soilColumn.ts'
 import type { SoilContext } from './soilContext.ts'
@@ -38,7 +37,7 @@ function pullBelow(context: SoilContext, weight: Worked, soil: Check): Readonly<
   if (plane === null) return null
   const breakout = soil.id === 'breakout-of-ledge' && hasLedgeBelow(context, plane) ? soil.allowable : null
   // Breakout holds the weight of the pier inside it.
-  if (breakout) return { pull: renamed(breakout, 'pull-below-plane'), worked: [] }
+  if (breakout) return { pull: retold(breakout, 'pull-below-plane'), worked: [] }
   const held = heldBelow(context, plane, soil)
   const pull: Worked = {
     id: 'pull-below-plane',
@@ -55,12 +54,10 @@ function pullBelow(context: SoilContext, weight: Worked, soil: Check): Readonly<
   return { pull, worked: held ? [held] : [] }
 }
 
-const renamed = (worked: Worked, id: string): Worked => ({ ...worked, id })
-
 /** Friction of the mechanism over what is left of its length below the plane, or the cone on a ledge down there; null without either. */
 function heldBelow(context: SoilContext, plane: number, soil: Check): Worked | null {
   const cone = soil.worked.find((one) => one.id === 'cone-soil-weight')
-  if (cone) return hasLedgeBelow(context, plane) ? renamed(cone, 'soil-held-below-plane') : null
+  if (cone) return hasLedgeBelow(context, plane) ? retold(cone, 'soil-held-below-plane') : null
   const { frame, length } = context
   if (!length) return null
   const drop = frame.spec.site.slope * frame.profile.shaftRadius
@@ -70,12 +67,11 @@ function heldBelow(context: SoilContext, plane: number, soil: Check): Worked | n
     ...context,
     length: { ...length, from },
     passed: soilsBetween(context.column, { from, to: length.to }),
-  }).find((check) => check.id === (soil.id === blockOfPiersId ? 'friction-and-weight' : soil.id))
-  const friction = below?.worked.find((one) => frictions.has(one.id))
-  return friction ? renamed(friction, 'friction-below-plane') : null
+  }).find((link) => link.id === (soil.id === blockOfPiersId ? 'friction-and-weight' : soil.id))
+  const friction = below?.show().worked.find((one) => frictions.has(one.id))
+  return friction ? retold(friction, 'friction-below-plane') : null
 }
 
-function hasLedgeBelow({ frame }: SoilContext, plane: number): boolean {
-  const ledge = ledgeOf(frame)
+function hasLedgeBelow({ frame, ledge }: SoilContext, plane: number): boolean {
   return ledge !== null && -ledge.depth - frame.spec.site.slope * ledge.radius <= plane
 }

@@ -1,0 +1,47 @@
+import type { Zone } from '../../model/zone.ts'
+import { given } from '../given.ts'
+import type { PierFrame } from '../pierFrame.ts'
+import { pierZones } from '../pierZones.ts'
+import { type Properties, tableProperties } from '../properties.ts'
+import { barShear } from './barShear.ts'
+import { barThroughPost } from './barThroughPost.ts'
+import { bracketBolts } from './bracketBolts.ts'
+import { bracketLegs } from './bracketLegs.ts'
+import type { ChainLink } from './chainLink.ts'
+import { concreteBreakout } from './concreteBreakout.ts'
+import { partingLevel, pullLevel } from './concreteLevel.ts'
+import { concreteTension } from './concreteTension.ts'
+import { hangingWeight } from './pierWeight.ts'
+import { upliftByPost } from './post.ts'
+import { upliftBySoil } from './soil.ts'
+import { soilContext } from './soilContext.ts'
+
+const there = (links: readonly (ChainLink | null)[]): ChainLink[] => links.filter((link) => link !== null)
+
+/** The links between post and concrete: bars through the post; or the bolts of a bracket, and its legs in the concrete. */
+export const upliftByConnection = (frame: PierFrame, properties: Properties = tableProperties(frame.spec)): ChainLink[] =>
+  there(frame.spec.support.kind === 'bracket' ? [bracketBolts(frame, properties), bracketLegs(frame)] : [barThroughPost(frame, properties)])
+
+/** What the mix has to carry: a cone out of its top, and the pull through the plane under the connection. Empty where no mix could part. */
+function upliftByConcrete(frame: PierFrame, zones: () => readonly Zone[]): ChainLink[] {
+  const pull = pullLevel(frame)
+  const part = partingLevel(frame, pull)
+  return there([pull === null ? null : concreteBreakout(frame, pull), part === null ? null : concreteTension(frame, part, zones)])
+}
+
+/**
+ * Every link of the load path from the post down to the concrete; the ground's ways to hold follow them.
+ * @param zones of the pier, asked for only when work is shown
+ */
+export const linksToConcrete = (frame: PierFrame, zones: () => readonly Zone[], properties?: Properties): ChainLink[] => [
+  ...upliftByPost(frame),
+  ...upliftByConnection(frame, properties),
+  ...there([barShear(frame)]),
+  ...upliftByConcrete(frame, zones),
+]
+
+/** Every link of a pier for a study that asks thousands of times: the weight is that of what hangs on the post, and no zone is made. */
+export function studyLinks(frame: PierFrame, properties: Properties): ChainLink[] {
+  const weight = given('pier-weight', hangingWeight(frame, properties), 'weight')
+  return [...linksToConcrete(frame, () => pierZones(frame), properties), ...upliftBySoil(soilContext(frame, weight, properties))]
+}
