@@ -3,6 +3,7 @@ import type { Cut } from '../core/model/solid.ts'
 import type { Issue } from '../core/model/issue.ts'
 import type { PierDocument } from '../core/model/spec.ts'
 import type { UnitSystem } from '../core/units/quantity.ts'
+import type { Opened } from './document/opened.ts'
 
 export type Viewpoint = 'section' | 'three-quarter' | 'uphill' | 'downhill' | 'plan' | 'close-up'
 export type Layer = 'soil' | 'labels' | 'dimensions' | 'water' | 'frost' | 'wetness'
@@ -45,23 +46,8 @@ export type ViewSettings = Readonly<{
   quality: 'full' | 'light'
 }>
 
-/** Where a saved pier lies: its id, and its revision as this tab last saw it. */
-export type Place = Readonly<{ id: string; revision: number }>
-
-/** What of an open pier is kept elsewhere (saved, in a file, in a link): the document as it is there, null for none of it. */
-export type Kept = Readonly<{ document: PierDocument | null; place: Place | null }>
-
-/**
- * The whole application state. It holds documents, never results: `state/derived.ts` keeps a WeakMap from spec to result.
- * A drag writes `draft` at most once a frame; release commits one document, clears the draft, and is one undo step.
- */
-export type AppState = Readonly<{
-  /** Last committed document; always valid. */
-  document: PierDocument
-  /** Which opening of a pier this is: another number for each pier that takes the place of another. Undo brings both back together. */
-  lineage: number
-  /** What of each opening is kept outside this page, and where. Not part of undo. */
-  kept: Readonly<Record<number, Kept>>
+/** What the page of a pier keeps beside the open document. */
+export type PageState = Readonly<{
   /** A pier that came with a link and is only looked at; the open one waits behind it. Null for none. */
   looking: PierDocument | null
   /** Valid document while a drag is going on. */
@@ -74,6 +60,12 @@ export type AppState = Readonly<{
   notices: readonly Notice[]
   view: ViewSettings
 }>
+
+/**
+ * The whole application state. It holds documents, never results: `state/derived.ts` keeps those by spec.
+ * A drag writes `draft` at most once a frame; release commits one document, clears the draft, and is one undo step.
+ */
+export type AppState = Opened<PierDocument> & PageState
 
 /** `text` is null when the value was dragged: the box goes on showing the last good value. */
 export type RefusedEntry = Readonly<{ text: string | null; issues: readonly Issue[] }>

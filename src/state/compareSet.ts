@@ -6,6 +6,7 @@ import type { FillId, PierDocument } from '../core/model/spec.ts'
 import { setChoice, setPart } from '../core/spec/edit.ts'
 import { type CompareState, mostPiers, type Pick } from './compare.ts'
 import { derived } from './derived.ts'
+import { perSpec } from './perSpec.ts'
 
 /** One pier beside the others. `pier` is null when the method can't be built at these sizes; then `issues` name the fields. */
 export type ComparedPier = Readonly<{
@@ -30,25 +31,24 @@ function withBarNeeded(document: PierDocument): PierDocument {
   return sized.ok ? sized.value : barred.value
 }
 
-/** The same site, hole, post and drawing with another method, worked out once for a pier. */
-const variants = new WeakMap<PierDocument, Map<FillId, ComparedPier>>()
-
-function withMethod(own: PierDocument, method: FillId): ComparedPier {
-  const known = variants.get(own) ?? new Map<FillId, ComparedPier>()
-  variants.set(own, known)
-  const before = known.get(method)
-  if (before) return before
-  const chosen = setChoice(own, 'fill.kind', method)
-  const changed = chosen.ok ? { ...chosen, value: withBarNeeded(chosen.value) } : chosen
-  const made: ComparedPier = {
-    pick: `method:${method}`,
-    method,
-    pier: changed.ok ? { document: changed.value, result: derived(changed.value.spec) } : null,
-    issues: changed.ok ? [] : changed.issues,
+/** The same site, hole, post and drawing with another method. */
+const variants = perSpec((own: PierDocument) => {
+  const known = new Map<FillId, ComparedPier>()
+  return (method: FillId): ComparedPier => {
+    const before = known.get(method)
+    if (before) return before
+    const chosen = setChoice(own, 'fill.kind', method)
+    const changed = chosen.ok ? { ...chosen, value: withBarNeeded(chosen.value) } : chosen
+    const made: ComparedPier = {
+      pick: `method:${method}`,
+      method,
+      pier: changed.ok ? { document: changed.value, result: derived(changed.value.spec) } : null,
+      issues: changed.ok ? [] : changed.issues,
+    }
+    known.set(method, made)
+    return made
   }
-  known.set(method, made)
-  return made
-}
+})
 
 /** Methods that the open pier can be set beside: all but its own. */
 export const otherMethods = (own: PierDocument): readonly FillId[] =>
@@ -99,7 +99,7 @@ function pierOf(pick: Pick, brought: CompareState['brought'], own: PierDocument)
   const [kind, what] = split(pick)
   if (kind === 'method') {
     const method = fillKinds.find((one) => one.id === what)?.id
-    return method === undefined ? null : withMethod(own, method)
+    return method === undefined ? null : variants(own)(method)
   }
   const document = kind === 'own' ? own : (brought[Number(what)] ?? null)
   return document && { pick, method: document.spec.fill.kind, pier: { document, result: derived(document.spec) }, issues: [] }

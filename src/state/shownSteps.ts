@@ -4,13 +4,10 @@ import type { PierResult } from '../core/model/result.ts'
 import type { PierSpec } from '../core/model/spec.ts'
 import type { AppState } from './appState.ts'
 import { meantSpec, shownResult } from './derived.ts'
+import { perSpec } from './perSpec.ts'
 
-let last: Readonly<{ spec: PierSpec; result: PierResult; steps: readonly BuildStep[] }> | null = null
+const stepsOf = perSpec((result: PierResult) => perSpec((spec: PierSpec) => buildSteps(spec, result)))
 
 /** The steps of building the pier on show: those of the pier as it is meant, with what stands after each as it is built. */
-export const shownSteps = (state: Pick<AppState, 'document' | 'looking' | 'draft' | 'view'>): readonly BuildStep[] => {
-  const spec = meantSpec(state)
-  const result = shownResult(state)
-  if (last?.spec !== spec || last.result !== result) last = { spec, result, steps: buildSteps(spec, result) }
-  return last.steps
-}
+export const shownSteps = (state: Pick<AppState, 'document' | 'looking' | 'draft' | 'view'>): readonly BuildStep[] =>
+  stepsOf(shownResult(state))(meantSpec(state))

@@ -5,19 +5,21 @@ import { makeDocument } from '../core/spec/validate.ts'
 import { commit } from './actions/commit.ts'
 import { commitDraft } from './actions/drag.ts'
 import { derived } from './derived.ts'
+import { perSpec } from './perSpec.ts'
 import type { PierStore } from './store.ts'
 
-const known = new WeakMap<PierSpec, readonly WhatIf[]>()
+const suggested = perSpec((_: PierSpec): { list: readonly WhatIf[] | null } => ({ list: null }))
 
 /** What is known already of a spec's changes; null until they have been worked out. */
-export const suggestionsKnown = (spec: PierSpec): readonly WhatIf[] | null => known.get(spec) ?? null
+export const suggestionsKnown = (spec: PierSpec): readonly WhatIf[] | null => suggested(spec).list
 
 /**
  * Works out what each change would do, one change a step, so that whoever asks can leave time for a drag between the steps. The last
  * step keeps the list. A chain without a capacity has none.
  */
 export function* suggestionSteps(spec: PierSpec): Generator<void, void> {
-  if (known.has(spec)) return
+  const kept = suggested(spec)
+  if (kept.list !== null) return
   const now = derived(spec).uplift.allowable
   const found: WhatIf[] = []
   for (const change of now === null ? [] : changes) {
@@ -25,7 +27,7 @@ export function* suggestionSteps(spec: PierSpec): Generator<void, void> {
     if (one) found.push(one)
     yield
   }
-  known.set(spec, found.sort(inOrderOfGain))
+  kept.list = found.sort(inOrderOfGain)
 }
 
 /** Builds one of the changes, as one undo step. False when the pier is no longer the one that it was worked out for. */

@@ -17,6 +17,10 @@ const tiers: readonly (readonly [folder: string, mayImport: readonly string[]])[
   ['src/core/kinds', ['src/core/units', 'src/core/model', 'src/core/fields', 'src/core/geometry', 'src/core/engineering']],
   ['src/core/spec', ['src/core/units', 'src/core/model', 'src/core/fields', 'src/core/geometry', 'src/core/engineering', 'src/core/kinds']],
   ['src/core/derive', ['src/core/units', 'src/core/model', 'src/core/geometry', 'src/core/engineering', 'src/core/kinds', 'src/core/spec']],
+  [
+    'src/core/documents',
+    ['src/core/units', 'src/core/model', 'src/core/geometry', 'src/core/engineering', 'src/core/kinds', 'src/core/spec', 'src/core/derive'],
+  ],
   ['src/core/uncertainty', ['src/core/']],
   ['src/words', []],
   ['src/state', ['src/core/']],

@@ -6,8 +6,8 @@ import type { PierDocument } from '../../src/core/model/spec.ts'
 import { defaultDocument, defaultSpec } from '../../src/core/spec/defaults.ts'
 import { writeJob } from '../../src/core/spec/jobFile.ts'
 import { linkContent } from '../../src/core/spec/linkContent.ts'
-import { crc32, encodeLink } from '../../src/state/link.ts'
-import { decodeLink } from '../../src/state/readLink.ts'
+import { crc32, encodeLink } from '../../src/state/storage/link.ts'
+import { decodeLink } from '../../src/state/storage/readLink.ts'
 import { arbitraryPier } from '../arbitraryPier.ts'
 import versionOne from './links/version-1.json' with { type: 'json' }
 

@@ -6,8 +6,8 @@ import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { setField, setPart } from '../../src/core/spec/edit.ts'
 import { fields, visibleFields } from '../../src/core/spec/fields.ts'
 import { fromSI, inputUnit } from '../../src/core/units/factors.ts'
-import { alphabet, encodeLink } from '../../src/state/link.ts'
-import { decodeLink } from '../../src/state/readLink.ts'
+import { alphabet, encodeLink } from '../../src/state/storage/link.ts'
+import { decodeLink } from '../../src/state/storage/readLink.ts'
 import { arbitraryWalk } from '../arbitraryPier.ts'
 
 const opened = (code: string): PierDocument => {

@@ -9,7 +9,7 @@ import { editField } from '../../src/state/actions/edit.ts'
 import { canUndo, undo } from '../../src/state/actions/history.ts'
 import { openLink, setPull } from '../../src/state/actions/view.ts'
 import { derived, shownResult } from '../../src/state/derived.ts'
-import { encodeLink } from '../../src/state/link.ts'
+import { encodeLink } from '../../src/state/storage/link.ts'
 import { applySuggestion, suggestionSteps, suggestionsKnown } from '../../src/state/suggestions.ts'
 import { freshStore } from './freshStore.ts'
 

@@ -7,9 +7,9 @@ import { editField, setChoice, setPart, setValue } from '../../src/state/actions
 import { canUndo, redo, undo } from '../../src/state/actions/history.ts'
 import { judge } from '../../src/state/actions/judgement.ts'
 import { lookAt, stopLooking, takeLooked } from '../../src/state/actions/look.ts'
-import { linkIn, linkTo } from '../../src/state/addressBar.ts'
+import { linkIn, linkTo } from '../../src/state/storage/address.ts'
 import { seenDocument } from '../../src/state/derived.ts'
-import { startSession } from '../../src/state/start.ts'
+import { startSession } from '../../src/state/storage/session.ts'
 import { fakePage, freshStore, memoryStorage } from './freshStore.ts'
 
 const codes = (store: ReturnType<typeof freshStore>): string[] => store.getState().notices.map((notice) => notice.code)

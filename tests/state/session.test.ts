@@ -6,9 +6,9 @@ import { editField } from '../../src/state/actions/edit.ts'
 import { canUndo, undo } from '../../src/state/actions/history.ts'
 import { takeLooked } from '../../src/state/actions/look.ts'
 import { setTheme, setUnits } from '../../src/state/actions/view.ts'
-import { linkIn, linkTo } from '../../src/state/addressBar.ts'
-import { noteTabs, readNote } from '../../src/state/sessionNote.ts'
-import { startSession } from '../../src/state/start.ts'
+import { linkIn, linkTo } from '../../src/state/storage/address.ts'
+import { noteTabs, readNote } from '../../src/state/storage/note.ts'
+import { startSession } from '../../src/state/storage/session.ts'
 import { fakePage, fakeTab, freshStore, memoryStorage } from './freshStore.ts'
 
 const codes = (store: ReturnType<typeof freshStore>): string[] => store.getState().notices.map((notice) => notice.code)
@@ -164,7 +164,7 @@ describe('[J9] two tabs lose nothing', () => {
     expect(next.getState().document.spec).toEqual(b.getState().document.spec)
     await vi.waitFor(() => expect([...noteTabs(storage)].sort()).toEqual(['a', 'c']))
     const waiting = await readNote(storage, 'a')
-    expect(waiting.kind === 'document' && waiting.document.spec).toEqual(a.getState().document.spec)
+    expect(waiting.kind === 'document' && waiting.document).toEqual(a.getState().document)
   })
 
   it('leave the note of a tab that lives where it is', async () => {
@@ -267,7 +267,7 @@ describe('[J7] the address', () => {
     editField(store, 'hole.depth', '52 in')
     vi.advanceTimersByTime(500)
     const found = await linkIn(page.location.hash)
-    expect(found.kind === 'pier' && found.document.spec).toEqual(store.getState().document.spec)
+    expect(found.kind === 'document' && found.document.spec).toEqual(store.getState().document.spec)
   })
 
   it('changes at most a few times a second', async () => {
@@ -287,7 +287,7 @@ describe('[J7] the address', () => {
     vi.advanceTimersByTime(1000)
     expect(writes).toBeLessThanOrEqual(4)
     const found = await linkIn(page.location.hash)
-    expect(found.kind === 'pier' && found.document.spec).toEqual(store.getState().document.spec)
+    expect(found.kind === 'document' && found.document.spec).toEqual(store.getState().document.spec)
   })
 
   it('of the last session itself opens that session, name and all', async () => {
@@ -316,6 +316,6 @@ describe('[J7] the address', () => {
     expect(link.startsWith('http://pier.test/app/#p=')).toBe(true)
     expect(link).not.toMatch(/quality|Secret|old/)
     const found = await linkIn(hashOf(link))
-    expect(found.kind === 'pier' && found.document.name).toBe('')
+    expect(found.kind === 'document' && found.document.name).toBe('')
   })
 })

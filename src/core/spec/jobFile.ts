@@ -22,13 +22,20 @@ const refused = (issues: readonly Issue[]): Result<PierDocument> => ({ ok: false
  * Reads a job file. Size, nesting and doubled keys are looked at before any parser sees the text; every issue of one stage is
  * collected; the document comes out frozen, with each quantity's text kept as it was typed.
  */
-export function parseJob(text: string): Result<PierDocument> {
+export const parseJob = (text: string): Result<PierDocument> => parseText(text, readJob)
+
+/**
+ * Reads the text of any file of ours.
+ *
+ * @param read reads its data, without keys that reach into prototypes; with any of the issues found before it has to refuse
+ */
+export function parseText<T>(text: string, read: (data: unknown, early: readonly Issue[]) => Result<T>): Result<T> {
   const before = textIssues(text)
-  if (before.some((issue) => issue.path === '')) return refused(before)
+  if (before.some((issue) => issue.path === '')) return { ok: false, issues: before }
   const parsed = parsedJson(text)
-  if (!parsed.ok) return refused([...before, parsed.issue])
+  if (!parsed.ok) return { ok: false, issues: [...before, parsed.issue] }
   const clean = withoutForbidden(parsed.data)
-  return readJob(clean.data, [...before, ...clean.issues])
+  return read(clean.data, [...before, ...clean.issues])
 }
 
 /**

@@ -4,7 +4,7 @@ import { shown } from './shown.ts'
 /** Version that this code writes. Raise it with a migration from the version before and a fixture of that version. */
 export const schemaVersion = 1
 
-type Migration = (old: unknown) => unknown
+export type Migration = (old: unknown) => unknown
 
 /** From each released version to the next. `migrations[n]` turns a job of version n into one of n + 1. */
 export const migrations: Readonly<Record<number, Migration>> = {}
@@ -27,19 +27,22 @@ const refuse = (code: string, facts: Partial<Issue> = {}): Migrated => ({
   issue: { code, severity: 'error', path: 'pierglass', ...facts },
 })
 
-/** Brings a job of any released version up to the newest, step by step. The version number itself is brought up too. */
-export function migrated(data: unknown, chain = migrations, newest = schemaVersion): Migrated {
-  const isJob = typeof data === 'object' && data !== null && !Array.isArray(data) && Object.hasOwn(data, 'pierglass')
-  if (!isJob) return refuse('not-a-job')
-  const version = (data as Readonly<{ pierglass: unknown }>).pierglass
+/**
+ * Brings the data of a file of any released version up to the newest, step by step. The version number itself is brought up too.
+ * @param mark key that the version number stands under
+ */
+export function migrated(data: unknown, chain = migrations, newest = schemaVersion, mark = 'pierglass'): Migrated {
+  const isMarked = typeof data === 'object' && data !== null && !Array.isArray(data) && Object.hasOwn(data, mark)
+  if (!isMarked) return refuse('not-a-job', { path: mark })
+  const version = (data as Readonly<Record<string, unknown>>)[mark]
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-    return refuse('unknown-schema', { got: shown(version), limit: newest })
-  if (version > newest) return refuse('newer-schema', { got: version, limit: newest })
+    return refuse('unknown-schema', { path: mark, got: shown(version), limit: newest })
+  if (version > newest) return refuse('newer-schema', { path: mark, got: version, limit: newest })
   let current: unknown = data
   for (let step = version; step < newest; step++) {
     const migration = chain[step]
     if (migration === undefined) throw new Error(`migrated: no step from version ${step}`)
-    current = { ...(migration(current) as object), pierglass: step + 1 }
+    current = { ...(migration(current) as object), [mark]: step + 1 }
   }
   return { ok: true, data: current }
 }

@@ -1,7 +1,6 @@
 import type { PierDocument } from '../../core/model/spec.ts'
 import { defaultDocument } from '../../core/spec/defaults.ts'
-import type { Kept } from '../appState.ts'
-import { newLineage } from '../lineage.ts'
+import { type Kept, keptAsIs, newLineage } from '../document/opened.ts'
 import type { PierStore } from '../store.ts'
 import { dropDraft } from './drag.ts'
 import { putRight } from './view.ts'
@@ -10,7 +9,7 @@ import { putRight } from './view.ts'
  * Another pier takes the place of this one, as one undo step, so that nothing is lost by it.
  * @param kept where it is kept besides; a pier from a file or a link is kept there as it is
  */
-export const openDocument = (store: PierStore, document: PierDocument, kept: Kept = { document, place: null }): void => {
+export const openDocument = (store: PierStore, document: PierDocument, kept: Kept<PierDocument> = keptAsIs(document)): void => {
   dropDraft(store)
   putRight(store)
   const lineage = newLineage()

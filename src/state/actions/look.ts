@@ -1,6 +1,6 @@
 import type { PierDocument } from '../../core/model/spec.ts'
 import type { AppState } from '../appState.ts'
-import { isKept } from '../kept.ts'
+import { isKept } from '../document/opened.ts'
 import type { PierStore } from '../store.ts'
 import { openDocument } from './document.ts'
 import { dropDraft } from './drag.ts'

@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import type { PierDocument } from '../../core/model/spec.ts'
-import { linkTo } from '../../state/addressBar.ts'
+import { linkTo } from '../../state/storage/address.ts'
 import { wordsOf } from '../../words/index.ts'
 import { isLocal, qrPath } from './qr.ts'
 

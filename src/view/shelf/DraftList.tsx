@@ -1,4 +1,4 @@
-import type { Draft } from '../../state/shelf/drafts.ts'
+import type { Draft } from '../../state/storage/drafts.ts'
 import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../app/jobFiles.ts'
 import { Thumbnail } from './Thumbnail.tsx'
@@ -23,7 +23,7 @@ const DraftRow = ({ draft, onOpened }: { draft: Draft; onOpened: () => void }) =
               className='button'
               aria-label={words.about(words.actions.open, name)}
               onClick={() => {
-                shelf.openDraft(draft.tab)
+                void shelf.openDraft(draft.tab)
                 onOpened()
               }}
             >
@@ -39,7 +39,7 @@ const DraftRow = ({ draft, onOpened }: { draft: Draft; onOpened: () => void }) =
               type='button'
               className='button'
               aria-label={words.about(words.actions.discard, name)}
-              onClick={() => shelf.dropDraft(draft.tab)}
+              onClick={() => void shelf.dropDraft(draft.tab)}
             >
               {words.actions.discard}
             </button>

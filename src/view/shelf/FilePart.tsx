@@ -1,6 +1,6 @@
 import { useRef } from 'react'
 import { version } from '../../../package.json'
-import { largestShelf } from '../../state/shelf/shelfFile.ts'
+import { largestShelf } from '../../state/storage/shelfFile.ts'
 import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../app/jobFiles.ts'
 import { useShelf, useShelfState } from './useShelf.ts'

@@ -1,5 +1,5 @@
 import { takeLooked } from '../../state/actions/look.ts'
-import { isKept, keptOf } from '../../state/kept.ts'
+import { isKept, keptOf } from '../../state/document/opened.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
@@ -29,17 +29,18 @@ const OwnPier = () => {
   const words = wordsOf('shelf')
   const shelf = useShelf()
   const name = usePier((state) => state.document.name)
-  const place = usePier((state) => keptOf(state).place)
+  const { id, place } = usePier(keptOf)
   const kept = usePier(isKept)
   const isSaving = useShelfState((state) => state.isSaving)
   const isReadOnly = useShelfState((state) => state.trouble === 'newer')
   const conflict = useShelfState((state) => state.conflict)
-  const state = place === null ? words.open.never : kept ? words.open.kept : words.open.changed
+  const isThere = useShelfState(({ isRead, piers }) => !isRead || piers.some((pier) => pier.id === id))
+  const state = place === null ? 'never' : !place.lasts ? 'memory' : kept ? 'kept' : isThere ? 'changed' : 'gone'
   return (
     <section className='shelf-open' aria-label={words.open.title}>
       <div>
         <h3>{nameWords(name)}</h3>
-        <p className='quiet'>{isSaving ? words.open.saving : state}</p>
+        <p className='quiet'>{words.open[isSaving ? 'saving' : state]}</p>
       </div>
       <div className='shelf-buttons'>
         {(place === null || !kept) && (

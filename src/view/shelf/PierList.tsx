@@ -1,7 +1,9 @@
 import { useState } from 'react'
 import { compareStore, fewestPiers, mostPiers } from '../../state/compare.ts'
 import { comparePiers } from '../../state/compareActions.ts'
-import { openRecord } from '../../state/shelf/shelfRecord.ts'
+import { ready } from '../../core/documents/documentKind.ts'
+import { pierKind } from '../../core/documents/pier.ts'
+import { openRecord } from '../../state/storage/record.ts'
 import { wordsOf } from '../../words/index.ts'
 import { PierRow } from './PierRow.tsx'
 import { useShelfState } from './useShelf.ts'
@@ -17,9 +19,10 @@ export const PierList = ({ onLeave }: { onLeave: () => void }) => {
   const [picked, setPicked] = useState<readonly string[]>([])
   const asked = sought.toLowerCase().split(/\s+/).filter(Boolean)
   const shown = piers.filter((pier) => holds(`${pier.name} ${pier.note}`, asked))
-  const chosen = piers.flatMap((pier) => (pier.kind === 'pier' && picked.includes(pier.id) ? [pier.record] : []))
-  const compare = () => {
-    const read = chosen.map((record) => openRecord(record))
+  const chosen = piers.flatMap((pier) => (pier.kind === 'whole' && pier.of === pierKind && picked.includes(pier.id) ? [pier.record] : []))
+  const compare = async () => {
+    const kind = await ready(pierKind)
+    const read = chosen.map((record) => openRecord(kind, record))
     if (
       comparePiers(
         compareStore,
@@ -59,7 +62,7 @@ export const PierList = ({ onLeave }: { onLeave: () => void }) => {
       </ul>
       {picked.length > 0 && (
         <p className='shelf-compare'>
-          <button type='button' className='button shelf-main' disabled={!canCompare} onClick={compare}>
+          <button type='button' className='button shelf-main' disabled={!canCompare} onClick={() => void compare()}>
             {words.actions.compareThese(chosen.length)}
           </button>{' '}
           {!canCompare && <span className='quiet'>{words.pickToCompare}</span>}

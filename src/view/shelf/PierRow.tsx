@@ -1,7 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'react'
 import { longestName, longestNote } from '../../core/spec/textLimits.ts'
-import { keptOf } from '../../state/kept.ts'
-import type { Shelved } from '../../state/shelf/shelfRecord.ts'
+import { keptOf } from '../../state/document/opened.ts'
+import type { Shelved } from '../../state/storage/record.ts'
 import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../app/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
@@ -82,7 +82,7 @@ const saveFound = (pier: Shelved) =>
 const State = ({ pier }: { pier: Shelved }) => {
   const words = wordsOf('shelf')
   const system = usePier((state) => state.view.units)
-  if (pier.kind === 'pier') return null
+  if (pier.kind === 'whole') return null
   return (
     <p className='shelf-state'>
       <Mark name='warning' />{' '}
@@ -108,7 +108,10 @@ export const PierRow = ({
   const words = wordsOf('shelf')
   const shelf = useShelf()
   const [isNaming, setNaming] = useState(false)
-  const isOpen = usePier((state) => keptOf(state).place?.id === pier.id)
+  const isOpen = usePier((state) => {
+    const { id, place } = keptOf(state)
+    return place !== null && id === pier.id
+  })
   const name = nameWords(pier.name)
   const open = async () => {
     if (await shelf.openPier(pier.id)) onOpened()
@@ -128,7 +131,7 @@ export const PierRow = ({
           <WordsForm pier={pier} onDone={() => setNaming(false)} />
         ) : (
           <div className='shelf-buttons'>
-            {pier.kind === 'pier' && (
+            {pier.kind === 'whole' && (
               <>
                 <Act word={words.actions.open} name={name} onDo={() => void open()} />
                 <Act
@@ -139,9 +142,9 @@ export const PierRow = ({
                 <Act word={words.actions.words} name={name} onDo={() => setNaming(true)} />
               </>
             )}
-            {pier.kind !== 'pier' && <Act word={words.actions.saveFound} name={name} onDo={() => saveFound(pier)} />}
+            {pier.kind !== 'whole' && <Act word={words.actions.saveFound} name={name} onDo={() => saveFound(pier)} />}
             {pier.kind !== 'newer' && <Act word={words.actions.remove} name={name} onDo={() => void shelf.remove(pier.id)} />}
-            {pier.kind === 'pier' && (
+            {pier.kind === 'whole' && (
               <label className='shelf-pick'>
                 <input
                   type='checkbox'

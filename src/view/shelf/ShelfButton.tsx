@@ -1,6 +1,6 @@
 import { Suspense, useState } from 'react'
 import { createPortal } from 'react-dom'
-import { isKept } from '../../state/kept.ts'
+import { isKept } from '../../state/document/opened.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { lazyPage } from '../lazyPage.ts'

@@ -1,4 +1,4 @@
-import type { Thumbnail as Drawing } from '../../state/shelf/thumbnail.ts'
+import type { Thumbnail as Drawing } from '../../core/documents/documentKind.ts'
 
 const pairs = (points: readonly number[]): string => {
   const words: string[] = []

@@ -1,10 +1,10 @@
-import { createShelf, type Shelf } from '../../state/shelf/createShelf.ts'
-import { idbShelf } from '../../state/shelf/idbShelf.ts'
-import { memoryShelf } from '../../state/shelf/memoryShelf.ts'
-import { patience } from '../../state/shelf/patience.ts'
-import { storageOf, tabOf } from '../../state/start.ts'
+import { createShelf, type Shelf } from '../../state/storage/shelf.ts'
+import { idbShelf } from '../../state/storage/idbShelf.ts'
+import { newId } from '../../state/document/opened.ts'
+import { pierHolder } from '../../state/pierHolder.ts'
+import { memoryShelf, patience } from '../../state/storage/port.ts'
+import { storageOf, tabOf } from '../../state/storage/session.ts'
 import { pierStore } from '../../state/store.ts'
-import { newId } from '../../state/tab.ts'
 
 let made: Shelf | null = null
 
@@ -12,7 +12,8 @@ let made: Shelf | null = null
 export const pageShelf = (): Shelf => {
   if (made) return made
   const shelf = createShelf({
-    pier: pierStore,
+    holder: pierHolder(pierStore),
+    others: [],
     port: idbShelf({ tell: (code) => shelf.heard(code), settled: (code) => shelf.unheard(code) }),
     memory: memoryShelf,
     storage: storageOf(),

@@ -1,7 +1,7 @@
 import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
-import type { Shelf } from '../../state/shelf/createShelf.ts'
-import type { ShelfState } from '../../state/shelf/shelf.ts'
+import type { Shelf } from '../../state/storage/shelf.ts'
+import type { ShelfState } from '../../state/storage/desk.ts'
 
 export const ShelfContext = createContext<Shelf | null>(null)
 

@@ -3,8 +3,8 @@ import type { UnitSystem } from '../../core/units/quantity.ts'
 import { locale, wordsOf } from '../../words/index.ts'
 import { issueText } from '../panels/issueText.ts'
 
-export const whenWords = (at: number): string =>
-  at > 0 ? new Date(at).toLocaleString(locale(), { dateStyle: 'medium', timeStyle: 'short' }) : '–'
+export const whenWords = (at: number | null): string =>
+  at !== null && at > 0 ? new Date(at).toLocaleString(locale(), { dateStyle: 'medium', timeStyle: 'short' }) : '–'
 
 export const nameWords = (name: string): string => (name.trim() === '' ? wordsOf('shelf').untitled : name)
 

@@ -1,5 +1,5 @@
-import type { Said } from '../../state/shelf/shelf.ts'
-import type { TroubleCode } from '../../state/shelf/shelfPort.ts'
+import type { Said } from '../../state/storage/desk.ts'
+import type { TroubleCode } from '../../state/storage/port.ts'
 
 /** Piers saved in the browser. */
 export const shelf = {
@@ -13,6 +13,8 @@ export const shelf = {
     never: 'Not saved here yet.',
     changed: 'Changed since it was last saved.',
     kept: 'Saved. Nothing has changed since.',
+    gone: 'It was saved here once and is not there any more.',
+    memory: 'In this page only. It is gone when you close or reload the page, so save it as a file.',
     save: 'Save this pier',
     saveChanges: 'Save changes',
     saveNew: 'Save as a new pier',
@@ -101,6 +103,7 @@ export const shelf = {
   reload: 'Reload the page',
   said: {
     saved: 'Saved.',
+    'in-memory': 'Kept in this page only, until you close or reload it. Save it as a file.',
     copied: 'Copied.',
     'words-kept': 'Name and note are kept.',
     imported: 'The file was read.',

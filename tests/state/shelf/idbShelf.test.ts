@@ -3,16 +3,15 @@ import { IDBFactory } from 'fake-indexeddb'
 import { openDB } from 'idb'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
-import { databaseName, databaseVersion, idbShelf, troubleIn } from '../../../src/state/shelf/idbShelf.ts'
-import type { ShelfTrouble } from '../../../src/state/shelf/shelfPort.ts'
-import { recordOf } from '../../../src/state/shelf/shelfRecord.ts'
-import { freshShelf } from './parts.ts'
+import { databaseName, databaseVersion, idbShelf, troubleIn } from '../../../src/state/storage/idbShelf.ts'
+import type { ShelfTrouble } from '../../../src/state/storage/port.ts'
+import { freshShelf, pierRecord } from './parts.ts'
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory()
 })
 
-const record = (id: string, revision = 1) => recordOf({ ...defaultDocument, name: id }, { id, revision, made: 1, changed: revision })
+const record = (id: string, revision = 1) => pierRecord({ ...defaultDocument, name: id }, { id, revision, made: 1, changed: revision })
 const silent = { tell: () => undefined, settled: () => undefined }
 const heard = () => {
   const told: string[] = []
@@ -153,6 +152,6 @@ describe('[M11] the store of the browser looks and writes at once, strictly, and
     await set.shelf.refresh()
     expect(await set.shelf.save()).toBe(true)
     expect(await set.shelf.duplicate(set.shelf.state.getState().piers[0]?.id ?? '', 'Copy')).toBe(true)
-    expect(set.shelf.state.getState().piers.map((one) => one.kind)).toEqual(['pier', 'pier'])
+    expect(set.shelf.state.getState().piers.map((one) => one.kind)).toEqual(['whole', 'whole'])
   })
 })

@@ -1,10 +1,18 @@
-import type { Shelf } from '../../../src/state/shelf/createShelf.ts'
-import { createShelf } from '../../../src/state/shelf/createShelf.ts'
-import { memoryShelf } from '../../../src/state/shelf/memoryShelf.ts'
-import type { ShelfParts } from '../../../src/state/shelf/shelf.ts'
-import type { ShelfPort } from '../../../src/state/shelf/shelfPort.ts'
+import { ready } from '../../../src/core/documents/documentKind.ts'
+import { pierKind } from '../../../src/core/documents/pier.ts'
+import type { PierDocument } from '../../../src/core/model/spec.ts'
+import { pierHolder } from '../../../src/state/pierHolder.ts'
+import type { ShelfParts } from '../../../src/state/storage/desk.ts'
+import { memoryShelf, type ShelfPort } from '../../../src/state/storage/port.ts'
+import { recordOf, type ShelfRecord } from '../../../src/state/storage/record.ts'
+import { createShelf, type Shelf } from '../../../src/state/storage/shelf.ts'
 import type { PierStore } from '../../../src/state/store.ts'
 import { freshStore, memoryStorage } from '../freshStore.ts'
+
+export const pier = await ready(pierKind)
+
+type Facts = Pick<ShelfRecord, 'id' | 'revision' | 'made' | 'changed'>
+export const pierRecord = (document: PierDocument, facts: Facts): ShelfRecord => recordOf(pier, document, facts)
 
 /** A store that refuses, waits or lies as it is told; nothing is told at first. */
 export const troubledPort = (inner: ShelfPort = { ...memoryShelf(), kind: 'browser' }) => {
@@ -35,9 +43,10 @@ let ids = 0
 /** A shelf with parts of its own; the clock rises by a second at each look. */
 export const freshShelf = (change: Partial<ShelfParts> = {}): Readonly<{ shelf: Shelf; pier: PierStore; parts: ShelfParts }> => {
   let clock = 1_700_000_000_000
-  const pier = freshStore()
+  const store = freshStore()
   const parts: ShelfParts = {
-    pier,
+    holder: pierHolder(store),
+    others: [],
     port: { ...memoryShelf(), kind: 'browser' },
     memory: memoryShelf,
     storage: memoryStorage(),
@@ -51,5 +60,5 @@ export const freshShelf = (change: Partial<ShelfParts> = {}): Readonly<{ shelf: 
     limit: 40,
     ...change,
   }
-  return { shelf: createShelf(parts), pier: parts.pier, parts }
+  return { shelf: createShelf(parts), pier: store, parts }
 }

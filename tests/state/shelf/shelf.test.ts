@@ -1,16 +1,16 @@
 import { describe, expect, it, vi } from 'vitest'
+import { pierKind } from '../../../src/core/documents/pier.ts'
+import type { PierDocument } from '../../../src/core/model/spec.ts'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { openDocument, setName } from '../../../src/state/actions/document.ts'
 import { dragField } from '../../../src/state/actions/drag.ts'
 import { editField } from '../../../src/state/actions/edit.ts'
 import { undo } from '../../../src/state/actions/history.ts'
-import { isKept } from '../../../src/state/kept.ts'
-import { noteTabs, setAside } from '../../../src/state/sessionNote.ts'
-import { memoryShelf } from '../../../src/state/shelf/memoryShelf.ts'
-import { ShelfTrouble, type TroubleCode } from '../../../src/state/shelf/shelfPort.ts'
-import { recordOf, recordVersion } from '../../../src/state/shelf/shelfRecord.ts'
+import { isKept } from '../../../src/state/document/opened.ts'
+import { keepNote, noteTabs, setAside } from '../../../src/state/storage/note.ts'
+import { memoryShelf, recordVersion, ShelfTrouble, type TroubleCode } from '../../../src/state/storage/port.ts'
 import { memoryStorage } from '../freshStore.ts'
-import { freshShelf, troubledPort } from './parts.ts'
+import { freshShelf, pierRecord, troubledPort } from './parts.ts'
 
 const names = ({ shelf }: ReturnType<typeof freshShelf>) => shelf.state.getState().piers.map((one) => one.name)
 const said = ({ shelf }: ReturnType<typeof freshShelf>) => shelf.state.getState().said?.code
@@ -37,7 +37,7 @@ describe('[M5] nothing is called saved before it lies in the store', () => {
     expect(isKept(set.pier.getState())).toBe(false)
     expect(await set.shelf.save()).toBe(true)
     expect(set.shelf.state.getState().piers).toHaveLength(1)
-    expect(only(set)).toMatchObject({ kind: 'pier', record: { revision: 2 } })
+    expect(only(set)).toMatchObject({ kind: 'whole', record: { revision: 2 } })
   })
 
   it('says "saved" only after the record lies in the store', async () => {
@@ -124,7 +124,7 @@ describe('[M6] of two tabs on one pier the second asks, and both are kept', () =
     editField(b.pier, 'hole.depth', '70 in')
     expect(await a.shelf.save()).toBe(true)
     expect(await b.shelf.save()).toBe(false)
-    expect(b.shelf.state.getState().conflict).toMatchObject({ theirs: { kind: 'pier', record: { revision: 2 } } })
+    expect(b.shelf.state.getState().conflict).toMatchObject({ theirs: { kind: 'whole', record: { revision: 2 } } })
     expect(said(b)).toBeUndefined()
     await a.shelf.refresh()
     expect(only(a)).toMatchObject({ record: { job: expect.stringContaining('60 in') } })
@@ -150,7 +150,7 @@ describe('[M6] of two tabs on one pier the second asks, and both are kept', () =
     expect(only(b)).toMatchObject({ record: { revision: 3, job: expect.stringContaining('70 in') } })
     await vi.waitFor(() => expect(b.shelf.state.getState().drafts).toHaveLength(1))
     const [draft] = b.shelf.state.getState().drafts
-    expect(draft?.kind === 'draft' && draft.note.document.spec.hole.depth).toBeCloseTo(60 * 0.0254, 12)
+    expect(draft?.kind === 'draft' && pierKind.write(draft.note.document as PierDocument)).toContain('60 in')
   })
 
   it('a pier that was removed elsewhere is told, and may be saved as a new one', async () => {
@@ -232,7 +232,7 @@ describe('[M8] damaged and newer records are never written over', () => {
   it('a damaged one is told, stays as it is, and goes along in the file', async () => {
     const set = await withOne()
     const good = only(set)
-    if (good.kind !== 'pier') expect.fail('not whole')
+    if (good.kind !== 'whole') expect.fail('not whole')
     const raw = { ...good.record, job: good.record.job.replace('50 in', '51 in') }
     await set.parts.port.remove(good.id, null)
     await set.parts.port.put(raw, null)
@@ -249,7 +249,7 @@ describe('[M8] damaged and newer records are never written over', () => {
   it('a newer one is never opened, written over, renamed or taken away', async () => {
     const set = await withOne()
     const good = only(set)
-    if (good.kind !== 'pier') expect.fail('not whole')
+    if (good.kind !== 'whole') expect.fail('not whole')
     const newer = { ...good.record, schema: recordVersion + 1, revision: 7 }
     await set.parts.port.remove(good.id, null)
     await set.parts.port.put(newer, null)
@@ -281,7 +281,7 @@ describe('[M9] a store in trouble loses nothing and says what is wrong', () => {
     expect([trouble(set), said(set), isKept(set.pier.getState())]).toEqual(['full', undefined, false])
     expect(set.shelf.exportText()).toContain('50 in')
     told.before = null
-    expect(await set.parts.port.get(before.id)).toEqual(before.kind === 'pier' && before.record)
+    expect(await set.parts.port.get(before.id)).toEqual(before.kind === 'whole' && before.record)
     expect(await set.shelf.save()).toBe(true)
     expect(trouble(set)).toBeNull()
   })
@@ -350,7 +350,7 @@ describe('[M10] files and drafts come beside what is there', () => {
   })
 
   it('a record of a later version travels through, and nothing lies over it', async () => {
-    const newer = { ...recordOf(defaultDocument, { id: 'n', revision: 1, made: 1, changed: 1 }), schema: recordVersion + 1 }
+    const newer = { ...pierRecord(defaultDocument, { id: 'n', revision: 1, made: 1, changed: 1 }), schema: recordVersion + 1 }
     const set = freshShelf()
     await set.parts.port.put(newer, null)
     await set.shelf.refresh()
@@ -361,13 +361,17 @@ describe('[M10] files and drafts come beside what is there', () => {
 
   it('an unsaved pier of another tab waits, opens, and is then no draft any more', async () => {
     const set = freshShelf()
-    setAside(set.parts.storage, { document: { ...defaultDocument, name: 'Left' }, kept: {}, lineage: 0 })
+    setAside(set.parts.storage, pierKind, {
+      document: { ...defaultDocument, name: 'Left' },
+      kept: { id: 'left', document: null, place: null },
+    })
+    keepNote(set.parts.holder, set.parts.storage, { tab: 'own', revision: 0, hash: () => '' })
     await set.shelf.refresh()
     await vi.waitFor(() => expect(set.shelf.state.getState().drafts).toHaveLength(1))
     const [draft] = set.shelf.state.getState().drafts
-    set.shelf.openDraft(draft?.tab ?? '')
+    await set.shelf.openDraft(draft?.tab ?? '')
     expect(set.pier.getState().document.name).toBe('Left')
     expect(isKept(set.pier.getState())).toBe(false)
-    expect(noteTabs(set.parts.storage)).toEqual([])
+    expect(noteTabs(set.parts.storage)).toEqual(['own'])
   })
 })

@@ -4,18 +4,20 @@ import { describe, expect, it } from 'vitest'
 import type { PierSpec } from '../../../src/core/model/spec.ts'
 import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { writeJob } from '../../../src/core/spec/writeJob.ts'
-import { openRecord, recordOf, recordVersion, shelved } from '../../../src/state/shelf/shelfRecord.ts'
-import { isThumbnail, thumbnailOf } from '../../../src/state/shelf/thumbnail.ts'
+import { thumbnailOf } from '../../../src/core/documents/readPier.ts'
+import { recordVersion } from '../../../src/state/storage/port.ts'
+import { isThumbnail, openRecord, shelved } from '../../../src/state/storage/record.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
+import { pier, pierRecord } from './parts.ts'
 
 const facts = { id: 'a', revision: 1, made: 1, changed: 2 }
-const record = recordOf({ ...defaultDocument, name: 'Gate <b>post</b>', note: 'ask' }, facts)
+const record = pierRecord({ ...defaultDocument, name: 'Gate <b>post</b>', note: 'ask' }, facts)
 
 describe('[M1] a saved pier comes back as it was', () => {
   it('comes back as it was, typed texts and words too', () => {
     fc.assert(
       fc.property(arbitraryPier(), (document) => {
-        const back = openRecord(recordOf(document, facts))
+        const back = openRecord(pier, pierRecord(document, facts))
         if (!back.ok) expect.fail(JSON.stringify(back.issues))
         expect(back.value.written).toEqual(document.written)
         expect(writeJob(back.value)).toBe(writeJob(document))
@@ -26,12 +28,12 @@ describe('[M1] a saved pier comes back as it was', () => {
 
   it('survives the copying of a browser store', () => {
     const copied: unknown = structuredClone(record)
-    expect(shelved(copied)).toMatchObject({ kind: 'pier', name: 'Gate <b>post</b>', note: 'ask', record })
+    expect(shelved(copied)).toMatchObject({ kind: 'whole', name: 'Gate <b>post</b>', note: 'ask', record })
   })
 
   it('is a section of a few numbers that can be drawn', () => {
     expect(isThumbnail(record.thumbnail)).toBe(true)
-    expect(record.thumbnail.bodies.map(([role]) => role)).toContain('concrete')
+    expect(record.thumbnail?.bodies.map(([role]) => role)).toContain('concrete')
     expect(JSON.stringify(record.thumbnail).length).toBeLessThan(4000)
     for (const odd of [
       null,
@@ -61,7 +63,7 @@ describe('[M2] a record that is not whole is told, and kept as it was found', ()
 
   it.each([
     ['nothing', null],
-    ['a text', 'pier'],
+    ['a text', 'whole'],
     ['no job', { ...record, job: undefined }],
     ['no revision', { ...record, revision: undefined }],
     ['half a revision', { ...record, revision: 1.5 }],
@@ -74,19 +76,25 @@ describe('[M2] a record that is not whole is told, and kept as it was found', ()
 
   it('of a later version is newer, never damaged, and shows its picture', () => {
     const raw = { ...record, schema: recordVersion + 1, job: { in: 'another form' } }
-    expect(shelved(raw)).toMatchObject({ kind: 'newer', schema: recordVersion + 1, name: record.name, thumbnail: record.thumbnail })
+    expect(shelved(raw)).toMatchObject({ kind: 'newer', name: record.name, thumbnail: record.thumbnail })
   })
 
   it('with a thumbnail that can not be drawn still opens', () => {
-    expect(shelved({ ...record, thumbnail: { svg: '<svg onload=alert(1)>' } })).toMatchObject({ kind: 'pier', thumbnail: null })
+    expect(shelved({ ...record, thumbnail: { svg: '<svg onload=alert(1)>' } })).toMatchObject({ kind: 'whole', thumbnail: null })
   })
 
   it('that breaks the reader stays what it is', () => {
-    const read = openRecord(record, () => {
-      throw new Error('a migration that fails')
-    })
+    const read = openRecord(
+      {
+        ...pier,
+        parse: () => {
+          throw new Error('a migration that fails')
+        },
+      },
+      record,
+    )
     expect(read.ok ? [] : read.issues.map((issue) => issue.code)).toEqual(['record-unreadable'])
-    expect(shelved(record)).toMatchObject({ kind: 'pier', record })
+    expect(shelved(record)).toMatchObject({ kind: 'whole', record })
   })
 })
 
@@ -100,8 +108,8 @@ describe('[M3] records of every release', () => {
   it.each(files)('%s', (name) => {
     const { raw, spec } = JSON.parse(readFileSync(new URL(name, folder), 'utf8')) as { raw: unknown; spec: unknown }
     const found = shelved(raw)
-    if (found.kind !== 'pier') expect.fail(found.kind)
-    const read = openRecord(found.record)
+    if (found.kind !== 'whole') expect.fail(found.kind)
+    const read = openRecord(pier, found.record)
     const kept = spec as PierSpec
     // What came into the document later is as in the pier that everybody starts from.
     expect(read.ok && read.value.spec).toEqual({ ...defaultSpec, ...kept, post: { ...defaultSpec.post, ...kept.post } })

@@ -1,4 +1,4 @@
-import type { NoteStorage } from '../sessionNote.ts'
+import type { NoteStorage } from './note.ts'
 
 /**
  * What this browser remembers of the shelf outside the shelf itself: how many piers there were, so that it is seen when they are gone;

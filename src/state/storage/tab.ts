@@ -1,3 +1,5 @@
+import { newId } from '../document/opened.ts'
+
 /** This tab of the browser, told apart from all others, so that two of them never write into one note. */
 export type Tab = Readonly<{
   id: string
@@ -9,9 +11,6 @@ const key = 'pierglass.tab'
 const lockOf = (id: string): string => `pierglass.tab.${id}`
 /** A start never waits longer for the other tabs [ms]. */
 const patience = 250
-
-/** An id of 16 letters, by chance alone. */
-export const newId = (): string => [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => (byte % 36).toString(36)).join('')
 
 const remembered = (): string | null => {
   try {

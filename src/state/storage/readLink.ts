@@ -1,20 +1,22 @@
 import { inflateSync, strFromU8 } from 'fflate'
-import type { Issue, Result } from '../core/model/issue.ts'
-import type { PierDocument } from '../core/model/spec.ts'
-import type { IssueCode } from '../core/spec/issueCodes.ts'
-import { documentFromContent } from '../core/spec/linkFields.ts'
-import { alphabet, checkBytes, crc32, headLength, longest, version } from './link.ts'
+import type { Issue, Result } from '../../core/model/issue.ts'
+import { pierReader } from '../../core/documents/readPier.ts'
+import type { PierDocument } from '../../core/model/spec.ts'
+import type { IssueCode } from '../../core/spec/issueCodes.ts'
+import { alphabet, checkBytes, crc32, headLength, longest, percentDecoded, version } from './link.ts'
 
-const refused = (code: IssueCode, facts: Partial<Issue> = {}): Result<PierDocument> => ({
+type Refused = Extract<Result<never>, { ok: false }>
+const refused = (code: IssueCode, facts: Partial<Issue> = {}): Refused => ({
   ok: false,
   issues: [{ code, severity: 'error', path: '', ...facts }],
 })
 
 /**
  * Reads the code of a link. White space, quote marks of mail programs and a stop after the end are overlooked; any other change is
- * named: cut off, of another version, a strange character, damaged, or not a pier.
+ * named: cut off, of another version, a strange character, damaged, or not a document of this kind.
+ * @param fromContent reads what the code carries
  */
-export function decodeLink(text: string): Result<PierDocument> {
+export function readLinkCode<D>(text: string, fromContent: (content: string) => Result<D>): Result<D> {
   const code = unwrapped(text)
   if (code === '') return refused('link-too-short', { got: 0, limit: headLength })
   if (code[0] !== version) return refused('link-version', { got: code.slice(0, 1), limit: version })
@@ -29,19 +31,20 @@ export function decodeLink(text: string): Result<PierDocument> {
   const check = new DataView(bytes.buffer, content.length).getUint32(0)
   if (check !== crc32(content)) return refused('link-checksum')
   try {
-    return documentFromContent(strFromU8(inflateSync(content)))
+    return fromContent(strFromU8(inflateSync(content)))
   } catch {
     return refused('link-content')
   }
 }
 
+const fromPier = pierReader.fromLink ?? (() => refused('link-content'))
+/** A pier from the code of its link. */
+export const decodeLink = (text: string): Result<PierDocument> => readLinkCode(text, fromPier)
+
 /** What is left when programs have wrapped, quoted or percent-encoded a link. */
 function unwrapped(text: string): string {
   if (/^[\w-]+$/.test(text)) return text
-  const plain = text
-    .slice(0, 4 * longest)
-    .replace(/%(?:25)*([0-9a-f]{2})/gi, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16)))
-  return plain
+  return percentDecoded(text.slice(0, 4 * longest))
     .replace(/[\s>]/g, '')
     .replace(/^[#<("']+/, '')
     .replace(/[.,;:!?)"'\]]+$/, '')

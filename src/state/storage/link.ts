@@ -1,9 +1,10 @@
 import { deflateSync, strToU8 } from 'fflate'
-import type { PierDocument } from '../core/model/spec.ts'
-import { linkContent } from '../core/spec/linkContent.ts'
+import type { AnyDocument, DocumentKind } from '../../core/documents/documentKind.ts'
+import { pierKind } from '../../core/documents/pier.ts'
+import type { PierDocument } from '../../core/model/spec.ts'
 
 /**
- * A link: one character of version, two of length, then the pier's content, deflated, with a CRC-32 behind it. Only A-Z a-z 0-9 - _
+ * A link's code: one character of version, two of length, then the document's content, deflated, with a CRC-32 behind it. Only A-Z a-z 0-9 - _
  * are used, so that no program that passes a link on has a reason to change it.
  */
 export const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_'
@@ -15,11 +16,17 @@ export const longest = alphabet.length ** 2 - 1
 /** From here on a link is too long for chats and codes to scan: the values go in it, but not how they were typed [characters]. */
 const longestTyped = 1500
 
-/** The pier as the code of a link. Name and note are not in it. Throws when it would not fit, which no valid pier does. */
-export function encodeLink(document: PierDocument): string {
-  const code = pack(linkContent(document))
-  return code.length <= longestTyped ? code : pack(linkContent({ ...document, written: {} }))
+/**
+ * A document as the code of a link, as it was typed where that is short enough. Words and id are not in it. Throws when it would not fit,
+ * which no valid pier does, and for a kind that no link carries.
+ */
+export function linkCode<D extends AnyDocument>(kind: DocumentKind<D>, document: D): string {
+  if (!kind.link) throw new Error(`linkCode: no link carries a ${kind.id}`)
+  const code = pack(kind.link.content(document))
+  return code.length <= longestTyped ? code : pack(kind.link.content(kind.onlyTyped(document, [])))
 }
+
+export const encodeLink = (document: PierDocument): string => linkCode(pierKind, document)
 
 function pack(text: string): string {
   const content = deflateSync(strToU8(text), { level: 9 })
@@ -51,3 +58,7 @@ export function crc32(bytes: Uint8Array): number {
   }
   return (crc ^ 0xffffffff) >>> 0
 }
+
+/** Percent-encoding undone, however often it was done. */
+export const percentDecoded = (text: string): string =>
+  text.replace(/%(?:25)*([0-9a-f]{2})/gi, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16)))

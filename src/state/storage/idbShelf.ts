@@ -1,6 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
-import { mayRemove, mayReplace, type ShelfPort, ShelfTrouble, type TroubleCode } from './shelfPort.ts'
-import { recordVersion } from './shelfRecord.ts'
+import { mayRemove, mayReplace, type ShelfPort, ShelfTrouble, type TroubleCode } from './port.ts'
 
 export const databaseName = 'pierglass'
 /** Raise it with an `upgrade` step that adds and never takes away. Every version that was published must stay open to the newest code. */
@@ -33,6 +32,15 @@ export const troubleIn = (error: unknown): TroubleCode => {
 /** Errors after which a fresh connection may do. */
 const isBroken = (error: unknown): boolean =>
   namesOf(error).some((name) => ['InvalidStateError', 'UnknownError', 'NotFoundError', 'TransactionInactiveError'].includes(name))
+
+/** Where the browser has a database for this page. Even asking for it can throw. */
+const hasDatabase = (): boolean => {
+  try {
+    return (globalThis.indexedDB ?? null) !== null
+  } catch {
+    return false
+  }
+}
 
 /**
  * Saved piers in the browser's own database. One connection; a broken one is opened again once without a word.
@@ -89,7 +97,7 @@ export const idbShelf = (events: StoreEvents, wanted: number = databaseVersion):
 
   /** Runs a task on the connection; when that is broken, once more on a fresh one. */
   const run = async <T>(task: (database: Database) => Promise<T>): Promise<T> => {
-    if (typeof indexedDB === 'undefined' || indexedDB === null) throw new ShelfTrouble('blocked', 'no indexedDB')
+    if (!hasDatabase()) throw new ShelfTrouble('blocked', 'no indexedDB')
     const attempt = async (): Promise<T> => task(await opened())
     try {
       return await attempt()
@@ -135,13 +143,13 @@ export const idbShelf = (events: StoreEvents, wanted: number = databaseVersion):
     get: (id) => run((database) => database.get(store, id)),
     put: (record, expected) =>
       write(async ({ get, put }) => {
-        const may = mayReplace(await get(record.id), expected, recordVersion)
+        const may = mayReplace(await get(record.id), expected)
         if (may === 'done') put(record)
         return may
       }),
     remove: (id, expected) =>
       write(async ({ get, remove }) => {
-        const may = mayRemove(await get(id), expected, recordVersion)
+        const may = mayRemove(await get(id), expected)
         if (may === 'done') remove(id)
         return may
       }),

@@ -1,24 +1,25 @@
-import { lookAt, stopLooking } from './actions/look.ts'
-import { dismiss, notify } from './actions/notices.ts'
-import { type AddressPage, isSamePier, keepAddress, linkIn, type LinkFound } from './addressBar.ts'
-import type { PierDocument } from '../core/model/spec.ts'
-import type { Kept } from './appState.ts'
-import { seenDocument } from './derived.ts'
-import { newLineage } from './lineage.ts'
-import { keepPreferences } from './preferences.ts'
+import type { DocumentKind } from '../../core/documents/documentKind.ts'
+import { lookAt, stopLooking } from '../actions/look.ts'
+import { dismiss, notify } from '../actions/notices.ts'
+import { seenDocument } from '../derived.ts'
+import type { Holder } from '../document/holder.ts'
+import { pierHolder } from '../pierHolder.ts'
+import type { PierStore } from '../store.ts'
+import { type AddressPage, isSamePier, keepAddress, linkIn, type LinkFound } from './address.ts'
+import { listenElsewhere } from './elsewhere.ts'
 import {
   copyNote,
   type DocumentNote,
   dropNote,
   keepNote,
+  keptByNote,
   type Note,
   type NoteStorage,
   noteTabs,
   readNote,
   setUnreadAside,
-} from './sessionNote.ts'
-import { listenElsewhere } from './shelf/elsewhere.ts'
-import type { PierStore } from './store.ts'
+} from './note.ts'
+import { keepPreferences } from './preferences.ts'
 import { browserTab, type Tab } from './tab.ts'
 
 export type SessionPage = AddressPage & Readonly<{ addEventListener: (type: 'hashchange', listener: () => void) => void }>
@@ -32,44 +33,42 @@ export const storageOf = (): NoteStorage | null => {
   }
 }
 
-/** What a note says of where its pier is kept. */
-export const keptByNote = ({ document, place, clean }: DocumentNote): Kept => ({ document: clean ? document : null, place })
-
 const tabs = new WeakMap<PierStore, Tab>()
 /** The tab that a session runs in; undefined before it has begun. */
 export const tabOf = (store: PierStore): Tab | undefined => tabs.get(store)
 
-/** The first document of a session is no undo step. */
-const begin = (store: PierStore, document: PierDocument, kept: Kept): void => {
-  const lineage = newLineage()
-  store.setState((state) => ({ document, lineage, kept: { ...state.kept, [lineage]: kept } }))
-  store.temporal.getState().clear()
-}
-
 /** What the note says, told where it needs telling. One that can't be read is put by and never written over. */
-const noted = (store: PierStore, storage: NoteStorage | null, note: Note): DocumentNote | null => {
-  if (note.kind === 'blocked') notify(store, { code: 'storage-blocked' })
+const noted = (holder: Holder, storage: NoteStorage | null, note: Note): DocumentNote | null => {
+  if (note.kind === 'blocked') holder.notify({ code: 'storage-blocked' })
   if (note.kind === 'damaged') {
     setUnreadAside(storage, note.tab)
-    notify(store, { code: 'note-damaged', issues: note.issues, detail: note.raw })
+    holder.notify({ code: 'note-damaged', issues: note.issues, detail: note.raw })
   }
   return note.kind === 'document' ? note : null
 }
 
-/** The note of this tab; for a tab without one, the note that was written last in any. */
-const lastNote = async (storage: NoteStorage | null, own: string): Promise<Note> => {
-  const mine = await readNote(storage, own)
+/** The note of this tab; for a tab without one, the note of this kind that was written last in any. */
+const lastNote = async (storage: NoteStorage | null, own: string, kind: DocumentKind): Promise<Note> => {
+  const mine = await readNote(storage, own, [kind])
   if (mine.kind !== 'none') return mine
-  const [last] = noteTabs(storage)
-  return last === undefined ? mine : readNote(storage, last)
+  const [last] = noteTabs(storage, kind)
+  return last === undefined ? mine : readNote(storage, last, [kind])
 }
 
-/** A tab that goes on with the pier of a tab that is gone takes its note over; of one that still lives it has a copy. */
+/** A tab that goes on with the document of a tab that is gone takes its note over; of one that still lives it has a copy. */
 const takeOver = async (storage: NoteStorage | null, note: DocumentNote, tab: Tab): Promise<void> => {
-  if (note.tab === tab.id) return
-  copyNote(storage, note.tab, tab.id)
+  if (note.tab === tab.id || !copyNote(storage, note.tab, tab.id)) return
   const live = await tab.live()
   if (live !== null && !live.has(note.tab)) dropNote(storage, note.tab)
+}
+
+/** Opens what was open last in this browser, else leaves what everybody starts from. Gives the note that it came with. */
+const resume = async (holder: Holder, storage: NoteStorage | null, tab: Tab): Promise<DocumentNote | null> => {
+  const last = noted(holder, storage, await lastNote(storage, tab.id, holder.kind))
+  if (last === null) return null
+  holder.begin(last.document, keptByNote(last))
+  void takeOver(storage, last, tab)
+  return last
 }
 
 /**
@@ -84,29 +83,25 @@ export const startSession = async (
   asked: Promise<Tab> = browserTab(),
 ): Promise<void> => {
   const tab = await asked
+  const holder = pierHolder(store)
   tabs.set(store, tab)
   const { hash } = page.location
-  const [note, link] = await Promise.all([lastNote(storage, tab.id), linkIn(hash)])
-  const last = noted(store, storage, note)
-  if (last !== null) {
-    begin(store, last.document, keptByNote(last))
-    void takeOver(storage, last, tab)
-  }
+  const [last, link] = await Promise.all([resume(holder, storage, tab), linkIn(hash)])
   // The address follows the pier a moment later than the note: a reload in that moment finds an address that this tab has left behind.
   const isBehind = last !== null && last.tab === tab.id && last.hash === hash
   if (!isBehind) show(store, link)
 
-  keepNote(store, storage, { tab: tab.id, revision: last?.revision ?? 0, hash: () => page.location.hash })
+  keepNote(holder, storage, { tab: tab.id, revision: last?.revision ?? 0, hash: () => page.location.hash })
   keepAddress(store, page)
   keepPreferences(store, storage)
-  listenElsewhere(store)
+  listenElsewhere(holder)
   page.addEventListener('hashchange', () => void followLink(store, page))
 }
 
 /** A link's pier, to look at; none where it is the one on the page. A damaged link is told and shows nothing. */
 const show = (store: PierStore, link: LinkFound): void => {
   if (link.kind === 'damaged') notify(store, { code: 'link-damaged', issues: link.issues })
-  if (link.kind !== 'pier') return
+  if (link.kind !== 'document') return
   dismiss(store, 'link-damaged')
   const state = store.getState()
   if (isSamePier(link.document.spec, state.document.spec)) stopLooking(store)

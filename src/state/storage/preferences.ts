@@ -1,8 +1,8 @@
-import type { Theme } from './appState.ts'
-import type { UnitSystem } from '../core/units/quantity.ts'
-import { setTheme, setUnits } from './actions/view.ts'
-import type { NoteStorage } from './sessionNote.ts'
-import type { PierStore } from './store.ts'
+import type { Theme } from '../appState.ts'
+import type { UnitSystem } from '../../core/units/quantity.ts'
+import { setTheme, setUnits } from '../actions/view.ts'
+import type { NoteStorage } from './note.ts'
+import type { PierStore } from '../store.ts'
 
 const key = 'pierglass.page'
 const units: readonly UnitSystem[] = ['us', 'metric']

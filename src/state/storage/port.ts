@@ -1,3 +1,8 @@
+import { valueIn } from './stored.ts'
+
+/** Version of a record. A page that meets a higher one shows what it can and writes nothing over it. */
+export const recordVersion = 1
+
 /** Why a store did not do what it was asked. */
 export type TroubleCode =
   /** No room left. */
@@ -41,26 +46,68 @@ export type ShelfPort = Readonly<{
   remove: (id: string, expected: number | null) => Promise<Written>
 }>
 
-const has = (value: unknown, key: string): unknown =>
-  typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>)[key] : undefined
 /** Revision of whatever lies there; NaN when it has none. */
 export const revisionOf = (raw: unknown): number => {
-  const revision = has(raw, 'revision')
+  const revision = valueIn(raw, 'revision')
   return typeof revision === 'number' ? revision : Number.NaN
 }
-const isNewer = (raw: unknown, version: number): boolean => {
-  const schema = has(raw, 'schema')
-  return typeof schema === 'number' && schema > version
+const isNewer = (raw: unknown): boolean => {
+  const schema = valueIn(raw, 'schema')
+  return typeof schema === 'number' && schema > recordVersion
 }
 
 /** May `there` give way? The one rule of both stores. */
-export const mayReplace = (there: unknown, expected: number | null, version: number): Written => {
+export const mayReplace = (there: unknown, expected: number | null): Written => {
   if (there === undefined) return expected === null ? 'done' : 'gone'
-  if (isNewer(there, version)) return 'newer'
+  if (isNewer(there)) return 'newer'
   return expected !== null && revisionOf(there) === expected ? 'done' : 'changed'
 }
-export const mayRemove = (there: unknown, expected: number | null, version: number): Written => {
+export const mayRemove = (there: unknown, expected: number | null): Written => {
   if (there === undefined) return 'gone'
-  if (isNewer(there, version)) return 'newer'
+  if (isNewer(there)) return 'newer'
   return expected === null || revisionOf(there) === expected ? 'done' : 'changed'
 }
+
+/** Keeps piers for as long as the page lives: where the browser keeps nothing, all else still works. */
+export const memoryShelf = (): ShelfPort => {
+  const kept = new Map<string, unknown>()
+  return {
+    kind: 'memory',
+    list: async () => [...kept.values()],
+    get: async (id) => kept.get(id),
+    put: async (record, expected) => {
+      const may = mayReplace(kept.get(record.id), expected)
+      if (may === 'done') kept.set(record.id, structuredClone(record))
+      return may
+    },
+    remove: async (id, expected) => {
+      const may = mayRemove(kept.get(id), expected)
+      if (may === 'done') kept.delete(id)
+      return may
+    },
+  }
+}
+
+/** Nobody waits longer than this for a store before the page says so [ms]. */
+export const patience = 3000
+
+/** The answer, or trouble after `limit` milliseconds. The question itself goes on; `late` is told when it is answered after all. */
+export const answered = <T>(asked: Promise<T>, late: (answer: T) => void = () => undefined, limit: number = patience): Promise<T> =>
+  new Promise((resolve, reject) => {
+    let isLate = false
+    const timer = setTimeout(() => {
+      isLate = true
+      reject(new ShelfTrouble('hanging'))
+    }, limit)
+    asked.then(
+      (answer) => {
+        clearTimeout(timer)
+        if (isLate) late(answer)
+        else resolve(answer)
+      },
+      (error: unknown) => {
+        clearTimeout(timer)
+        reject(error)
+      },
+    )
+  })
