@@ -267,15 +267,30 @@ test('[M17] a newer page takes the store over: this one writes no more and says 
   await expect(shelf.dialog.getByText(texts.trouble.newer)).toBeVisible()
 })
 
-test('[M18] a browser without a store says so, and piers last as long as the page', async ({ app }) => {
+test('[M18] a browser without a store says so, calls nothing saved, and keeps the draft of a pier that makes way', async ({ app }) => {
   await app.page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }))
   const shelf = await start(app)
   await shelf.open()
   await expect(shelf.dialog.getByText(texts.trouble.blocked)).toBeVisible()
+  await shelf.close()
+  await app.enter(parts(app.page).pierName, 'Passing')
+  await setDepth(app, 62)
+  await shelf.open()
   await shelf.press(texts.open.save)
-  await expect(shelf.saved).toBeVisible()
+  await expect(shelf.dialog.getByText(texts.said['in-memory'])).toBeVisible()
+  await expect(shelf.dialog.getByText(texts.open.memory)).toBeVisible()
+  await expect(shelf.saved).toBeHidden()
   await expect(shelf.piers).toHaveCount(1)
   await expect(shelf.dialog.getByText(texts.files.memory)).toBeVisible()
+  await shelf.close()
+  await app.page.getByRole('button', { name: words.actions.reset, exact: true }).click()
+  await app.page.reload()
+  await app.ready()
+  await shelf.open()
+  await expect(shelf.piers).toHaveCount(0)
+  await expect(shelf.drafts).toHaveCount(1)
+  await shelf.act(texts.actions.open, 'Passing')
+  await expect.poll(() => depthIn(app.page)).toBeCloseTo(62, 9)
 })
 
 test('[M19] a store that never answers keeps nobody waiting', async ({ app }) => {

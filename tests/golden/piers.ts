@@ -1,6 +1,6 @@
 import type { PierDocument } from '../../src/core/model/spec.ts'
 import { parseJob, writeJob } from '../../src/core/spec/jobFile.ts'
-import { decodeLink } from '../../src/state/readLink.ts'
+import { decodeLink } from '../../src/state/storage/readLink.ts'
 import links from './calc/links.txt?raw'
 
 const files = import.meta.glob<string>('../../public/examples/*.json', { query: '?raw', import: 'default', eager: true })

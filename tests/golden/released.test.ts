@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { calcJob } from '../../src/cli/calcJob.ts'
+import { pierKind } from '../../src/core/documents/pier.ts'
+import { pierReader } from '../../src/core/documents/readPier.ts'
 import { writeJob } from '../../src/core/spec/jobFile.ts'
-import { openRecord, shelved } from '../../src/state/shelf/shelfRecord.ts'
+import { openRecord, shelved } from '../../src/state/storage/record.ts'
 import { kept } from './kept.ts'
 import { type NamedJob, ofLink } from './piers.ts'
 import { differences, read, rowOf, written } from './table.ts'
@@ -15,8 +17,8 @@ const filesIn = (path: string): readonly (readonly [name: string, text: string])
 
 const fromRecord = (text: string): string => {
   const found = shelved((JSON.parse(text) as { raw: unknown }).raw)
-  if (found.kind !== 'pier') throw new Error(found.kind)
-  const opened = openRecord(found.record)
+  if (found.kind !== 'whole') throw new Error(found.kind)
+  const opened = openRecord({ ...pierReader, onlyTyped: pierKind.onlyTyped }, found.record)
   if (!opened.ok) throw new Error(JSON.stringify(opened.issues))
   return writeJob(opened.value)
 }

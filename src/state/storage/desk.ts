@@ -172,12 +172,13 @@ export const shelfDesk = (parts: ShelfParts) => {
     if (found || port.kind === 'memory') await readDraftsAgain()
   }
 
-  /** After a writing: the list again, and how many there are. */
+  /** After a writing or an opening: the list again, how many there are, and what is unsaved by it. */
   const relist = async (): Promise<void> => {
     const found = await ask((one) => one.list())
     if (found) {
       await take(found)
       counted()
+      await readDraftsAgain()
     }
   }
 

@@ -45,5 +45,11 @@ export const readDrafts = async (
     const { thumbnail } = await ready(note.of)
     found.push({ kind: 'draft', tab, at: note.at, note, thumbnail: thumbnail?.(note.document) ?? null, isOpen })
   }
-  return found
+  // What another tab still shows is listed once, where it can be taken.
+  return found.filter(
+    (one) =>
+      one.kind !== 'draft' ||
+      !one.isOpen ||
+      !found.some((other) => other !== one && other.kind === 'draft' && !other.isOpen && isSameNote(one.note, other.note)),
+  )
 }

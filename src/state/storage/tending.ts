@@ -27,6 +27,7 @@ export const tending = ({ parts, state, set, say, ask, sorted, write, settled, r
     if (!isKept(before)) page.notify({ code: 'pier-set-aside' })
     page.dismiss('changed-elsewhere')
     set({ conflict: null, said: null })
+    void relist()
     return true
   }
 
