@@ -59,6 +59,13 @@ export function crc32(bytes: Uint8Array): number {
   return (crc ^ 0xffffffff) >>> 0
 }
 
+/** Programs that pass a link on may each encode it once more. */
+const mostEncodings = 8
+
 /** Percent-encoding undone, however often it was done. */
-export const percentDecoded = (text: string): string =>
-  text.replace(/%(?:25)*([0-9a-f]{2})/gi, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16)))
+export const percentDecoded = (text: string): string => {
+  let plain = text
+  for (let i = 0; i < mostEncodings && plain.includes('%'); i++)
+    plain = plain.replace(/%([0-9a-f]{2})/gi, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16)))
+  return plain
+}
