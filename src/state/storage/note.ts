@@ -12,9 +12,9 @@ import { isId, isTexts, isTime, numberAt, textAt, valueIn } from './stored.ts'
  */
 export type NoteStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>
 
-const prefix = 'pierglass.note.'
+export const notePrefix = 'pierglass.note.'
 /** Notes that could not be read wait here for the person to take along. */
-const unreadPrefix = 'pierglass.unread.'
+export const unreadPrefix = 'pierglass.unread.'
 /** How many notes were written in this browser: which one is the last does not hang on a clock. */
 const countKey = 'pierglass.notes'
 
@@ -90,9 +90,9 @@ const ageOf = (tab: string, raw: string): Age => {
 export const noteTabs = (storage: NoteStorage | null, kind?: DocumentKind): readonly string[] => {
   if (!storage) return []
   try {
-    const keys = Array.from({ length: storage.length }, (_, i) => storage.key(i) ?? '').filter((key) => key.startsWith(prefix))
+    const keys = Array.from({ length: storage.length }, (_, i) => storage.key(i) ?? '').filter((key) => key.startsWith(notePrefix))
     return keys
-      .map((key) => ageOf(key.slice(prefix.length), storage.getItem(key) ?? ''))
+      .map((key) => ageOf(key.slice(notePrefix.length), storage.getItem(key) ?? ''))
       .filter(({ of }) => kind === undefined || (documentKind(of || undefined)?.id ?? of) === kind.id)
       .sort((a, b) => b.order - a.order || b.at - a.at)
       .map(({ tab }) => tab)
@@ -106,7 +106,7 @@ export const readNote = async (storage: NoteStorage | null, tab: string, kinds: 
   if (!storage) return { kind: 'blocked' }
   let raw: string | null
   try {
-    raw = storage.getItem(prefix + tab)
+    raw = storage.getItem(notePrefix + tab)
   } catch {
     return { kind: 'blocked' }
   }
@@ -143,24 +143,24 @@ const tried = (change: () => void): boolean => {
 /** The note of another tab becomes the note of this one; the other's stays. False where this tab has no such note afterwards. */
 export const copyNote = (storage: NoteStorage | null, from: string, to: string): boolean => {
   try {
-    const raw = storage?.getItem(prefix + from) ?? null
+    const raw = storage?.getItem(notePrefix + from) ?? null
     if (raw === null) return false
-    storage?.setItem(prefix + to, raw)
-    return storage?.getItem(prefix + to) === raw
+    storage?.setItem(notePrefix + to, raw)
+    return storage?.getItem(notePrefix + to) === raw
   } catch {
     return false
   }
 }
 
-export const dropNote = (storage: NoteStorage | null, tab: string): boolean => tried(() => storage?.removeItem(prefix + tab))
+export const dropNote = (storage: NoteStorage | null, tab: string): boolean => tried(() => storage?.removeItem(notePrefix + tab))
 
 /** A note that can't be read makes room for the next one, and is kept as it was found. */
 export const setUnreadAside = (storage: NoteStorage | null, tab: string): boolean =>
   tried(() => {
-    const raw = storage?.getItem(prefix + tab) ?? null
+    const raw = storage?.getItem(notePrefix + tab) ?? null
     if (raw === null) return
     storage?.setItem(unreadPrefix + tab, raw)
-    storage?.removeItem(prefix + tab)
+    storage?.removeItem(notePrefix + tab)
   })
 
 /** The next number for a note. */
@@ -188,7 +188,7 @@ const writeNote = (storage: NoteStorage, tab: string, kind: DocumentKind, { docu
     clean: kept.document === document,
     ...more,
   }
-  storage.setItem(prefix + tab, JSON.stringify(note))
+  storage.setItem(notePrefix + tab, JSON.stringify(note))
 }
 
 /** Keeps a document that makes way for another in a note of its own; gives the note's tab, null where nothing can be kept. */
