@@ -1,6 +1,6 @@
 import type { Issue } from '../core/model/issue.ts'
 import type { PierDocument, PierSpec } from '../core/model/spec.ts'
-import { defaultSpec } from '../core/spec/defaults.ts'
+import { defaultDocument, defaultSpec } from '../core/spec/defaults.ts'
 import { seenDocument } from './derived.ts'
 import { encodeLink } from './link.ts'
 import type { PierStore } from './store.ts'
@@ -36,7 +36,7 @@ export const linkTo = (document: PierDocument, href: string): string => {
   return url.href
 }
 
-const bare = (spec: PierSpec): PierDocument => ({ spec, written: {}, name: '', note: '' })
+const bare = (spec: PierSpec): PierDocument => ({ ...defaultDocument, spec })
 
 /** Two specs are the same pier when their links are, however their values were typed. */
 export const isSamePier = (a: PierSpec, b: PierSpec): boolean => a === b || encodeLink(bare(a)) === encodeLink(bare(b))
