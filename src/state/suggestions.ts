@@ -1,6 +1,7 @@
 import { changes } from '../core/derive/whatIf/changes.ts'
 import { inOrderOfGain, tryChange, type WhatIf } from '../core/derive/whatIf/whatIf.ts'
 import type { PierSpec } from '../core/model/spec.ts'
+import { originsAfter, pathsChanged } from '../core/spec/origins.ts'
 import { makeDocument } from '../core/spec/validate.ts'
 import { commit } from './actions/commit.ts'
 import { commitDraft } from './actions/drag.ts'
@@ -35,7 +36,7 @@ export const applySuggestion = (store: PierStore, from: PierSpec, { spec }: What
   commitDraft(store)
   const { document } = store.getState()
   if (document.spec !== from) return false
-  const made = makeDocument(spec, document.written, document.name, document.note)
+  const made = makeDocument({ ...document, spec, origins: originsAfter(document, spec, pathsChanged(from, spec)) })
   if (made.ok) commit(store, made.value, '')
   return made.ok
 }

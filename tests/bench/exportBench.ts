@@ -1,6 +1,7 @@
 import Module from 'manifold-3d'
 import { derivePier } from '../../src/core/derive/derivePier.ts'
 import type { PierDocument } from '../../src/core/model/spec.ts'
+import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { radians } from '../../src/core/units/quantity.ts'
 import { dxfFile } from '../../src/export/drawing/dxf.ts'
 import { resultCsv } from '../../src/export/numbers/resultCsv.ts'
@@ -29,7 +30,7 @@ export async function benchExports(): Promise<void> {
   wasm.setup()
   console.log('files to take along (words measured by their letters, as there is no page)')
   for (const [name, spec] of Object.entries(benchPiers)) {
-    const document: PierDocument = { spec, written: {}, name: 'bench', note: '' }
+    const document: PierDocument = { ...defaultDocument, spec, name: 'bench' }
     const result = derivePier(spec)
     const ask = { document, result, view: defaultView, date: '2026-01-01', version: '0' }
     const plan = sectionPlan(ask)

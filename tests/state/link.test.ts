@@ -12,7 +12,8 @@ import { arbitraryPier } from '../arbitraryPier.ts'
 import versionOne from './links/version-1.json' with { type: 'json' }
 
 const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_'
-const nameless = (document: PierDocument): PierDocument => ({ ...document, name: '', note: '' })
+/** What a link can say of a pier: nothing of name and note, of where values came from, and of kinds that are not in use. */
+const nameless = (document: PierDocument): PierDocument => ({ ...document, origins: {}, otherKinds: [], name: '', note: '' })
 const opened = (code: string): PierDocument => {
   const read = decodeLink(code)
   if (!read.ok) expect.fail(`${code}: ${JSON.stringify(read.issues)}`)

@@ -132,6 +132,12 @@ export const part = <const S extends Shape>(
   return { ...asked, type: 'part', fields, first, start: silent === 1 ? first : null, silent }
 }
 
+/** One of several kinds, with its own fields. */
+export const kindOf = <const Id extends string, const S extends Shape>(id: Id, fields: S): Readonly<{ id: Id; fields: S }> => ({
+  id,
+  fields,
+})
+
 type EitherOptions<Id> = Asked & Readonly<{ silent?: Id; start?: Id }>
 /** One kind of several. A kind that follows from another input has no `link` and is not asked. */
 export const either = <const K extends Kind>(kinds: readonly K[], options: EitherOptions<K['id']> = {}): EitherNode<K> => {

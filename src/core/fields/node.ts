@@ -46,6 +46,8 @@ export type Asked = Readonly<{
   link?: string
   /** What a file that leaves it out means: the value of the first pier; or nothing is lacking as long as the pier does not show it. */
   leftOut?: 'start' | 'unless shown'
+  /** What is given here is read off the drawing. */
+  given?: 'drawing'
 }>
 
 /** SI type of a number of each quantity that can be asked. */
@@ -115,7 +117,7 @@ export type FieldNode =
   | TextNode
   | (Asked & Readonly<{ type: 'group'; fields: Shape; start: object }>)
   | (Asked & Readonly<{ type: 'part'; fields: Shape; first: object; start: object | null; silent: 0 | 1 }>)
-  | (Asked & Readonly<{ type: 'either'; kinds: readonly Kind[]; isAsked: boolean; start: object; silent: Word }>)
+  | (Asked & Readonly<{ type: 'either'; kinds: readonly Kind[]; isAsked: boolean; start: Readonly<{ kind: string }>; silent: Word }>)
 
 /** Paths of the inputs of a tree: values, optional parts and kinds; words that stay in the file are none. */
 export type PathsOf<S extends Shape> = { [K in keyof S & string]: PathsAt<S[K], K> }[keyof S & string]

@@ -15,6 +15,10 @@ export type Field = Readonly<{
   /** Its key in a link, and what a silent link means. */
   link: string
   silent: Word
+  /** Value of the first pier, and of a part or kind that comes in; of a part, whether it is there. */
+  start: Word | boolean
+  /** Where a value comes from that a person gives here. */
+  given: 'typed' | 'drawing'
 }> &
   (
     | Readonly<{

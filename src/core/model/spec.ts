@@ -52,11 +52,27 @@ export type ClimateMonths = NonNullable<Life['months']>
 export type MonthKey = keyof ClimateMonths['temperature']
 export type Costs = NonNullable<PierSpec['costs']>
 
-/** What is saved and linked: the pier, how each value was typed, and the words that stay on this machine. */
+/** Where a value came from: a person gave it, the permit drawing says it, the tool put it there, or nobody knows. */
+export type Origin = 'typed' | 'drawing' | 'assumed' | 'not-known'
+
+/** What of a pier follows from its fill, its support or its bracket. */
+export type KindParts = Pick<PierSpec, 'support' | 'fill' | 'bars' | 'verticalBars' | 'top'>
+/** What a kind had of a pier when another took its place: its own values, and what the change took or moved. */
+export type OtherKind = Readonly<{ of: 'fill' | 'support' | 'bracket'; pier: Readonly<Partial<KindParts>> }> &
+  Pick<PierDocument, 'written' | 'origins'>
+
+/** What is saved and linked: the pier, how each value was typed and where it came from, and the words that stay on this machine. */
 export type PierDocument = Readonly<{
   spec: PierSpec
   /** Path into the spec ("hole.depth") to the text a person typed, kept only while it still reads as the value. */
   written: Readonly<Record<string, string>>
+  /**
+   * Path of an input to where its value came from, where the value alone does not tell: without an entry, a value as the first pier has it is
+   * assumed, and any other was given. In the file, never in a link.
+   */
+  origins: Readonly<Record<string, Origin>>
+  /** Values of kinds that are not in use now; choosing one again brings them back. In the file, never in a link. */
+  otherKinds: readonly OtherKind[]
   name: string
   note: string
 }>

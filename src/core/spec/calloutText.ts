@@ -12,10 +12,10 @@ export type CalloutText = keyof typeof calloutTexts
 
 /** Puts the number, the date or the notes of the drawing in place. Refused without a callout, and when it is too long. */
 export function setCalloutText(document: PierDocument, key: CalloutText, text: string): Result<PierDocument> {
-  const { spec, written, name, note } = document
+  const { spec } = document
   const path = `callout.${key}`
   const limit = calloutTexts[key]
   if (spec.callout === null) return { ok: false, issues: [{ code: 'not-a-field', severity: 'error', path, got: path }] }
   if (text.length > limit) return { ok: false, issues: [{ code: 'text-too-long', severity: 'error', path, got: text.length, limit }] }
-  return makeDocument({ ...spec, callout: { ...spec.callout, [key]: text } }, written, name, note)
+  return makeDocument({ ...document, spec: { ...spec, callout: { ...spec.callout, [key]: text } } })
 }

@@ -8,4 +8,11 @@ import { pierFields } from './pier/pier.ts'
  */
 export const defaultSpec: PierSpec = deepFreeze(pierFields.start)
 
-export const defaultDocument: PierDocument = deepFreeze<PierDocument>({ spec: defaultSpec, written: {}, name: '', note: '' })
+export const defaultDocument: PierDocument = deepFreeze<PierDocument>({
+  spec: defaultSpec,
+  written: {},
+  origins: {},
+  otherKinds: [],
+  name: '',
+  note: '',
+})

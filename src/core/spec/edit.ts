@@ -9,6 +9,8 @@ import { fieldAt } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 import { partInitial } from './partInitial.ts'
 import { valueAt, withValueAt } from './path.ts'
+import { broughtBack, otherKindsAfter } from './otherKinds.ts'
+import { originsAfter, originsGiven } from './origins.ts'
 import { settled } from './settle.ts'
 import { makeDocument } from './validate.ts'
 import { withUnit } from './written.ts'
@@ -33,8 +35,23 @@ const without = (written: PierDocument['written'], path: string): PierDocument['
   return rest
 }
 
-const changed = (document: PierDocument, spec: PierSpec, written = document.written): Result<PierDocument> =>
-  makeDocument(spec, written, document.name, document.note)
+/** The document with what a change gives at `given`; what else the change moved is no longer anybody's. */
+function changed(document: PierDocument, spec: PierSpec, given: string): Result<PierDocument> {
+  const { pier, written, origins } = broughtBack(document, spec)
+  return makeDocument({
+    ...document,
+    spec,
+    written: { ...document.written, ...written },
+    origins: originsAfter(document, spec, [given], { spec: pier, origins }),
+    otherKinds: otherKindsAfter(document, spec),
+  })
+}
+
+/** The document with one value put in place, which moves nothing else. */
+const put = (document: PierDocument, field: Field, value: unknown, written: PierDocument['written']): Result<PierDocument> => {
+  const spec = withValueAt(document.spec, field.path, value)
+  return makeDocument({ ...document, spec, written, origins: originsGiven(document, spec, field) })
+}
 
 /** Types `text` into the number field at `path`; a bare number has the unit that the field is shown in. Empty text clears a nullable field. */
 export function setField(document: PierDocument, path: string, text: string, system: UnitSystem): Result<PierDocument> {
@@ -46,14 +63,14 @@ export function setField(document: PierDocument, path: string, text: string, sys
   const reading = parseQuantity(text, quantity, bare)
   if (!reading.ok) return refuse(reading.code, path, { got: text.slice(0, 80), limit: unitNames(quantity), quantity })
   const written = { ...document.written, [path]: withUnit(text, quantity, bare) }
-  return changed(document, withValueAt(document.spec, path, reading.value), written)
+  return put(document, field, reading.value, written)
 }
 
 /** Puts an SI number (a slider's) into the number field at `path`; null clears a nullable field. */
 export function setNumber(document: PierDocument, path: string, value: number | null): Result<PierDocument> {
   const field = shownField(document.spec, path, 'number')
   if (field === undefined) return refuse('not-a-field', path, { got: path })
-  return changed(document, withValueAt(document.spec, path, value), without(document.written, path))
+  return put(document, field, value, without(document.written, path))
 }
 
 /** Switches an optional part on, with values that fit this pier, or off. On again when it is on: nothing changes. */
@@ -62,17 +79,15 @@ export function setPart(document: PierDocument, path: string, on: boolean): Resu
   const field = shownField(spec, path, 'part')
   if (field === undefined) return refuse('not-a-field', path, { got: path })
   const there = valueAt(spec, path) !== null
-  if (on === there) return changed(document, spec)
-  if (!on) return changed(document, withValueAt(spec, path, null))
+  if (on === there) return makeDocument(document)
+  if (!on) return changed(document, withValueAt(spec, path, null), path)
   const next = withValueAt(spec, path, partInitial(spec, path, field.initial))
-  return changed(
-    document,
-    settled(
-      next,
-      (moved) => moved.startsWith(path) || moved === 'support.foot',
-      () => false,
-    ),
+  const fitted = settled(
+    next,
+    (moved) => moved.startsWith(path) || moved === 'support.foot',
+    () => false,
   )
+  return changed(document, fitted, path)
 }
 
 /**
@@ -82,8 +97,8 @@ export function setPart(document: PierDocument, path: string, on: boolean): Resu
 export function setChoice(document: PierDocument, path: string, choice: string | number | null): Result<PierDocument> {
   const field = shownField(document.spec, path, 'choice')
   if (field === undefined) return refuse('not-a-field', path, { got: path })
-  if (choice === null && field.nullable) return changed(document, withValueAt(document.spec, path, null))
+  if (choice === null && field.nullable) return put(document, field, null, document.written)
   if (choice === null) return refuse('not-a-choice', path, { got: '', limit: field.choices.join(', ') })
   if (!field.choices.includes(choice)) return refuse('not-a-choice', path, { got: String(choice), limit: field.choices.join(', ') })
-  return changed(document, withChoice(document.spec, path, choice))
+  return changed(document, withChoice(document.spec, path, choice, document.otherKinds), path)
 }

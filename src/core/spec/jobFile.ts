@@ -1,16 +1,18 @@
+import type { z } from 'zod'
 import type { Field } from '../model/field.ts'
 import type { Issue, Result } from '../model/issue.ts'
-import type { PierDocument, PierSpec } from '../model/spec.ts'
+import type { OtherKind, PierDocument, PierSpec } from '../model/spec.ts'
 import { parseQuantity } from '../units/parse.ts'
 import { outOfBoundsAlone } from './bounds.ts'
 import type { FieldNode } from '../fields/node.ts'
-import { fields, visibleFields } from './fields.ts'
+import { fieldBy, fields, visibleFields } from './fields.ts'
 import { jobIssues } from './jobIssues.ts'
 import { textIssues, withoutForbidden } from './jobText.ts'
 import { migrated } from './migrate.ts'
 import { valueAt } from './path.ts'
 import { jobSchema } from './schema.ts'
 import { pierFields } from './pier/pier.ts'
+import { longestShown } from './shown.ts'
 import { makeDocument } from './validate.ts'
 import { isText } from './writeJob.ts'
 
@@ -50,9 +52,16 @@ export function readJob(data: unknown, early: readonly Issue[] = []): Result<Pie
   const read = jobSchema.safeParse(current.data, { reportInput: true })
   if (!read.success) return refused([...early, ...jobIssues(read.error.issues), ...outOfBoundsAlone(reader(current.data))])
   // The schema has the shape of a document but for the fields that a pier may not show.
+  const { name, note, origins = {}, otherKinds = [] } = read.data
   const { spec, missing } = completed(read.data.pier as unknown as PierSpec)
-  const made = makeDocument(spec, typedTexts(current.data), read.data.name, read.data.note)
-  const issues = [...early, ...missing]
+  const others = otherKinds.map((other, i) => readOther(other, valueAt(current.data, `otherKinds.${i}.pier`)))
+  const made = makeDocument({ spec, written: typedTexts(valueAt(current.data, 'pier')), origins, otherKinds: others, name, note })
+  const issues = [
+    ...early,
+    ...missing,
+    ...strangers(origins, 'origins'),
+    ...others.flatMap((other, i) => strangers(other.origins, `otherKinds.${i}.origins`)),
+  ]
   if (issues.length === 0) return made
   return refused(made.ok ? issues : [...issues, ...made.issues])
 }
@@ -114,8 +123,24 @@ function filled(node: FieldNode, value: unknown, path: string, left: string[]): 
   )
 }
 
-function typedTexts(job: unknown): Record<string, string> {
-  const pier = valueAt(job, 'pier')
+type ReadOther = NonNullable<z.infer<typeof jobSchema>['otherKinds']>[number]
+/** What a kind that is not in use had, with its texts. */
+const readOther = ({ of, pier, origins = {} }: ReadOther, written: unknown): OtherKind => ({
+  of,
+  pier: Object.fromEntries(
+    Object.entries(pierFields.fields).flatMap(([key, node]) => (key in pier ? [[key, filled(node, valueAt(pier, key), key, [])]] : [])),
+  ),
+  written: typedTexts(written),
+  origins,
+})
+
+/** Paths that are no input's. */
+const strangers = (origins: PierDocument['origins'], at: string): readonly Issue[] =>
+  Object.keys(origins).flatMap((path) =>
+    fieldBy.has(path) ? [] : [{ code: 'unknown-key', severity: 'error', path: at, got: path.slice(0, longestShown) }],
+  )
+
+function typedTexts(pier: unknown): Record<string, string> {
   return Object.fromEntries(
     fields.filter(isText).flatMap((field) => {
       const text = valueAt(pier, field.path)

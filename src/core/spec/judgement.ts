@@ -1,5 +1,5 @@
 import type { Result } from '../model/issue.ts'
-import type { PierDocument, SoilMechanism } from '../model/spec.ts'
+import type { PierDocument, PierSpec, SoilMechanism } from '../model/spec.ts'
 import { pierFields } from './pier/pier.ts'
 import { makeDocument } from './validate.ts'
 
@@ -11,8 +11,8 @@ export const longestReason = most
  * is never in a link.
  */
 export function setJudgement(document: PierDocument, mechanism: SoilMechanism | null, reason: string): Result<PierDocument> {
-  const { spec, written, name, note } = document
-  if (mechanism === null) return makeDocument({ ...spec, judgement: null }, written, name, note)
+  const judged = (judgement: PierSpec['judgement']) => makeDocument({ ...document, spec: { ...document.spec, judgement } })
+  if (mechanism === null) return judged(null)
   const text = reason.trim()
   const refuse = (code: string, limit: number): Result<PierDocument> => ({
     ok: false,
@@ -20,5 +20,5 @@ export function setJudgement(document: PierDocument, mechanism: SoilMechanism | 
   })
   if (text.length < shortestReason) return refuse('reason-too-short', shortestReason)
   if (text.length > longestReason) return refuse('text-too-long', longestReason)
-  return makeDocument({ ...spec, judgement: { mechanism, reason: text } }, written, name, note)
+  return judged({ mechanism, reason: text })
 }

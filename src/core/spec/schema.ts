@@ -57,18 +57,18 @@ const isOptional = (shape: Shape, leftOut: LeftOut): boolean =>
       (node.type === 'group' && isOptional(node.fields, leftOut)),
   )
 
+/** A part that is off to begin with has no values that a file may leave out, but for those that say so themselves. */
+const partOrNull = (shape: Shape, path: string) => object(shape, path, undefined).nullable()
+
 /** One node as the job file holds it. */
 function entry(node: FieldNode, path: string, leftOut: LeftOut): z.ZodType {
   switch (node.type) {
     case 'text':
       return words(node)
-    case 'group': {
-      const held = object(node.fields, path, leftOut)
-      return isOptional(node.fields, leftOut) ? held.prefault({}) : held
-    }
+    case 'group':
+      return isOptional(node.fields, leftOut) ? z.prefault(object(node.fields, path, leftOut), {}) : object(node.fields, path, leftOut)
     case 'part':
-      // A part that is off to begin with has no values that a file may leave out, but for those that say so themselves.
-      return object(node.fields, path, undefined).nullable().default(null)
+      return partOrNull(node.fields, path).default(null)
     case 'either': {
       const [first, ...others] = node.kinds.map(({ id, fields }) =>
         z.strictObject({ kind: z.literal(id), ...entries(fields, path, leftOut) }),
@@ -86,11 +86,30 @@ function entry(node: FieldNode, path: string, leftOut: LeftOut): z.ZodType {
   return z.prefault(one as z.ZodType<unknown, unknown>, isQuantity ? shortText(start, node.quantity) : start)
 }
 
+/** Where values came from, by path, as far as they do not tell it themselves. */
+const origins = z.record(z.string(), z.literal(['typed', 'drawing', 'assumed', 'not-known']))
+
+const { support, fill, bars, verticalBars, top } = pierFields.fields
+/** What a kind that is not in use had. A part that is not there is not what it had: nothing is filled in. */
+const otherKind = z.strictObject({
+  of: z.literal(['fill', 'support', 'bracket']),
+  pier: z.strictObject({
+    support: entry(support, 'support', undefined).optional(),
+    fill: entry(fill, 'fill', undefined).optional(),
+    bars: partOrNull(bars.fields, 'bars').optional(),
+    verticalBars: partOrNull(verticalBars.fields, 'verticalBars').optional(),
+    top: object(top.fields, 'top', top.leftOut).optional(),
+  }),
+  origins: origins.optional(),
+})
+
 /** The job file, newest version. Reading gives SI numbers; written texts are kept beside them by jobFile.ts. */
 export const jobSchema = z.strictObject({
   pierglass: z.literal(schemaVersion).meta({ description: 'version of the job file' }),
   name: z.string().max(longestName).default(''),
   note: z.string().max(longestNote).default(''),
+  origins: origins.optional(),
+  otherKinds: z.array(otherKind).optional(),
   pier: object(pierFields.fields, '', undefined),
 })
 

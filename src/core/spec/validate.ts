@@ -15,10 +15,11 @@ export function validateSpec(spec: PierSpec): readonly Issue[] {
   return comparable ? [...fields, ...buildable(spec)] : fields
 }
 
-/** A frozen document of a pier that can be built, with its warnings; else every error and no document. */
-export function makeDocument(spec: PierSpec, written: PierDocument['written'], name: string, note: string): Result<PierDocument> {
+/** The document, frozen, of a pier that can be built, with its warnings; else every error and no document. */
+export function makeDocument(document: PierDocument): Result<PierDocument> {
+  const { spec, written } = document
   const issues = validateSpec(spec)
   const errors = issues.filter(isError)
   if (errors.length > 0) return { ok: false, issues: errors }
-  return { ok: true, value: deepFreeze({ spec, written: stillWritten(spec, written), name, note }), issues }
+  return { ok: true, value: deepFreeze({ ...document, written: stillWritten(spec, written) }), issues }
 }

@@ -1,5 +1,5 @@
 import type { Field } from '../model/field.ts'
-import type { PierDocument, PierSpec } from '../model/spec.ts'
+import type { PierDocument } from '../model/spec.ts'
 import { editText } from '../units/editText.ts'
 import { fromSI, powerOfTen, type UnitId } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
@@ -61,13 +61,26 @@ export function shortText(value: number, quantity: QuantityKind): string {
   return [...byLength, everyDigit(value, quantity)].find(isExact) ?? byLength[0] ?? us
 }
 
-/** Writes a job file: quantities as they were typed, else as short texts that read back as the same values. */
-export function writeJob(document: PierDocument): string {
-  const { spec, written, name, note } = document
-  const pier = fields.filter(isText).reduce<PierSpec>((job, field) => {
-    const value = valueAt(spec, field.path)
+/** A pier, or some of its parts, as the file holds it: quantities as they were typed, else as short texts that read back as the same values. */
+const inFile = <T>(pier: T, written: PierDocument['written']): T =>
+  fields.filter(isText).reduce<T>((job, field) => {
+    const value = valueAt(pier, field.path)
     if (field.type !== 'number' || typeof value !== 'number') return job
     return withValueAt(job, field.path, written[field.path] ?? shortText(value, field.quantity))
-  }, spec)
-  return `${JSON.stringify({ pierglass: schemaVersion, name, note, pier }, null, 2)}\n`
+  }, pier)
+
+const someOf = (origins: PierDocument['origins']) => (Object.keys(origins).length === 0 ? {} : { origins })
+
+/** Writes a job file. Origins and other kinds are told only where there is something to tell. */
+export function writeJob({ spec, written, origins, otherKinds, name, note }: PierDocument): string {
+  const others = otherKinds.map((other) => ({ of: other.of, pier: inFile(other.pier, other.written), ...someOf(other.origins) }))
+  const job = {
+    pierglass: schemaVersion,
+    name,
+    note,
+    ...someOf(origins),
+    ...(others.length === 0 ? {} : { otherKinds: others }),
+    pier: inFile(spec, written),
+  }
+  return `${JSON.stringify(job, null, 2)}\n`
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { type Properties, tableProperties } from '../../../src/core/derive/properties.ts'
 import type { PierSpec } from '../../../src/core/model/spec.ts'
+import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { makeDocument } from '../../../src/core/spec/validate.ts'
 import { startingAssumptions } from '../../../src/core/uncertainty/assumptions.ts'
 import { valueAtShare } from '../../../src/core/uncertainty/distributions.ts'
@@ -155,7 +156,7 @@ describe('[N4] inputs', () => {
     fc.assert(
       fc.property(arbitraryPier(), ({ spec }) => {
         expect(drawnSpec(spec, asEntered())).toEqual(spec)
-        expect(makeDocument(drawnSpec(spec, asEntered()), {}, '', '').ok).toBe(true)
+        expect(makeDocument({ ...defaultDocument, spec: drawnSpec(spec, asEntered()) }).ok).toBe(true)
       }),
       { numRuns: 100, seed: 26 },
     )

@@ -43,5 +43,5 @@ export const calloutFields = part(
     date: freeText(40),
     notes: freeText(4000),
   },
-  { group: 'drawing', link: 'qq' },
+  { group: 'drawing', given: 'drawing', link: 'qq' },
 )

@@ -12,7 +12,7 @@ const entered = part(
     /** Of the lateral load above grade. */
     lateralHeight: length({ ...told, from: '0 ft', to: '40 ft', link: 'lh', silent: '96 in' }),
   },
-  { link: 'le' },
+  { given: 'drawing', link: 'le' },
 )
 
 /** What the loads at one post are estimated from. Wind and snow by the edition chosen; always shown as an estimate. An invented open shed of 24 ft span. */

@@ -1,4 +1,4 @@
-import { angle, either, group, length, oneOf } from '../../fields/makers.ts'
+import { angle, either, group, kindOf, length, oneOf } from '../../fields/makers.ts'
 import { bracketKinds } from '../../kinds/index.ts'
 
 export const postSectionIds = [
@@ -36,20 +36,14 @@ export const postFields = group(
 /** Where the post stands. It follows from the fill. */
 export const supportFields = either(
   [
-    {
-      id: 'embedded',
-      fields: {
-        /** Up from the hole's cleaned bottom. */
-        foot: length({ from: '0 in', to: '96 in', step: '0.5 in', group: 'post', link: 'pf', silent: '6 in' }),
-      },
-    },
-    {
-      id: 'bracket',
-      fields: {
-        bracket: either(bracketKinds, { link: 'bk', silent: 'side-plates', start: bracketKinds[0].id }),
-        standOff: length({ from: '0 in', to: '12 in', step: '0.25 in', after: 'support.bracket.kind', link: 'bs', silent: '1 in' }),
-      },
-    },
+    kindOf('embedded', {
+      /** Up from the hole's cleaned bottom. */
+      foot: length({ from: '0 in', to: '96 in', step: '0.5 in', group: 'post', link: 'pf', silent: '6 in' }),
+    }),
+    kindOf('bracket', {
+      bracket: either(bracketKinds, { link: 'bk', silent: 'side-plates', start: bracketKinds[0].id }),
+      standOff: length({ from: '0 in', to: '12 in', step: '0.25 in', after: 'support.bracket.kind', link: 'bs', silent: '1 in' }),
+    }),
   ],
   { group: 'steel' },
 )

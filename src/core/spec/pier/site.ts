@@ -1,4 +1,4 @@
-import { angle, count, either, fall, gradient, group, length, oneOf, part, pressure, unitWeightField } from '../../fields/makers.ts'
+import { angle, count, either, fall, gradient, group, kindOf, length, oneOf, part, pressure, unitWeightField } from '../../fields/makers.ts'
 
 export const presumptiveClasses = ['crystalline-rock', 'foliated-rock', 'gravel', 'sand', 'clay'] as const
 
@@ -9,34 +9,31 @@ type SilentSoil = Readonly<{ class: (typeof presumptiveClasses)[number]; unitWei
 const soil = <const L extends string>(link: L, silent: SilentSoil) =>
   either(
     [
-      { id: 'presumptive', fields: { class: oneOf(presumptiveClasses, { link: `${link}c`, silent: silent.class }) } },
-      {
-        id: 'user',
-        fields: {
-          /** Moist. */
-          unitWeight: unitWeightField({ from: '60 pcf', to: '180 pcf', link: `${link}g`, silent: silent.unitWeight }),
-          frictionAngle: angle({ from: '0 deg', to: '50 deg', link: `${link}a`, silent: '30 deg' }),
-          /** Undrained shear strength for clay; 0 for sand. */
-          cohesion: pressure({ from: '0 psf', to: '10000 psf', step: ['50 psf', '1 kPa'], link: `${link}o`, silent: '0 psf' }),
-          allowableBearing: pressure({
-            from: '100 psf',
-            to: '40000 psf',
-            step: ['100 psf', '5 kPa'],
-            link: `${link}b`,
-            silent: silent.bearing,
-          }),
-          /** Allowable lateral bearing per depth. */
-          lateral: gradient({ from: '0 psf/ft', to: '2400 psf/ft', link: `${link}p`, silent: silent.lateral }),
-          /** Allowable side friction the user answers for; 0 when none. */
-          sideFriction: pressure({
-            from: '0 psf',
-            to: '5000 psf',
-            step: ['10 psf', '1 kPa'],
-            link: `${link}${link === 's' ? 'f' : 's'}`,
-            silent: '0 psf',
-          }),
-        },
-      },
+      kindOf('presumptive', { class: oneOf(presumptiveClasses, { link: `${link}c`, silent: silent.class }) }),
+      kindOf('user', {
+        /** Moist. */
+        unitWeight: unitWeightField({ from: '60 pcf', to: '180 pcf', link: `${link}g`, silent: silent.unitWeight }),
+        frictionAngle: angle({ from: '0 deg', to: '50 deg', link: `${link}a`, silent: '30 deg' }),
+        /** Undrained shear strength for clay; 0 for sand. */
+        cohesion: pressure({ from: '0 psf', to: '10000 psf', step: ['50 psf', '1 kPa'], link: `${link}o`, silent: '0 psf' }),
+        allowableBearing: pressure({
+          from: '100 psf',
+          to: '40000 psf',
+          step: ['100 psf', '5 kPa'],
+          link: `${link}b`,
+          silent: silent.bearing,
+        }),
+        /** Allowable lateral bearing per depth. */
+        lateral: gradient({ from: '0 psf/ft', to: '2400 psf/ft', link: `${link}p`, silent: silent.lateral }),
+        /** Allowable side friction the user answers for; 0 when none. */
+        sideFriction: pressure({
+          from: '0 psf',
+          to: '5000 psf',
+          step: ['10 psf', '1 kPa'],
+          link: `${link}${link === 's' ? 'f' : 's'}`,
+          silent: '0 psf',
+        }),
+      }),
     ],
     { link: `${link}k`, silent: 'presumptive' },
   )
