@@ -93,7 +93,7 @@ export class Director {
     this.stage.setMoment(player.stretch, player.place)
     this.rig.frame()
     const pose = this.rig.pose()
-    this.stage.frame(this.ground.camera, pose.distance)
+    this.stage.frame(this.ground.camera.back)
     const perPixel = pose.distance / focalPixels(this.viewport.height)
     if (this.paperScale.update(perPixel, performance.now(), this.stage.shared.uPaperScale.value)) this.ground.needFrame()
     if (this.toSettle && !this.rig.isMoving && !this.isDragging && !this.rising.isRunning) {
@@ -149,7 +149,6 @@ export class Director {
     const draw = (viewport: Viewport, ratio: number, pose: Pose): void => {
       renderer.setPixelRatio(ratio)
       renderer.setSize(viewport.width, viewport.height, false)
-      camera.aspect = viewport.width / viewport.height
       this.rig.setViewport(viewport)
       this.rig.goTo(pose, true)
       this.rig.frame()
@@ -287,7 +286,7 @@ export class Director {
     const aim = aimAt(this.standsAt, extent, cut.facing, spec.site.downhill, this.viewport.width < narrowWidth, part)
     const { width, height } = this.viewport
     const safe = this.over?.safeArea(this.viewport, state, this.standsAt) ?? { left: 12, top: 0, right: width - 12, bottom: height - 12 }
-    const pose = framed(aim.points, aim.azimuth, aim.pitch, this.viewport, safe)
+    const pose = framed(aim, this.viewport, safe)
     this.rig.setLimits(pose.distance, extent.half, extent.bottom, Math.max(extent.groundTop, extent.pierTop) + extent.half)
     this.rig.goTo(pose, atOnce || prefersStill())
   }

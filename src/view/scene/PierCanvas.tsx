@@ -1,10 +1,10 @@
 import { Canvas, useFrame, useThree } from '@react-three/fiber'
-import { useEffect, useRef } from 'react'
-import { NeutralToneMapping, type PerspectiveCamera, type WebGLRenderer } from 'three'
+import { useEffect, useMemo, useRef } from 'react'
+import { NeutralToneMapping, type WebGLRenderer } from 'three'
 import type { ViewSettings } from '../../state/appState.ts'
 import { offerParts, offerPull, offerRenderer, type RendererInfo } from '../app/probe.ts'
 import { pierStore } from '../../state/store.ts'
-import { fieldOfView } from './camera/lens.ts'
+import { PictureCamera } from './camera/PictureCamera.ts'
 import { Director, prefersStill } from './Director.ts'
 
 type Props = Readonly<{
@@ -21,6 +21,7 @@ const mostLosses = 3
 /** The one canvas. It draws when asked, never when the tab is hidden. */
 export function PierCanvas({ quality, onDirector, onLost }: Props) {
   const isFull = quality === 'full'
+  const camera = useMemo(() => new PictureCamera(), [])
   return (
     <Canvas
       key={quality}
@@ -28,7 +29,7 @@ export function PierCanvas({ quality, onDirector, onLost }: Props) {
       shadows={isFull ? 'percentage' : false}
       dpr={isFull ? [1, 2] : 1}
       gl={{ antialias: isFull, toneMapping: NeutralToneMapping, powerPreference: 'high-performance' }}
-      camera={{ fov: (fieldOfView * 180) / Math.PI, near: 0.05, far: 60, position: [0, 0, 8] }}
+      camera={camera}
       resize={{ debounce: 0 }}
     >
       <Direction isFull={isFull} onDirector={onDirector} onLost={onLost} />
@@ -39,7 +40,7 @@ export function PierCanvas({ quality, onDirector, onLost }: Props) {
 function Direction({ isFull, onDirector, onLost }: Pick<Props, 'onDirector' | 'onLost'> & Readonly<{ isFull: boolean }>) {
   const renderer = useThree((state) => state.gl)
   const scene = useThree((state) => state.scene)
-  const camera = useThree((state) => state.camera) as PerspectiveCamera
+  const camera = useThree((state) => state.camera) as PictureCamera
   const needFrame = useThree((state) => state.invalidate)
   const setDpr = useThree((state) => state.setDpr)
   const width = useThree((state) => state.size.width)

@@ -1,4 +1,4 @@
-import { Color, type Data3DTexture, Fog, type PerspectiveCamera, type Scene, type Texture, type WebGLRenderer } from 'three'
+import { Color, type Data3DTexture, Fog, type Scene, type Texture, type WebGLRenderer } from 'three'
 import type { LettingGo } from '../../core/derive/lettingGo.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { Role } from '../../core/model/solid.ts'
@@ -134,12 +134,11 @@ export class Stage {
     this.floor.setTheme(isDark)
   }
 
-  /** Before each frame: haze by distance, marks by the size of a pixel. */
-  frame(camera: PerspectiveCamera, distance: number): void {
+  /** Before each frame: haze by distance from the eye [m]. */
+  frame(distance: number): void {
     const reach = this.extent?.half ?? 1
     this.fog.near = distance - reach * 0.2
     this.fog.far = distance + reach * 14
-    camera.updateMatrixWorld()
   }
 
   /** After the drawing context came back: what lived only on it is made anew. */

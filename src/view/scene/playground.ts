@@ -1,7 +1,8 @@
-import type { PerspectiveCamera, Scene, WebGLRenderer } from 'three'
+import type { Scene, WebGLRenderer } from 'three'
 import type { AppState, Viewpoint } from '../../state/appState.ts'
 import type { SafeArea } from './camera/framing.ts'
 import type { Pose, Viewport } from './camera/lens.ts'
+import type { PictureCamera } from './camera/PictureCamera.ts'
 
 /** What lies over the picture and wants to follow it. */
 export type Overlay = Readonly<{
@@ -19,7 +20,7 @@ export type Overlay = Readonly<{
 export type Playground = Readonly<{
   renderer: WebGLRenderer
   scene: Scene
-  camera: PerspectiveCamera
+  camera: PictureCamera
   element: HTMLElement
   needFrame(): void
   /** Draws with fewer or more pixels: a share of the screen's own. */

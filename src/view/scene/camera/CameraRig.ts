@@ -1,6 +1,7 @@
-import { type PerspectiveCamera, Vector3 } from 'three'
+import { PerspectiveCamera } from 'three'
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js'
-import { fieldOfView, lensDrop, lensPitch, type Pose, type Viewport } from './lens.ts'
+import { fieldOfView, type Pose, type Viewport } from './lens.ts'
+import type { PictureCamera } from './PictureCamera.ts'
 
 const moveTime = 200
 const ease = (t: number): number => t * t * (3 - 2 * t)
@@ -20,8 +21,10 @@ type Listener = Readonly<{
  */
 export class CameraRig {
   private readonly controls: OrbitControls
-  private readonly eye = new Vector3()
-  private readonly look = new Vector3()
+  /** What a hand moves; the picture is drawn from where the lens stands for it. */
+  private readonly eye = new PerspectiveCamera((fieldOfView * 180) / Math.PI)
+  private perspective = 1
+  private size = 8
   private viewport: Viewport = { width: 1, height: 1 }
   private shift: readonly [number, number] = [0, 0]
   private move: Readonly<{ from: Pose; to: Pose; start: number }> | null = null
@@ -30,11 +33,11 @@ export class CameraRig {
   private leash = { half: 2, low: -2, high: 1 }
 
   constructor(
-    private readonly camera: PerspectiveCamera,
+    private readonly camera: PictureCamera,
     element: HTMLElement,
     private readonly listener: Listener,
   ) {
-    this.controls = new OrbitControls(camera, element)
+    this.controls = new OrbitControls(this.eye, element)
     this.controls.enableDamping = true
     this.controls.dampingFactor = 0.14
     this.controls.rotateSpeed = 0.75
@@ -43,7 +46,6 @@ export class CameraRig {
     this.controls.addEventListener('start', this.grab)
     this.controls.addEventListener('end', this.letGo)
     this.controls.addEventListener('change', this.changed)
-    camera.fov = (fieldOfView * 180) / Math.PI
   }
 
   setDamping(isWanted: boolean): void {
@@ -59,12 +61,11 @@ export class CameraRig {
     this.controls.minDistance = distance * 0.12
     this.controls.maxDistance = distance * 2.2
     this.leash = { half, low, high }
-    this.camera.near = distance * 0.02
-    this.camera.far = distance * 6
+    this.size = distance
   }
 
   pose(): Pose {
-    const { position } = this.camera
+    const { position } = this.eye
     const { target } = this.controls
     const [x, y, z] = [position.x - target.x, position.y - target.y, position.z - target.z]
     const level = Math.hypot(x, z)
@@ -74,6 +75,7 @@ export class CameraRig {
       distance: Math.hypot(level, y),
       target: [target.x, target.y, target.z],
       shift: this.shift,
+      perspective: this.perspective,
     }
   }
 
@@ -110,7 +112,7 @@ export class CameraRig {
       this.listener.needFrame()
     }
     const isDamping = this.controls.update()
-    this.applyLens()
+    this.camera.take(this.pose(), this.viewport, this.size)
     if (this.settling && !this.held && !this.move && !isDamping) {
       this.settling = false
       this.listener.onRest()
@@ -121,26 +123,16 @@ export class CameraRig {
     this.controls.dispose()
   }
 
-  private place({ azimuth, pitch, distance, target, shift }: Pose): void {
+  private place({ azimuth, pitch, distance, target, shift, perspective }: Pose): void {
     this.controls.target.set(...target)
     const level = distance * Math.cos(pitch)
-    this.camera.position.set(
+    this.eye.position.set(
       target[0] + level * Math.cos(azimuth),
       target[1] + distance * Math.sin(pitch),
       target[2] + level * Math.sin(azimuth),
     )
     this.shift = shift
-  }
-
-  private applyLens(): void {
-    const { azimuth, pitch } = this.pose()
-    const { width, height } = this.viewport
-    const lens = lensPitch(pitch)
-    this.eye.copy(this.camera.position)
-    this.look.set(-Math.cos(azimuth) * Math.cos(lens), -Math.sin(lens), -Math.sin(azimuth) * Math.cos(lens)).add(this.eye)
-    this.camera.lookAt(this.look)
-    this.camera.setViewOffset(width, height, -this.shift[0], lensDrop(pitch, height) - this.shift[1], width, height)
-    this.camera.updateMatrixWorld()
+    this.perspective = perspective
   }
 
   private readonly grab = (): void => {
@@ -174,5 +166,6 @@ function between(from: Pose, to: Pose, t: number): Pose {
     distance: from.distance * (to.distance / from.distance) ** t,
     target: [mix(from.target[0], to.target[0]), mix(from.target[1], to.target[1]), mix(from.target[2], to.target[2])],
     shift: [mix(from.shift[0], to.shift[0]), mix(from.shift[1], to.shift[1])],
+    perspective: mix(from.perspective, to.perspective),
   }
 }

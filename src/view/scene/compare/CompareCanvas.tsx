@@ -1,12 +1,12 @@
 import { Canvas, useFrame, useThree } from '@react-three/fiber'
-import { type RefObject, useEffect, useRef } from 'react'
-import { NeutralToneMapping, type PerspectiveCamera, type WebGLRenderer } from 'three'
+import { type RefObject, useEffect, useMemo, useRef } from 'react'
+import { NeutralToneMapping, type WebGLRenderer } from 'three'
 import type { PierResult } from '../../../core/model/result.ts'
 import { pierStore } from '../../../state/store.ts'
 import { offerComparedPictures } from '../../app/comparedPictures.ts'
 import { offerRenderer, type RendererInfo } from '../../app/probe.ts'
 import { usePier } from '../../hooks/usePier.ts'
-import { fieldOfView } from '../camera/lens.ts'
+import { PictureCamera } from '../camera/PictureCamera.ts'
 import { prefersStill } from '../Director.ts'
 import { readTones } from '../readTones.ts'
 import '../scene.css'
@@ -31,6 +31,7 @@ const mostLosses = 3
 /** Several piers on one canvas. It draws when asked, never when the tab is hidden. */
 export function CompareCanvas(props: Props) {
   const isFull = usePier((state) => state.view.quality === 'full')
+  const camera = useMemo(() => new PictureCamera(), [])
   const holder = useRef<HTMLDivElement>(null)
   return (
     <>
@@ -39,7 +40,7 @@ export function CompareCanvas(props: Props) {
         shadows={isFull ? 'percentage' : false}
         dpr={isFull ? [1, 2] : 1}
         gl={{ antialias: isFull, toneMapping: NeutralToneMapping, powerPreference: 'high-performance' }}
-        camera={{ fov: (fieldOfView * 180) / Math.PI, near: 0.05, far: 60, position: [0, 0, 8], manual: true }}
+        camera={camera}
         resize={{ debounce: 0, scroll: false }}
       >
         <Direction isFull={isFull} holder={holder} {...props} />
@@ -58,7 +59,7 @@ function Direction({
   holder,
 }: Props & Readonly<{ isFull: boolean; holder: RefObject<HTMLDivElement | null> }>) {
   const renderer = useThree((state) => state.gl)
-  const camera = useThree((state) => state.camera) as PerspectiveCamera
+  const camera = useThree((state) => state.camera) as PictureCamera
   const needFrame = useThree((state) => state.invalidate)
   const setDpr = useThree((state) => state.setDpr)
   const width = useThree((state) => state.size.width)

@@ -1,10 +1,11 @@
-import { Color, type PerspectiveCamera, Scene, type WebGLRenderer } from 'three'
+import { Color, Scene, type WebGLRenderer } from 'three'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { AppState, ViewSettings } from '../../../state/appState.ts'
 import type { PierStore } from '../../../state/store.ts'
 import { CameraRig } from '../camera/CameraRig.ts'
 import { framed } from '../camera/framing.ts'
 import { focalPixels, type Viewport } from '../camera/lens.ts'
+import type { PictureCamera } from '../camera/PictureCamera.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { aimAt } from '../camera/viewpoints.ts'
 import { narrowWidth, prefersStill } from '../Director.ts'
@@ -23,7 +24,7 @@ const footRoom = 0.085
 
 export type CompareGround = Readonly<{
   renderer: WebGLRenderer
-  camera: PerspectiveCamera
+  camera: PictureCamera
   element: HTMLElement
   needFrame(): void
   setSharpness(share: number): void
@@ -131,7 +132,7 @@ export class CompareDirector {
       if (!column) continue
       renderer.setViewport(i * cell.width, 0, cell.width, cell.height)
       renderer.setScissor(i * cell.width, 0, cell.width, cell.height)
-      column.stage.frame(camera, distance)
+      column.stage.frame(camera.back)
       renderer.render(pier === null ? this.bare : column.scene, camera)
     }
     renderer.setScissorTest(false)
@@ -242,7 +243,7 @@ export class CompareDirector {
     const points = aims.flatMap(({ aim }) => aim.points)
     const foot = Math.max(height * footRoom, this.year === null ? 0 : columnTally + margin)
     const safe = { left: margin, top: margin, right: width - margin, bottom: height - foot }
-    const pose = framed(points, first.aim.azimuth, first.aim.pitch, { width, height }, safe)
+    const pose = framed({ ...first.aim, points }, { width, height }, safe)
     const most = (of: (one: PierExtent) => number) => Math.max(...aims.map(({ extent }) => of(extent)))
     const half = most((one) => one.half)
     this.rig.setLimits(pose.distance, half, -most((one) => -one.bottom), most((one) => Math.max(one.groundTop, one.pierTop)) + half)
