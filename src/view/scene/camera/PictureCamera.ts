@@ -25,6 +25,11 @@ export class PictureCamera extends PerspectiveCamera {
     this.updateMatrixWorld()
   }
 
+  /** As it was taken last, in another pose or size. */
+  retake(pose: Pose, viewport: Viewport): void {
+    if (this.shot) this.take(pose, viewport, this.shot.size)
+  }
+
   override updateProjectionMatrix(): void {
     if (!this.shot) {
       super.updateProjectionMatrix()

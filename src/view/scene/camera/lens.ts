@@ -13,6 +13,9 @@ export type Pose = Readonly<{
 
 export type Viewport = Readonly<{ width: number; height: number }>
 
+/** One frame of the picture: where the eye is, and how large the picture is on the screen. */
+export type Frame = Readonly<{ pose: Pose; viewport: Viewport }>
+
 /** Upright field of view [rad] in full perspective: a long lens, so that the section is hardly distorted. */
 export const fieldOfView = (26 * Math.PI) / 180
 

@@ -6,6 +6,9 @@ import type { PartExtent, PierExtent } from './pierExtent.ts'
 type Point = readonly [number, number, number]
 const degrees = Math.PI / 180
 
+/** Below this width [px] labels and the whole block do not fit side by side: the hole is framed instead. */
+export const narrowWidth = 560
+
 /** How much of the post above the pier belongs into the picture, as a share of the hole's depth: it runs out at the top. */
 const postShown = 0.3
 
