@@ -145,5 +145,8 @@ export default defineConfig({
     maxWorkers: 2,
     testTimeout: 120_000,
     restoreMocks: true,
+    // As modules, so that the scene and its tests work with one and the same three.
+    server: { deps: { inline: [/@react-three/] } },
+    alias: { '@react-three/fiber': '@react-three/fiber/dist/react-three-fiber.esm.js' },
   },
 })

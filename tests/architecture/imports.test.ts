@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { bracketKinds, fillKinds } from '../../src/core/kinds/index.ts'
 import { rings } from './cycles.ts'
-import { rulesFor } from './rules.ts'
+import { rulesFor, unusedInScene } from './rules.ts'
 import { filesUnder, readSources, root, sourceFile } from './sourceFile.ts'
 import { topLevelBreaches } from './topLevel.ts'
 
@@ -31,6 +31,11 @@ describe('[A1] the house keeps its shape', () => {
     expect(topLevelBreaches(root)).toEqual([])
   })
 
+  it('writes the picture with the packages that package.json asks for', () => {
+    const { dependencies } = JSON.parse(read('package.json')) as { dependencies: Record<string, string> }
+    expect(unusedInScene(dependencies, sources)).toEqual([])
+  })
+
   it('builds the core without a browser, a clock or a server', () => {
     const { compilerOptions } = JSON.parse(read('src/core/tsconfig.json')) as { compilerOptions: { lib: string[]; types: string[] } }
     expect(compilerOptions.lib).toEqual(['ES2022'])
@@ -56,6 +61,16 @@ describe('[A2] every guard can fail', () => {
 
   it.each(['bench', 'notes.md', 'vitest.config.ts', 'biome.json'])('finds a planted %s at the top', (name) => {
     expect(topLevelBreaches(root, [name])).toEqual([name])
+  })
+
+  it('finds a package of the picture that is not asked for, not exact or not used', () => {
+    const given = { three: '1.2.3', '@react-three/fiber': '1.2.3', '@react-three/drei': '1.2.3' }
+    const uses = (...names: string[]) => [sourceFile('src/view/scene/a.tsx', names.map((name) => `import { a } from '${name}'`).join('\n'))]
+    const all = uses('three', '@react-three/fiber', '@react-three/drei/web/View')
+    expect(unusedInScene(given, all)).toEqual([])
+    expect(unusedInScene({ ...given, '@react-three/drei': '^1.2.3' }, all)).toHaveLength(1)
+    expect(unusedInScene({ three: '1.2.3', '@react-three/fiber': '1.2.3' }, all)).toHaveLength(1)
+    expect(unusedInScene(given, uses('three', '@react-three/fiber'))).toHaveLength(1)
   })
 
   it('leaves comments and strings alone', () => {

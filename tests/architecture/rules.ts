@@ -78,7 +78,7 @@ const packages: Rule = {
         if (from === 'earcut') return !file.path.startsWith('src/core/geometry/')
         return true
       }
-      if (isPackage(from, 'three', '@react-three/fiber')) return !file.path.startsWith('src/view/scene/')
+      if (isPackage(from, 'three', '@react-three/fiber', '@react-three/drei')) return !file.path.startsWith('src/view/scene/')
       if (isPackage(from, 'react', 'react-dom')) return !file.path.startsWith('src/view/')
       if (isPackage(from, 'zustand', 'zundo')) return !within(file.path, ['src/state', 'src/view'])
       if (from.startsWith('node:')) return !file.path.startsWith('src/cli/')
@@ -92,12 +92,24 @@ const packages: Rule = {
     ['src/core/geometry/a.ts', "import type { Vector3 } from 'three'"],
     ['src/view/panels/a.tsx', "import { Vector3 } from 'three'"],
     ['src/view/panels/b.tsx', "import { Canvas } from '@react-three/fiber'"],
+    ['src/view/compare/a.tsx', "import { View } from '@react-three/drei/web/View'"],
     ['src/state/a.ts', "import { useMemo } from 'react'"],
     ['src/core/spec/a.ts', "import { create } from 'zustand'"],
     ['src/view/app/a.ts', "import { readFileSync } from 'node:fs'"],
     ['src/view/export/a.ts', "import Module from 'manifold-3d'"],
     ['src/state/b.ts', "import { Document } from '@gltf-transform/core'"],
   ],
+}
+
+/** Packages the picture is written with: asked for in package.json, in an exact version, and imported by the scene. */
+const scenePackages = ['three', '@react-three/fiber', '@react-three/drei']
+export const unusedInScene = (dependencies: Readonly<Record<string, string>>, files: readonly SourceFile[]): readonly Breach[] => {
+  const scene = files.filter(({ path }) => path.startsWith('src/view/scene/')).flatMap(({ imports }) => imports)
+  return scenePackages.flatMap((name) => {
+    const version = dependencies[name]
+    if (version === undefined || !/^\d+\.\d+\.\d+$/.test(version)) return [`package.json asks for no exact version of ${name}`]
+    return scene.some(({ from, typeOnly }) => !typeOnly && isPackage(from, name)) ? [] : [`the scene does not use ${name}`]
+  })
 }
 
 const sceneApart: Rule = {

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useCallback, useEffect, useId, useMemo, useRef, useState } from 'react'
+import { type KeyboardEvent, type PointerEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
@@ -7,15 +7,16 @@ import { SectionView } from '../section/SectionView.tsx'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
 import '../section/section.css'
 import { takeView } from '../../state/actions/takeView.ts'
-import { offerDirector } from './capturePicture.ts'
-import type { Director } from './Director.ts'
+import { offerPicture } from './capturePicture.ts'
+import { SceneCanvas } from './canvas/SceneCanvas.tsx'
 import { CutHandles } from './handles/CutHandles.tsx'
 import { PictureLayer } from './overlay/PictureLayer.ts'
-import { PierCanvas } from './PierCanvas.tsx'
+import type { LivePicture } from './Picture.tsx'
+import { PierPicture } from './PierPicture.tsx'
 import { PartList } from './pointing/PartList.tsx'
 import { PartPlate } from './pointing/PartPlate.tsx'
-import { readTones } from './readTones.ts'
 import './scene.css'
+import { readTones } from './site/tones.ts'
 import { ViewBar } from './ViewBar.tsx'
 
 const turnStep = Math.PI / 24
@@ -25,20 +26,27 @@ export function CutawayView() {
   const words = wordsOf('scene')
   const quality = usePier((state) => state.view.quality)
   const theme = usePier((state) => state.view.theme)
-  const [director, setDirector] = useState<Director | null>(null)
+  const [picture, setPicture] = useState<LivePicture | null>(null)
   const [isLost, setLost] = useState(false)
+  const [isHeld, setHeld] = useState(false)
+  const [letters, setLetters] = useState(0)
   const svg = useRef<SVGSVGElement>(null)
-  const layer = useMemo(() => new PictureLayer(), [])
+  const [layer, setLayer] = useState<PictureLayer | null>(null)
   const keys = useId()
-  const onDirector = useCallback((made: Director | null) => setDirector(made), [])
+
+  useLayoutEffect(() => {
+    if (!svg.current) return
+    const made = new PictureLayer(svg.current, setHeld)
+    setLayer(made)
+    return () => made.dispose()
+  }, [])
 
   useEffect(() => {
-    if (!director || !svg.current) return
-    layer.attach(svg.current, director)
-    return () => layer.detach()
-  }, [director, layer])
-
-  useEffect(() => offerDirector(director), [director])
+    if (layer) layer.picture = picture
+    offerPicture(picture)
+    layer?.settle()
+    return () => offerPicture(null)
+  }, [picture, layer])
 
   useEffect(() => {
     if (!isLost) return
@@ -47,32 +55,30 @@ export function CutawayView() {
   }, [isLost])
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: the theme changes what readTones reads
-  useEffect(() => {
-    director?.setTones(readTones())
-    director?.reframe()
-  }, [director, theme])
+  useEffect(() => picture?.dress(readTones()), [picture, theme])
 
   useEffect(() => {
     let alive = true
     lettersReady().then(() => {
       if (!alive) return
       forgetWidths()
-      director?.reframe()
+      setLetters((before) => before + 1)
+      layer?.settle()
     })
     return () => {
       alive = false
     }
-  }, [director])
+  }, [layer])
 
   const onKeyDown = ({ key, target, currentTarget }: KeyboardEvent): boolean => {
-    if (!director || target !== currentTarget) return false
+    if (!picture || target !== currentTarget) return false
     if (key === 'Home') takeView(pierStore, 'section')
-    else if (key === 'ArrowLeft') director.rig.nudge(turnStep, 0, 1)
-    else if (key === 'ArrowRight') director.rig.nudge(-turnStep, 0, 1)
-    else if (key === 'ArrowUp') director.rig.nudge(0, turnStep, 1)
-    else if (key === 'ArrowDown') director.rig.nudge(0, -turnStep, 1)
-    else if (key === '+' || key === '=') director.rig.nudge(0, 0, 0.88)
-    else if (key === '-') director.rig.nudge(0, 0, 1 / 0.88)
+    else if (key === 'ArrowLeft') picture.eye.nudge(turnStep, 0, 1)
+    else if (key === 'ArrowRight') picture.eye.nudge(-turnStep, 0, 1)
+    else if (key === 'ArrowUp') picture.eye.nudge(0, turnStep, 1)
+    else if (key === 'ArrowDown') picture.eye.nudge(0, -turnStep, 1)
+    else if (key === '+' || key === '=') picture.eye.nudge(0, 0, 0.88)
+    else if (key === '-') picture.eye.nudge(0, 0, 1 / 0.88)
     else return false
     return true
   }
@@ -95,18 +101,24 @@ export function CutawayView() {
       </p>
       <div
         className='canvas-holder'
-        onPointerMove={(event) => event.pointerType === 'mouse' && layer.pointerMoved(pixel(event))}
-        onPointerLeave={() => layer.pointerMoved(null)}
-        onPointerDown={(event) => layer.pressed(pixel(event))}
-        onPointerUp={(event) => layer.released(pixel(event), event.pointerType)}
+        onPointerMove={(event) => event.pointerType === 'mouse' && layer?.pointerMoved(pixel(event))}
+        onPointerLeave={() => layer?.pointerMoved(null)}
+        onPointerDown={(event) => layer?.pressed(pixel(event))}
+        onPointerUp={(event) => layer?.released(pixel(event), event.pointerType)}
       >
-        <PierCanvas quality={quality} onDirector={onDirector} onLost={setLost} />
+        {layer && (
+          <SceneCanvas key={quality} isFull={quality === 'full'} onLost={setLost}>
+            {(size, lives) => (
+              <PierPicture size={size} lives={lives} layer={layer} room={`${theme} ${letters}`} isHeld={isHeld} onStand={setPicture} />
+            )}
+          </SceneCanvas>
+        )}
       </div>
       <div className='overlay' aria-hidden='true'>
         <svg ref={svg} />
       </div>
-      {isLost ? <SectionView /> : <CutHandles ground={layer} />}
-      <PartPlate register={layer.registerPlate} />
+      {isLost ? <SectionView /> : layer && <CutHandles ground={layer} />}
+      {layer && <PartPlate register={layer.registerPlate} />}
       <PartList />
       <ViewBar />
     </section>

@@ -1,12 +1,14 @@
-import type { Director } from './Director.ts'
-import { readTones } from './readTones.ts'
-import type { Tones } from './Stage.ts'
+import type { PictureCamera } from './camera/PictureCamera.ts'
+import { focalPixels } from './camera/lens.ts'
+import { PaperScale } from './materials/paperScale.ts'
+import type { LivePicture } from './Picture.tsx'
+import { paperTones, readTones } from './site/tones.ts'
 
-let director: Director | null = null
+let picture: LivePicture | null = null
 
 /** The scene hands itself in while it stands, and takes itself back with null. */
-export const offerDirector = (standing: Director | null): void => {
-  director = standing
+export const offerPicture = (standing: LivePicture | null): void => {
+  picture = standing
 }
 
 /** Browsers give up on canvases beyond this many pixels. */
@@ -17,20 +19,43 @@ const mostPixels = 16_777_216
  * draw it. Null when there is no 3D picture or the browser makes no file.
  */
 export function capturePicture(width: number, height: number): Promise<Blob | null> {
-  if (!director || !(width >= 1 && height >= 1)) return Promise.resolve(null)
+  if (!picture || !(width >= 1 && height >= 1)) return Promise.resolve(null)
   const shrink = Math.min(1, Math.sqrt(mostPixels / (width * height)))
-  return director.capture(Math.floor(width * shrink), Math.floor(height * shrink))
+  return capture(picture, Math.floor(width * shrink), Math.floor(height * shrink))
 }
 
-/** White behind the pier whatever the page is, so that a printer lays no ink there. */
-export const paperTones: Tones = { paper: '#ffffff', ink: '#1b1f23', accent: '#7a1f5c', isDark: false }
+/** Draws the picture once at another size and hands it over as a PNG file; null when the browser makes none. */
+function capture({ eye, kit, state }: LivePicture, width: number, height: number): Promise<Blob | null> {
+  const { gl, scene, size, advance } = state
+  const camera = state.camera as PictureCamera
+  const ratio = gl.getPixelRatio()
+  const share = height / size.height
+  const pose = eye.pose()
+  const marks = kit.uPaperScale.value
+  const before = marks.clone()
+  // Lines grow with the picture; marks half as much, so that a large picture shows more of them.
+  const rung = PaperScale.rungFor((pose.distance / focalPixels(height)) * Math.sqrt(share))
+  kit.lines.scale(share)
+  marks.set(rung, rung, 0)
+  gl.setPixelRatio(1)
+  gl.setSize(width, height, false)
+  camera.retake({ ...pose, shift: [pose.shift[0] * share, pose.shift[1] * share] }, { width, height })
+  gl.render(scene, camera)
+  const made = new Promise<Blob | null>((done) => gl.domElement.toBlob(done, 'image/png'))
+  kit.lines.scale(1)
+  marks.copy(before)
+  gl.setPixelRatio(ratio)
+  gl.setSize(size.width, size.height, false)
+  advance(performance.now())
+  return made
+}
 
 /** The cutaway as `capturePicture` takes it, on white paper. The screen keeps its own colours. */
 export function pictureForPaper(width: number, height: number): Promise<Blob | null> {
-  const standing = director
-  standing?.setTones(paperTones)
+  const standing = picture
+  standing?.dress(paperTones)
   const taken = capturePicture(width, height)
-  standing?.setTones(readTones())
-  standing?.reframe()
+  standing?.dress(readTones())
+  standing?.state.advance(performance.now())
   return taken
 }

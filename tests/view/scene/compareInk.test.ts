@@ -15,7 +15,7 @@ const inked = (kind: string): InkedPier => {
   const meshes = cutMeshes(result.zones, cut, { segments: 24, cutPost: false })
   return { result, extent: pierExtent(result, (id) => meshes.get(id) ?? null) }
 }
-const pose = { azimuth: cut.facing, pitch: 0.3, distance: 9, target: [0, -0.5, 0], shift: [0, 0] } as const
+const pose = { azimuth: cut.facing, pitch: 0.3, distance: 9, target: [0, -0.5, 0], shift: [0, 0], perspective: 1 } as const
 const frame = { pose, viewport: { width: 300, height: 420 } }
 
 const holder = document.createElement('div')

@@ -21,7 +21,14 @@ const extent = {
   lifted: 0,
 }
 const viewport = { width: 780, height: 700 }
-const pose = (azimuth: number, pitch: number): Pose => ({ azimuth, pitch, distance: 5, target: [0, -0.6, 0], shift: [0, 0] })
+const pose = (azimuth: number, pitch: number, perspective = 1): Pose => ({
+  azimuth,
+  pitch,
+  distance: 5,
+  target: [0, -0.6, 0],
+  shift: [0, 0],
+  perspective,
+})
 
 describe('[V4] dragging the cut', () => {
   it.each([['left'], ['right']] as const)('moves the %s side alone', (handle) => {
@@ -59,11 +66,12 @@ describe('[V4] dragging the cut', () => {
     close(shortWay(6.2, 0.1), 2 * Math.PI - 6.1, { abs: 1e-12, rel: 0 })
   })
 
-  it('follows the pointer over the ground when that is seen from above', () => {
-    const from = handlePixels(cut(1.8, Math.PI / 2), extent, pose(Math.PI / 2, 0.8), viewport, 52).left
-    const to = handlePixels(cut(2.2, Math.PI / 2), extent, pose(Math.PI / 2, 0.8), viewport, 52).left
+  it.each([1, 0])('follows the pointer over the ground when that is seen from above, in perspective %d', (perspective) => {
+    const above = pose(Math.PI / 2, 0.8, perspective)
+    const from = handlePixels(cut(1.8, Math.PI / 2), extent, above, viewport, 52).left
+    const to = handlePixels(cut(2.2, Math.PI / 2), extent, above, viewport, 52).left
     if (!from || !to) throw new Error('a handle is out of the picture')
-    close(angleDragged(from, to, cut(1.8, Math.PI / 2), 'left', extent, pose(Math.PI / 2, 0.8), viewport), 0.2, { abs: 1e-9, rel: 0 })
+    close(angleDragged(from, to, cut(1.8, Math.PI / 2), 'left', extent, above, viewport), 0.2, { abs: 1e-9, rel: 0 })
   })
 
   it('follows the pointer across the screen when the ground is seen edge on', () => {

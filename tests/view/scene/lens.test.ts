@@ -1,13 +1,30 @@
 import fc from 'fast-check'
-import { PerspectiveCamera, Vector3 } from 'three'
+import { type Camera, OrthographicCamera, PerspectiveCamera, Vector3 } from 'three'
 import { describe, expect, it } from 'vitest'
 import { extentOf, framed } from '../../../src/view/scene/camera/framing.ts'
-import { fieldOfView, focalPixels, lensDrop, lensPitch, type Pose, project, rayThrough } from '../../../src/view/scene/camera/lens.ts'
+import { fieldOfView, focalPixels, lensPitch, type Pose, project, rayThrough } from '../../../src/view/scene/camera/lens.ts'
+import { PictureCamera } from '../../../src/view/scene/camera/PictureCamera.ts'
 import { close } from '../../close.ts'
 
 const viewport = { width: 780, height: 620 }
-const pose = (azimuth: number, pitch: number): Pose => ({ azimuth, pitch, distance: 5, target: [0.1, -0.4, 0.2], shift: [12, -7] })
-const anyPose = fc.record({ azimuth: fc.double({ min: -7, max: 7, noNaN: true }), pitch: fc.double({ min: 0, max: 1.55, noNaN: true }) })
+const pose = (azimuth: number, pitch: number, perspective = 1): Pose => ({
+  azimuth,
+  pitch,
+  distance: 5,
+  target: [0.1, -0.4, 0.2],
+  shift: [12, -7],
+  perspective,
+})
+const anyPose = fc.record({
+  azimuth: fc.double({ min: -7, max: 7, noNaN: true }),
+  pitch: fc.double({ min: 0, max: Math.PI / 2, noNaN: true }),
+  perspective: fc.oneof(fc.constantFrom(0, 1), fc.double({ min: 0, max: 1, noNaN: true })),
+})
+/** Where a camera of the renderer sees a point, in pixels. */
+const seenBy = (camera: Camera, point: readonly [number, number, number]): readonly [number, number] => {
+  const seen = new Vector3(...point).project(camera)
+  return [((seen.x + 1) / 2) * viewport.width, ((1 - seen.y) / 2) * viewport.height]
+}
 const anyPoint = fc.tuple(...[0, 1, 2].map(() => fc.double({ min: -1.2, max: 1.2, noNaN: true }))) as fc.Arbitrary<[number, number, number]>
 
 describe('[V1] the lens', () => {
@@ -37,8 +54,8 @@ describe('[V1] the lens', () => {
 
   it('sends a sight line through a pixel back to the point seen there', () => {
     fc.assert(
-      fc.property(anyPose, anyPoint, ({ azimuth, pitch }, point) => {
-        const at = pose(azimuth, pitch)
+      fc.property(anyPose, anyPoint, ({ azimuth, pitch, perspective }, point) => {
+        const at = pose(azimuth, pitch, perspective)
         const [px, py] = project(at, viewport, point)
         const ray = new Float64Array(6)
         rayThrough(at, viewport, px, py, ray)
@@ -52,8 +69,23 @@ describe('[V1] the lens', () => {
     )
   })
 
-  // The renderer's own camera, set up as the rig does it, is the outside check of our projection.
-  it('agrees with the renderer’s camera', () => {
+  it('draws where labels, handles and sight lines look, in any perspective', () => {
+    const camera = new PictureCamera()
+    fc.assert(
+      fc.property(anyPose, anyPoint, ({ azimuth, pitch, perspective }, point) => {
+        const at = pose(azimuth, pitch, perspective)
+        camera.take(at, viewport, 5)
+        const [x, y] = seenBy(camera, point)
+        const [px, py] = project(at, viewport, point)
+        close(x, px, { abs: 1e-4, rel: 0 })
+        close(y, py, { abs: 1e-4, rel: 0 })
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  // Two cameras of the renderer, set up by its own means, are the outside check of our projection.
+  it('agrees with a perspective camera that is shifted to keep uprights upright', () => {
     fc.assert(
       fc.property(anyPose, anyPoint, ({ azimuth, pitch }, point) => {
         const at = pose(azimuth, Math.min(pitch, 1.5))
@@ -68,22 +100,49 @@ describe('[V1] the lens', () => {
         camera.lookAt(
           new Vector3(-Math.cos(azimuth) * Math.cos(lens), -Math.sin(lens), -Math.sin(azimuth) * Math.cos(lens)).add(camera.position),
         )
-        camera.setViewOffset(
-          viewport.width,
-          viewport.height,
-          -at.shift[0],
-          lensDrop(at.pitch, viewport.height) - at.shift[1],
-          viewport.width,
-          viewport.height,
-        )
+        const drop = focalPixels(viewport.height) * Math.tan(at.pitch - lens)
+        const { width, height } = viewport
+        camera.setViewOffset(width, height, -at.shift[0], drop - at.shift[1], width, height)
         camera.updateMatrixWorld()
-        const seen = new Vector3(...point).project(camera)
         const [px, py] = project(at, viewport, point)
-        close(((seen.x + 1) / 2) * viewport.width, px, { abs: 1e-6, rel: 0 })
-        close(((1 - seen.y) / 2) * viewport.height, py, { abs: 1e-6, rel: 0 })
+        const [x, y] = seenBy(camera, point)
+        close(x, px, { abs: 1e-6, rel: 0 })
+        close(y, py, { abs: 1e-6, rel: 0 })
       }),
       { numRuns: 200 },
     )
+  })
+
+  it.each([
+    ['level', 0],
+    ['from above', 0.9],
+    ['straight down', Math.PI / 2],
+  ])('agrees with an orthographic camera: %s', (_, pitch) => {
+    fc.assert(
+      fc.property(fc.double({ min: -7, max: 7, noNaN: true }), anyPoint, (azimuth, point) => {
+        const at = { ...pose(azimuth, pitch, 0), shift: [0, 0] as const }
+        const half = at.distance * Math.tan(fieldOfView / 2)
+        const wide = (half * viewport.width) / viewport.height
+        const camera = new OrthographicCamera(-wide, wide, half, -half, 0.1, 50)
+        const out = 9 * Math.cos(pitch)
+        camera.position.set(out * Math.cos(azimuth), 9 * Math.sin(pitch), out * Math.sin(azimuth)).add(new Vector3(...at.target))
+        camera.up.set(-Math.cos(azimuth) * Math.sin(pitch), Math.cos(pitch), -Math.sin(azimuth) * Math.sin(pitch))
+        camera.lookAt(new Vector3(...at.target))
+        camera.updateMatrixWorld()
+        const [px, py] = project(at, viewport, point)
+        const [x, y] = seenBy(camera, point)
+        close(x, px, { abs: 1e-6, rel: 0 })
+        close(y, py, { abs: 1e-6, rel: 0 })
+      }),
+      { numRuns: 100 },
+    )
+  })
+
+  it('steps from perspective to orthographic without a jump', () => {
+    const seen = (share: number): number => project(pose(1, 0.4, share), viewport, [0.9, -1, 0.8])[0]
+    const whole = Math.abs(seen(1) - seen(0))
+    expect(whole).toBeGreaterThan(20)
+    for (let i = 0; i < 100; i++) expect(Math.abs(seen((i + 1) / 100) - seen(i / 100))).toBeLessThan(whole / 50)
   })
 
   it('has the field of view it says', () => {
@@ -96,11 +155,11 @@ describe('[V2] framing', () => {
   const safe = { left: 150, top: 10, right: 600, bottom: 540 }
 
   it.each([
-    ['square on', 1.57, 0.15],
-    ['three-quarter', 0.9, 0.4],
-    ['plan', 1.57, 1.55],
-  ])('fits the pier into its room and fills it: %s', (_, azimuth, pitch) => {
-    const extent = extentOf(points, framed(points, azimuth, pitch, viewport, safe), viewport)
+    ['square on', 1.57, 0, 0],
+    ['three-quarter', 0.9, 0.4, 1],
+    ['plan', 1.57, Math.PI / 2, 0],
+  ])('fits the pier into its room and fills it: %s', (_, azimuth, pitch, perspective) => {
+    const extent = extentOf(points, framed({ points, azimuth, pitch, perspective }, viewport, safe), viewport)
     expect(extent.left).toBeGreaterThanOrEqual(safe.left - 0.5)
     expect(extent.right).toBeLessThanOrEqual(safe.right + 0.5)
     expect(extent.top).toBeGreaterThanOrEqual(safe.top - 0.5)

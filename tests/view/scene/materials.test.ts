@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { hatchGlsl } from '../../../src/view/scene/materials/hatchGlsl.ts'
 import { PaperScale } from '../../../src/view/scene/materials/paperScale.ts'
 import { noiseSize, solidNoise } from '../../../src/view/scene/materials/solidNoise.ts'
-import { dashes } from '../../../src/view/scene/model/dashes.ts'
+import { dashes } from '../../../src/view/scene/pier/lines.ts'
 import { hatches } from '../../../src/view/section/hatch.ts'
 import { close } from '../../close.ts'
 

@@ -1,32 +1,27 @@
-import type { Mesh as Body } from 'three'
 import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { lettingGo } from '../../../src/core/derive/lettingGo.ts'
 import { cutMeshes } from '../../../src/core/geometry/cutMeshes.ts'
 import type { PierResult } from '../../../src/core/model/result.ts'
-import type { Mesh } from '../../../src/core/model/solid.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setChoice, setPart } from '../../../src/core/spec/edit.ts'
 import { radians } from '../../../src/core/units/quantity.ts'
-import { createSharedUniforms } from '../../../src/view/scene/materials/sharedUniforms.ts'
-import { createLineSet } from '../../../src/view/scene/model/lineSet.ts'
-import { type ModelView, PierModel, segments } from '../../../src/view/scene/model/PierModel.ts'
-import type { ZoneObject } from '../../../src/view/scene/model/ZoneObject.ts'
-import { bentZone, pullState, shownRise } from '../../../src/view/scene/pull/pullState.ts'
-import { Rising } from '../../../src/view/scene/pull/Rising.ts'
+import { drawnPier, type PierLook, segments } from '../../../src/view/scene/pier/drawnPier.ts'
+import { bodyOf, movedIn, placeOf } from '../../../src/view/scene/pier/standing.ts'
+import { bentZone, pullState, risenAfter, riseTime, shownRise } from '../../../src/view/scene/pull/pullState.ts'
 import { close } from '../../close.ts'
 import { meshVolume } from '../../meshFacts.ts'
 
-const shared = createSharedUniforms()
-const view: ModelView = {
+const look: PierLook = {
   cut: { open: radians(1.9), facing: radians(1.5) },
   cutPost: false,
-  quality: 'light',
   water: true,
   frost: true,
   soil: true,
+  wetness: false,
 }
+const hidden: ReadonlySet<string> = new Set()
 
 type Edit = (document: PierDocument) => ReturnType<typeof setChoice>
 const pier = (...edits: readonly Edit[]): PierResult =>
@@ -59,53 +54,41 @@ const cases = Object.entries(piers).flatMap(([name, result]) =>
     return way ? [{ name: `${name}: ${check.id}`, result, way }] : []
   }),
 )
-/** How far up each vertex is drawn over its place [m]. */
-const risen = ({ group }: ZoneObject, { positions }: Mesh): number[] => {
-  const drawn = (group.children[0] as Body).geometry.getAttribute('position').array
-  return Array.from({ length: positions.length / 3 }, (_, i) => (drawn[3 * i + 1] ?? 0) - (positions[3 * i + 1] ?? 0))
-}
-
 describe('[L4] what a pull moves in the picture', () => {
   it('covers every way that these piers have', () => {
     expect(new Set(cases.map(({ way }) => way.how)).size).toBeGreaterThanOrEqual(7)
   })
 
   it.each(cases)('$name: just what is listed goes up, and all else stays', ({ result, way }) => {
-    const model = new PierModel(shared, createLineSet())
-    model.setWay(way)
-    model.show(result, view)
-    expect(model.moved().displaced).toEqual([])
+    const standing = { pier: drawnPier(result, look, way), hidden, lift: 0, rise: 0 }
+    expect(movedIn(standing)).toEqual({ displaced: [], parted: [], bent: [] })
     const rise = shownRise(way.how, result.spec.hole.depth)
-    model.setRise(rise)
-    const { displaced, parted, bent } = model.moved()
+    const risen = { ...standing, rise }
+    const { displaced, parted, bent } = movedIn(risen)
     expect(displaced.sort()).toEqual([...way.moves].sort())
     expect(parted.sort()).toEqual(way.parts.map(({ zone }) => zone).sort())
     const bends = bentZone(way.how)
-    expect(bent).toEqual(bends !== null && model.zones.has(bends) ? [bends] : [])
-    for (const [id, { group }] of model.zones) close(group.position.y, way.moves.includes(id) ? rise : 0, { abs: 1e-12, rel: 0 })
-    for (const { group } of model.riders.values()) close(group.position.y, rise, { abs: 1e-12, rel: 0 })
+    expect(bent).toEqual(bends !== null && bodyOf(standing.pier, bends) ? [bends] : [])
+    for (const part of standing.pier.parts) {
+      expect(placeOf(standing, part)).toEqual({ x: 0, y: 0, z: 0 })
+      expect(placeOf(risen, part)).toEqual({ x: 0, y: part.isPiece || way.moves.includes(part.zone.id) ? rise : 0, z: 0 })
+    }
     for (const id of bent) {
       expect(way.stays).toContain(id)
-      const object = model.zones.get(id)
-      if (!object?.mesh) throw new Error(`${id} is not drawn`)
-      const shares = risen(object, object.mesh)
+      const shares = bodyOf(standing.pier, id)?.share ?? []
       // Held in concrete or in its plates, carried along in the post.
-      close(Math.min(...shares), 0, { abs: 1e-6, rel: 0 })
-      close(Math.max(...shares), rise, { abs: 1e-6, rel: 0 })
+      expect(Math.min(...shares)).toBe(0)
+      expect(Math.max(...shares)).toBe(1)
     }
-    model.dispose()
   })
 
   it.each(cases.filter(({ way }) => way.parts.length > 0))(
     '$name: the two pieces are closed, and as large together as the whole',
     ({ result, way }) => {
-      const model = new PierModel(shared, createLineSet())
-      model.setWay(way)
-      model.show(result, view)
-      const whole = cutMeshes(result.zones, view.cut, { segments, cutPost: false })
+      const { parts } = drawnPier(result, look, way)
+      const whole = cutMeshes(result.zones, look.cut, { segments, cutPost: false })
       for (const { zone } of way.parts) {
-        const goes = model.riders.get(zone)?.mesh
-        const stays = model.zones.get(zone)?.mesh
+        const [stays, goes] = [false, true].map((isPiece) => parts.find((part) => part.zone.id === zone && part.isPiece === isPiece)?.mesh)
         const before = whole.get(zone)
         if (!goes || !stays || !before) throw new Error(`${zone} has no pieces`)
         const [a, b, all] = [goes, stays, before].map((mesh) => meshVolume(mesh)) as [number, number, number]
@@ -113,23 +96,8 @@ describe('[L4] what a pull moves in the picture', () => {
         expect(a).toBeGreaterThan(0)
         expect(b).toBeGreaterThan(0)
       }
-      model.dispose()
     },
   )
-
-  it('puts all back, and frees what it made, when the pull lets go', () => {
-    const { result, way } = cases.find(({ way: { parts } }) => parts.length > 0) ?? { result: pier(), way: null }
-    const model = new PierModel(shared, createLineSet())
-    model.setWay(way)
-    model.show(result, view)
-    model.setRise(0.1)
-    expect(model.riders.size).toBeGreaterThan(0)
-    model.setWay(null)
-    model.show(result, view)
-    expect(model.riders.size).toBe(0)
-    expect(model.moved()).toEqual({ displaced: [], parted: [], bent: [] })
-    for (const { group } of model.zones.values()) expect(group.position.y).toBe(0)
-  })
 })
 
 describe('[L4] what a pull comes to', () => {
@@ -151,17 +119,10 @@ describe('[L4] what a pull comes to', () => {
     for (const pull of [0, 1e3, 1e9]) expect(pullState(dry, pull)).toEqual({ kind: 'unverified' })
   })
 
-  it('rises from nothing to its end, or stands there at once where motion is not wanted', () => {
-    const rising = new Rising()
-    rising.begin(100, false)
-    expect(rising.share).toBe(0)
-    rising.frame(500)
-    expect(rising.share).toBeGreaterThan(0)
-    expect(rising.share).toBeLessThan(1)
-    rising.frame(5000)
-    expect([rising.share, rising.isRunning]).toEqual([1, false])
-    rising.end()
-    rising.begin(100, true)
-    expect([rising.share, rising.isRunning]).toEqual([1, false])
+  it('rises from nothing to its end', () => {
+    expect(risenAfter(0)).toBe(0)
+    expect(risenAfter(riseTime / 2)).toBeCloseTo(0.5, 9)
+    expect(risenAfter(riseTime)).toBe(1)
+    expect(risenAfter(5 * riseTime)).toBe(1)
   })
 })

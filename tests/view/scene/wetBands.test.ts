@@ -9,8 +9,9 @@ import { defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { metres, radians } from '../../../src/core/units/quantity.ts'
 import { mostBands } from '../../../src/view/scene/materials/wetGlsl.ts'
 import { createWetUniforms } from '../../../src/view/scene/materials/wetUniforms.ts'
-import { showWet } from '../../../src/view/scene/model/showWet.ts'
-import { levelAt, wetBands } from '../../../src/view/scene/model/wetBands.ts'
+import { postBounds } from '../../../src/view/scene/pier/drawnPier.ts'
+import { showWet } from '../../../src/view/scene/pier/showWet.ts'
+import { levelAt, wetBands } from '../../../src/view/scene/pier/wetBands.ts'
 import { anyPier } from '../../anyPier.ts'
 
 const places = { uphill: -1, axis: 0, downhill: 1 } as const
@@ -58,7 +59,7 @@ describe('[W7] wet wood as bands round the post', () => {
 describe('[W7] what the materials are told of wet wood', () => {
   const told = (spec: PierSpec) => {
     const wet = createWetUniforms()
-    showWet(wet, spec, zonesOf(spec), true)
+    showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), true)
     return {
       pour: wet.uWetPour.value,
       cells: Buffer.from(wet.uScatter.value.image.data as Uint8Array).toString('base64'),
@@ -93,9 +94,9 @@ describe('[W7] what the materials are told of wet wood', () => {
   it('changes values in place, and works nothing out while it is off', () => {
     const wet = createWetUniforms()
     const held = [wet.uWetTo.value[0], wet.uScatter.value, wet.uWetSide.value]
-    showWet(wet, defaultSpec, zonesOf(defaultSpec), false)
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), false)
     expect([wet.uWet.value, wet.uWetPour.value, wet.uWetCount.value]).toEqual([0, 0, 0])
-    showWet(wet, defaultSpec, zonesOf(defaultSpec), true)
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), true)
     expect(wet.uWet.value).toBe(1)
     expect(wet.uWetCount.value).toBeGreaterThan(0)
     expect([wet.uWetTo.value[0], wet.uScatter.value, wet.uWetSide.value]).toEqual(held)
@@ -104,10 +105,10 @@ describe('[W7] what the materials are told of wet wood', () => {
 
   it('follows a post that leans: how far it has come over at grade, and how much farther with each metre up', () => {
     const wet = createWetUniforms()
-    showWet(wet, defaultSpec, zonesOf(defaultSpec), true)
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), true)
     expect(wet.uWetLean.value.toArray()).toEqual([0, 0])
     const spec: PierSpec = { ...defaultSpec, post: { ...defaultSpec.post, lean: radians(0.05) } }
-    showWet(wet, spec, zonesOf(spec), true)
+    showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), true)
     expect(wet.uWetLean.value.y).toBeCloseTo(Math.tan(0.05), 12)
     // 42 in up from its foot, less what it turns about its lower edge.
     expect(wet.uWetLean.value.x).toBeCloseTo(1.0668 * Math.tan(0.05), 3)
@@ -116,7 +117,7 @@ describe('[W7] what the materials are told of wet wood', () => {
   it('watches the zone that the core names on each side, and none over a bracket', () => {
     for (const spec of methods) {
       const wet = createWetUniforms()
-      showWet(wet, spec, zonesOf(spec), true)
+      showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), true)
       const { at, bands } = deriveMoisture(spec).groundline
       expect(wet.uZoneFrom.value.toArray()).toEqual([bands.uphill.from, bands.axis.from, bands.downhill.from])
       expect(wet.uZoneTo.value.toArray()).toEqual([bands.uphill.to, bands.axis.to, bands.downhill.to])

@@ -7,6 +7,9 @@ export type Extent = { left: number; top: number; right: number; bottom: number 
 
 type Point = readonly [number, number, number]
 
+/** Where a picture is taken from, in which perspective, and what it must hold [rad, m]. */
+export type Aim = Readonly<{ azimuth: number; pitch: number; perspective: number; points: readonly Point[] }>
+
 /** Box on the screen round points [m]. */
 export function extentOf(points: readonly Point[], pose: Pose, viewport: Viewport): Extent {
   const extent: Extent = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity }
@@ -20,13 +23,13 @@ export function extentOf(points: readonly Point[], pose: Pose, viewport: Viewpor
   return extent
 }
 
-/** The pose from `azimuth` and `pitch` at which `points` just fill the safe area, in its middle. */
-export function framed(points: readonly Point[], azimuth: number, pitch: number, viewport: Viewport, safe: SafeArea): Pose {
+/** The pose of an aim at which its points just fill the safe area, in its middle. */
+export function framed({ points, azimuth, pitch, perspective }: Aim, viewport: Viewport, safe: SafeArea): Pose {
   const heights = points.map((p) => p[1])
   const middle = (Math.min(...heights) + Math.max(...heights)) / 2
   const reach = Math.max(...points.map(([x, y, z]) => Math.hypot(x, y - middle, z)))
   const room = { width: Math.max(40, safe.right - safe.left), height: Math.max(40, safe.bottom - safe.top) }
-  const at = (distance: number): Pose => ({ azimuth, pitch, distance, target: [0, middle, 0], shift: [0, 0] })
+  const at = (distance: number): Pose => ({ azimuth, pitch, distance, target: [0, middle, 0], shift: [0, 0], perspective })
   let near = reach * 1.15
   let far = reach * 60
   for (let i = 0; i < 40; i++) {

@@ -1,7 +1,7 @@
-import { heightAt, type Surface } from '../../../core/geometry/surface.ts'
-import { plane } from '../../../core/geometry/surface.ts'
+import { heightAt, plane, type Surface } from '../../../core/geometry/surface.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Mesh } from '../../../core/model/solid.ts'
+import type { PierSpec } from '../../../core/model/spec.ts'
 
 /** Sizes [m] that the camera, the light and the floor go by; heights are signed. */
 export type PierExtent = Readonly<{
@@ -20,10 +20,14 @@ export type PierExtent = Readonly<{
   lifted: number
 }>
 
+/** The finished ground of a site. */
+export const gradeOf = ({ slope, downhill }: PierSpec['site']): Surface =>
+  plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill))
+
 /** Read off the meshes on show, so that nothing here repeats how zones are built. */
 export function pierExtent({ zones, spec }: PierResult, meshOf: (id: string) => Mesh | null): PierExtent {
-  const { slope, downhill } = spec.site
-  const grade = plane(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill))
+  const { downhill } = spec.site
+  const grade = gradeOf(spec.site)
   let half = 0
   let bottom = -spec.hole.depth
   let groundTop = 0

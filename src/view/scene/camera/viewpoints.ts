@@ -1,11 +1,13 @@
 import { heightAt } from '../../../core/geometry/surface.ts'
 import type { Viewpoint } from '../../../state/appState.ts'
+import type { Aim } from './framing.ts'
 import type { PartExtent, PierExtent } from './pierExtent.ts'
 
 type Point = readonly [number, number, number]
 const degrees = Math.PI / 180
 
-export type Aim = Readonly<{ azimuth: number; pitch: number; points: readonly Point[] }>
+/** Below this width [px] labels and the whole block do not fit side by side: the hole is framed instead. */
+export const narrowWidth = 560
 
 /** How much of the post above the pier belongs into the picture, as a share of the hole's depth: it runs out at the top. */
 const postShown = 0.3
@@ -76,16 +78,21 @@ export function aimAt(
   const whole = isNarrow && extent.lifted === 0 ? holePoints(extent) : blockPoints(extent)
   switch (name) {
     case 'section':
-      return { azimuth: facing, pitch: 9 * degrees, points: whole }
+      return { azimuth: facing, pitch: 0, perspective: 0, points: whole }
     case 'three-quarter':
-      return { azimuth: facing - 27 * degrees, pitch: 23 * degrees, points: whole }
+      return { azimuth: facing - 27 * degrees, pitch: 23 * degrees, perspective: 1, points: whole }
     case 'uphill':
-      return { azimuth: towardCut(downhill + Math.PI, facing), pitch: 20 * degrees, points: blockPoints(extent) }
+      return { azimuth: towardCut(downhill + Math.PI, facing), pitch: 20 * degrees, perspective: 0, points: blockPoints(extent) }
     case 'downhill':
-      return { azimuth: towardCut(downhill, facing), pitch: 16 * degrees, points: blockPoints(extent) }
+      return { azimuth: towardCut(downhill, facing), pitch: 16 * degrees, perspective: 0, points: blockPoints(extent) }
     case 'plan':
-      return { azimuth: facing, pitch: 89.5 * degrees, points: blockPoints(extent) }
+      return { azimuth: facing, pitch: 90 * degrees, perspective: 0, points: blockPoints(extent) }
     case 'close-up':
-      return { azimuth: facing - 20 * degrees, pitch: 17 * degrees, points: part ? partPoints(extent, part) : topPoints(extent) }
+      return {
+        azimuth: facing - 20 * degrees,
+        pitch: 17 * degrees,
+        perspective: 1,
+        points: part ? partPoints(extent, part) : topPoints(extent),
+      }
   }
 }

@@ -1,16 +1,15 @@
-import { Canvas, useFrame, useThree } from '@react-three/fiber'
-import { type RefObject, useEffect, useRef } from 'react'
-import { NeutralToneMapping, type PerspectiveCamera, type WebGLRenderer } from 'three'
+import { type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { PierResult } from '../../../core/model/result.ts'
-import { pierStore } from '../../../state/store.ts'
 import { offerComparedPictures } from '../../app/comparedPictures.ts'
-import { offerRenderer, type RendererInfo } from '../../app/probe.ts'
 import { usePier } from '../../hooks/usePier.ts'
-import { fieldOfView } from '../camera/lens.ts'
-import { prefersStill } from '../Director.ts'
-import { readTones } from '../readTones.ts'
+import { columnTally } from '../../section/tallyRoom.ts'
+import type { Frame, Viewport } from '../camera/lens.ts'
+import { SceneCanvas } from '../canvas/SceneCanvas.tsx'
+import { type LivePicture, Picture } from '../Picture.tsx'
+import { drawnPier, type PierLook } from '../pier/drawnPier.ts'
+import { type Standing, standingExtent } from '../pier/standing.ts'
 import '../scene.css'
-import { CompareDirector } from './CompareDirector.ts'
+import { paperTones, readTones } from '../site/tones.ts'
 import { CompareInk } from './CompareInk.ts'
 
 type Props = Readonly<{
@@ -24,113 +23,131 @@ type Props = Readonly<{
   onLost: (isLost: boolean) => void
 }>
 
-/** A context that has not come back by then [ms], or was lost this often, is not waited for. */
-const patience = 4000
-const mostLosses = 3
+/** Room [px] left free round the pier in its column. */
+const margin = 10
+/** Share of the height below the hole, so that the foot of the block is seen in a narrow column. */
+const footRoom = 0.085
 
-/** Several piers on one canvas. It draws when asked, never when the tab is hidden. */
-export function CompareCanvas(props: Props) {
+/** Several piers on one canvas, with what wets the wood drawn over them. */
+export function CompareCanvas({ piers, year, tone, onLost }: Props) {
   const isFull = usePier((state) => state.view.quality === 'full')
-  const holder = useRef<HTMLDivElement>(null)
+  const ink = useRef<HTMLDivElement>(null)
+  const [picture, setPicture] = useState<LivePicture | null>(null)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a tone names colours that are read off the page
+  useEffect(() => picture?.dress(readTones()), [picture, tone])
+  useEffect(() => {
+    if (!picture) return
+    offerComparedPictures(() => columnPictures(picture, piers))
+    return () => offerComparedPictures(null)
+  }, [picture, piers])
   return (
     <>
-      <Canvas
-        frameloop='demand'
-        shadows={isFull ? 'percentage' : false}
-        dpr={isFull ? [1, 2] : 1}
-        gl={{ antialias: isFull, toneMapping: NeutralToneMapping, powerPreference: 'high-performance' }}
-        camera={{ fov: (fieldOfView * 180) / Math.PI, near: 0.05, far: 60, position: [0, 0, 8], manual: true }}
-        resize={{ debounce: 0, scroll: false }}
-      >
-        <Direction isFull={isFull} holder={holder} {...props} />
-      </Canvas>
-      <div className='overlay' aria-hidden='true' ref={holder} />
+      <SceneCanvas isFull={isFull} onLost={onLost}>
+        {(size, lives) => <ComparedPiers size={size} lives={lives} piers={piers} year={year} holder={ink} onStand={setPicture} />}
+      </SceneCanvas>
+      <div className='overlay' aria-hidden='true' ref={ink} />
     </>
   )
 }
 
-function Direction({
-  piers,
-  year,
-  tone,
-  onLost,
-  isFull,
-  holder,
-}: Props & Readonly<{ isFull: boolean; holder: RefObject<HTMLDivElement | null> }>) {
-  const renderer = useThree((state) => state.gl)
-  const camera = useThree((state) => state.camera) as PerspectiveCamera
-  const needFrame = useThree((state) => state.invalidate)
-  const setDpr = useThree((state) => state.setDpr)
-  const width = useThree((state) => state.size.width)
-  const height = useThree((state) => state.size.height)
-  const director = useRef<CompareDirector | null>(null)
-  const frames = useRef(0)
+type PiersProps = Pick<Props, 'piers' | 'year'> &
+  Readonly<{
+    size: Viewport
+    lives: number
+    holder: RefObject<HTMLDivElement | null>
+    onStand: (picture: LivePicture | null) => void
+  }>
 
+const none: ReadonlySet<string> = new Set()
+
+function ComparedPiers({ size, lives, piers, year, holder, onStand }: PiersProps) {
+  const view = usePier((state) => state.view)
+  const isWet = year !== null
+  const columns = useStandings(piers, isWet)
+  const isMoving = useRef<LivePicture | null>(null)
+  const ink = useMemo(() => new CompareInk(holder.current ?? document.createElement('div')), [holder])
+  useEffect(() => () => ink.clear(), [ink])
   useEffect(() => {
-    const sharpest = renderer.getPixelRatio()
-    const draw = () => {
-      if (!document.hidden) needFrame()
-    }
-    const made = new CompareDirector(
-      { renderer, camera, element: renderer.domElement, needFrame: draw, setSharpness: (share) => setDpr(sharpest * share) },
-      pierStore,
-      new CompareInk(holder.current ?? document.createElement('div')),
+    if (!isWet) ink.clear()
+  }, [ink, isWet])
+  const stand = useCallback(
+    (picture: LivePicture | null) => {
+      isMoving.current = picture
+      onStand(picture)
+    },
+    [onStand],
+  )
+  const drawInk = (frame: Frame): void => {
+    if (!isWet) return
+    const inked = columns.map((standing) =>
+      standing && view.explode === 0 ? { result: standing.pier.result, extent: standingExtent(standing) } : null,
     )
-    made.setMotion(isFull && !prefersStill())
-    director.current = made
-    offerComparedPictures(() => made.pictures())
-    document.addEventListener('visibilitychange', draw)
-    return () => {
-      document.removeEventListener('visibilitychange', draw)
-      director.current = null
-      offerComparedPictures(null)
-      made.dispose()
-    }
-  }, [renderer, camera, needFrame, setDpr, isFull, holder])
-
-  useEffect(() => {
-    const canvas = renderer.domElement
-    let losses = 0
-    let waiting = 0
-    const lost = (event: Event): void => {
-      event.preventDefault()
-      losses++
-      waiting = window.setTimeout(() => onLost(true), losses >= mostLosses ? 0 : patience)
-    }
-    const restored = (): void => {
-      window.clearTimeout(waiting)
-      onLost(false)
-      director.current?.restore()
-    }
-    canvas.addEventListener('webglcontextlost', lost)
-    canvas.addEventListener('webglcontextrestored', restored)
-    return () => {
-      window.clearTimeout(waiting)
-      canvas.removeEventListener('webglcontextlost', lost)
-      canvas.removeEventListener('webglcontextrestored', restored)
-    }
-  }, [renderer, onLost])
-
-  // biome-ignore lint/correctness/useExhaustiveDependencies: a tone names colours that are read off the page
-  useEffect(() => director.current?.setTones(readTones()), [tone])
-  useEffect(() => director.current?.setPiers(piers), [piers])
-  useEffect(() => director.current?.setYear(year), [year])
-  useEffect(() => {
-    if (width > 0 && height > 0) director.current?.setSize({ width, height })
-  }, [width, height])
-
-  useFrame(() => {
-    director.current?.frame()
-    frames.current++
-    if (frames.current === 2) offerRenderer(() => readRenderer(renderer, frames.current - 1))
-  }, 1)
-  useEffect(() => () => offerRenderer(null), [])
-  return null
+    ink.draw(inked, frame, view.cut, view.theme, isMoving.current?.eye.isMoving() === true)
+  }
+  const moment = useMemo(() => {
+    const shown = { stretch: isWet ? ('years' as const) : null, place: year ?? 0 }
+    return () => shown
+  }, [isWet, year])
+  return (
+    <Picture
+      size={size}
+      lives={lives}
+      columns={columns}
+      view={useMemo(() => ({ ...view, pointedAt: null, openLink: null }), [view])}
+      settled={null}
+      room={useMemo(() => ({ piers, isWet }), [piers, isWet])}
+      safe={({ width, height }) => ({
+        left: margin,
+        top: margin,
+        right: width - margin,
+        bottom: height - Math.max(height * footRoom, isWet ? columnTally + margin : 0),
+      })}
+      moment={moment}
+      isBusy={false}
+      onFrame={drawInk}
+      onRest={() => isMoving.current?.state.invalidate()}
+      onStand={stand}
+    />
+  )
 }
 
-const readRenderer = ({ info }: WebGLRenderer, frames: number): RendererInfo => ({
-  geometries: info.memory.geometries,
-  textures: info.memory.textures,
-  programs: info.programs?.length ?? 0,
-  frames,
-})
+/** Each pier as it stands in its column; one that has been there before is not made anew. */
+function useStandings(piers: readonly (PierResult | null)[], wetness: boolean): readonly (Standing | null)[] {
+  const { cut, cutPost, layers, explode } = usePier((state) => state.view)
+  const { water, frost, soil } = layers
+  const look = useMemo<PierLook>(() => ({ cut, cutPost, water, frost, soil, wetness }), [cut, cutPost, water, frost, soil, wetness])
+  const made = useRef(new Map<PierResult, Standing>())
+  return useMemo(() => {
+    const before = made.current
+    made.current = new Map()
+    return piers.map((result) => {
+      if (result === null) return null
+      const known = before.get(result)
+      const pier = known?.pier.look === look ? known.pier : drawnPier(result, look, null)
+      const standing = known?.pier === pier && known.lift === explode ? known : { pier, hidden: none, lift: explode, rise: 0 }
+      made.current.set(result, standing)
+      return standing
+    })
+  }, [piers, look, explode])
+}
+
+/** Each column as it is seen, on white paper, as the address of a JPEG; null for a column without a pier. The screen keeps its own colours. */
+function columnPictures({ state, dress }: LivePicture, piers: readonly (PierResult | null)[]): readonly (string | null)[] {
+  const canvas = state.gl.domElement
+  const [width, height] = [Math.floor(canvas.width / Math.max(1, piers.length)), canvas.height]
+  if (width < 2 || height < 2) return piers.map(() => null)
+  dress(paperTones)
+  // What a canvas shows can be read until the task ends in which it was drawn.
+  state.advance(performance.now())
+  const copy = document.createElement('canvas')
+  copy.width = width
+  copy.height = height
+  const pen = copy.getContext('2d')
+  const taken = piers.map((pier, i) => {
+    if (pier === null || !pen) return null
+    pen.drawImage(canvas, i * width, 0, width, height, 0, 0, width, height)
+    return copy.toDataURL('image/jpeg', 0.9)
+  })
+  dress(readTones())
+  return taken
+}

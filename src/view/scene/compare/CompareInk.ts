@@ -5,10 +5,10 @@ import { annotate, type Annotated, type Say } from '../../section/annotate.ts'
 import type { Side } from '../../section/labelColumns.ts'
 import { columnTally } from '../../section/tallyRoom.ts'
 import { typeSize } from '../../section/typeSize.ts'
-import { focalPixels } from '../camera/lens.ts'
+import { focalPixels, type Frame } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { InkPainter } from '../overlay/InkPainter.ts'
-import { type Frame, groundPixel, pierBoxes } from '../overlay/obstacles.ts'
+import { groundPixel, pierBoxes } from '../overlay/obstacles.ts'
 
 /** Only what wets the wood: the columns are too narrow for names and lengths, which stand above and below them. */
 const layers = { soil: true, labels: false, dimensions: false, water: false, frost: false, wetness: true } as const

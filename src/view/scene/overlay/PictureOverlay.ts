@@ -1,4 +1,3 @@
-import { Vector3 } from 'three'
 import { formatText } from '../../../core/units/format.ts'
 import type { Zone } from '../../../core/model/zone.ts'
 import type { AppState, Viewpoint } from '../../../state/appState.ts'
@@ -13,44 +12,46 @@ import type { FacePlace } from '../../section/sectionAnchors.ts'
 import { tallyRoom } from '../../section/tallyRoom.ts'
 import { typeSize, type TypeSize } from '../../section/typeSize.ts'
 import type { SafeArea } from '../camera/framing.ts'
-import { focalPixels, type Pose, project, type Viewport } from '../camera/lens.ts'
-import type { Overlay } from '../playground.ts'
-import { isNative } from '../model/PierModel.ts'
-import { postBounds } from '../model/postBounds.ts'
-import type { Stage } from '../Stage.ts'
+import { focalPixels, type Frame, project, type Viewport } from '../camera/lens.ts'
+import type { PierExtent } from '../camera/pierExtent.ts'
+import { narrowWidth } from '../camera/viewpoints.ts'
+import { isNative } from '../pier/drawnPier.ts'
+import { bodyOf, placeOf, type Standing, standingExtent, targetsOf } from '../pier/standing.ts'
+import type { PullState } from '../pull/pullState.ts'
 import { type Anchor, visibleAnchors } from './anchors.ts'
 import { InkPainter } from './InkPainter.ts'
-import { arcPath, barHeight, type Frame, groundPixel, handleBoxes, handleRoom, nameColumns, pierBoxes } from './obstacles.ts'
+import { arcPath, barHeight, groundPixel, handleBoxes, handleRoom, nameColumns, pierBoxes } from './obstacles.ts'
 import { overlaid, type PullInk, pullInk } from './pullInk.ts'
 import { SightLines } from './SightLines.ts'
 
-const narrow = 560
 const leastOpen = 0.04
 /** A leader needs this much room between its name and its end [px]. */
 const elbowRoom = 18
 
+/** What words and lines are laid over: the pier as it stands, and what a pull does to it. */
+type Under = Readonly<{ standing: Standing; pulled: PullState; extent: PierExtent }>
+
 /** Names, dimensions and marks over the 3D picture. Laid out when the camera rests; tied to their points while it moves. */
-export class PictureOverlay implements Overlay {
+export class PictureOverlay {
   private readonly painter: InkPainter
   private state: AppState | null = null
+  private under: Under | null = null
   private named: readonly Zone[] = []
   private anchors = new Map<string, Partial<Record<Side, Anchor>>>()
   private annotated: Annotated | null = null
-  private readonly sightLines: SightLines
-  private readonly offset = new Vector3()
-  /** Told after each frame, for what React places itself: handles, the plate at the pointer. */
-  onFrame: ((frame: Frame) => void) | null = null
+  private readonly sightLines = new SightLines(() => (this.under ? targetsOf(this.under.standing) : []))
 
-  constructor(
-    svg: SVGSVGElement,
-    private readonly stage: Stage,
-  ) {
+  constructor(svg: SVGSVGElement) {
     this.painter = new InkPainter(svg)
-    this.sightLines = new SightLines(() => stage.targets())
+  }
+
+  /** Sizes of the pier on show. */
+  get extent(): PierExtent | null {
+    return this.under?.extent ?? null
   }
 
   safeArea({ width, height }: Viewport, state: AppState, name: Viewpoint): SafeArea {
-    const isNarrow = width < narrow
+    const isNarrow = width < narrowWidth
     const size = typeSize(state.view.theme, isNarrow)
     const column = state.view.layers.labels ? widestName(this.zonesToName(state, isNarrow), size.name) + 26 : 8
     const bottom = height - barHeight - handleRoom
@@ -59,20 +60,26 @@ export class PictureOverlay implements Overlay {
     return { left: side, top: name === 'plan' ? 16 : 0, right: width - (isNarrow ? 128 : side), bottom }
   }
 
+  /** The state has changed. */
   refresh(state: AppState): void {
     this.state = state
     this.painter.setLit(state.view.pointedAt)
   }
 
-  grab(): void {}
-
-  settle(pose: Pose, viewport: Viewport): void {
-    this.sightLines.forget()
-    this.lay({ pose, viewport }, true)
+  /** Another pier stands in the picture, or stands otherwise. */
+  show(standing: Standing, pulled: PullState): void {
+    this.under = { standing, pulled, extent: standingExtent(standing) }
   }
 
-  track(pose: Pose, viewport: Viewport): void {
-    this.lay({ pose, viewport }, this.annotated === null)
+  /** The camera rests: lays everything out anew. */
+  settle(frame: Frame): void {
+    this.sightLines.forget()
+    this.lay(frame, true)
+  }
+
+  /** With each drawn frame: moves what is tied to points. */
+  track(frame: Frame): void {
+    this.lay(frame, this.annotated === null)
   }
 
   /** The first zone under a pixel, or null. */
@@ -101,12 +108,12 @@ export class PictureOverlay implements Overlay {
   }
 
   private lay(frame: Frame, anew: boolean): void {
-    const { state, stage } = this
-    const { extent } = stage
-    if (!state || !extent || frame.viewport.width < 2) return
-    const isNarrow = frame.viewport.width < narrow
+    const { state, under } = this
+    if (!state || !under || frame.viewport.width < 2) return
+    const { extent, pulled } = under
+    const isNarrow = frame.viewport.width < narrowWidth
     const size = typeSize(state.view.theme, isNarrow)
-    if (anew) this.findAnchors(state, frame, isNarrow)
+    if (anew) this.findAnchors(state, under, frame, isNarrow)
     const { view } = state
     const { spec } = shownResult(state)
     const isApart = view.explode > 0
@@ -114,10 +121,10 @@ export class PictureOverlay implements Overlay {
     const bounds = { x: 4, y: 4, width: frame.viewport.width - 8, height: frame.viewport.height - barHeight - 8 }
     const handles = handleBoxes(view.cut, extent, frame)
     const tally = view.time?.stretch === 'years' ? [tallyRoom(frame.viewport, view.theme, view.mistakes.length > 0)] : []
-    const pull = this.pullInk(state, frame, bounds, handles, size)
+    const pull = this.pullInk(state, under, frame, bounds, handles, size)
     // Lengths belong to the pier as it stands.
     const shown = shownLayers(view)
-    const layers = stage.pulled.kind === 'letting-go' ? { ...shown, dimensions: false, wetness: false } : shown
+    const layers = pulled.kind === 'letting-go' ? { ...shown, dimensions: false, wetness: false } : shown
     const sight: Sight = {
       point: (theta, r, y) => groundPixel(theta, r, y, frame),
       isShown: (theta, r, y) => this.sightLines.isShown(theta, r, y, frame),
@@ -150,26 +157,29 @@ export class PictureOverlay implements Overlay {
       this.annotated = { ...this.annotated, ink: { ...ink, paths: { ...ink.paths, arc: arcPath(view.cut, extent, frame) } } }
     }
     this.painter.paint(pull ? overlaid(this.annotated.ink, pull.ink) : this.annotated.ink, size)
-    this.onFrame?.(frame)
   }
 
-  private pullInk(state: AppState, frame: Frame, bounds: Box, taken: readonly Box[], size: TypeSize): PullInk | null {
-    const { extent, model, pulled } = this.stage
-    if (!extent || pulled.kind === 'none') return null
-    const half = (postBounds(shownResult(state).zones)?.width ?? 0.14) / 2
-    const foot = groundPixel(frame.pose.azimuth - Math.PI / 2, half, Math.max(0, extent.pierTop) + model.risen, frame)
+  private pullInk(
+    state: AppState,
+    { extent, pulled, standing }: Under,
+    frame: Frame,
+    bounds: Box,
+    taken: readonly Box[],
+    size: TypeSize,
+  ): PullInk | null {
+    if (pulled.kind === 'none') return null
+    const half = (standing.pier.post?.width ?? 0.14) / 2
+    const foot = groundPixel(frame.pose.azimuth - Math.PI / 2, half, Math.max(0, extent.pierTop) + standing.rise, frame)
     const figure = formatText(state.view.pull ?? 0, 'force', state.view.units)
     return pullInk(pulled, { foot, bounds, taken, size, figure })
   }
 
-  private findAnchors(state: AppState, frame: Frame, isNarrow: boolean): void {
+  private findAnchors(state: AppState, { extent, standing }: Under, frame: Frame, isNarrow: boolean): void {
     this.named = this.zonesToName(state, isNarrow)
     this.anchors.clear()
     if (!state.view.layers.labels) return
-    const { extent } = this.stage
-    if (!extent) return
     const axis = groundPixel(0, 0, 0, frame)[0]
-    const targets = this.stage.targets()
+    const targets = targetsOf(standing)
     const widest = widestName(this.named, typeSize(state.view.theme, isNarrow).name)
     const { left, right } = nameColumns(state.view.cut, extent, frame, widest, isNarrow)
     const clearOfNames = ([x]: Pixel): boolean => x > left + elbowRoom && (isNarrow || x < right - elbowRoom)
@@ -182,7 +192,7 @@ export class PictureOverlay implements Overlay {
       reach: isNarrow ? extent.holeRadius * 1.5 : undefined,
     }
     for (const zone of this.named) {
-      const mesh = this.stage.model.zones.get(zone.id)?.mesh
+      const mesh = bodyOf(standing.pier, zone.id)?.mesh
       if (!mesh) continue
       const sides: Partial<Record<Side, Anchor>> = {}
       for (const anchor of visibleAnchors(zone, mesh, seen)) {
@@ -216,8 +226,10 @@ export class PictureOverlay implements Overlay {
   }
 
   private pixel(id: string, [theta, r, y]: FacePlace, { pose, viewport }: Frame): Pixel {
-    this.stage.model.offsetOf(id, this.offset)
-    const [px, py] = project(pose, viewport, [r * Math.cos(theta) + this.offset.x, y + this.offset.y, r * Math.sin(theta) + this.offset.z])
+    const { standing } = this.under ?? {}
+    const part = standing && bodyOf(standing.pier, id)
+    const off = standing && part ? placeOf(standing, part) : { x: 0, y: 0, z: 0 }
+    const [px, py] = project(pose, viewport, [r * Math.cos(theta) + off.x, y + off.y, r * Math.sin(theta) + off.z])
     return [px, py]
   }
 }

@@ -1,7 +1,6 @@
 import type { Pixel } from '../../section/ink.ts'
-import { project, rayThrough } from '../camera/lens.ts'
+import { type Frame, project, rayThrough } from '../camera/lens.ts'
 import { type Hit, nearestHit, type Target } from '../pointing/nearestHit.ts'
-import type { Frame } from './obstacles.ts'
 
 /** A finger's breadth: what stands no farther before a point does not hide it [m]. */
 const slack = 0.03

@@ -1,12 +1,9 @@
 import type { Cut } from '../../../core/model/solid.ts'
 import { type Box, InkPot, type Pixel } from '../../section/ink.ts'
 import type { Columns, Side } from '../../section/labelColumns.ts'
-import { type Pose, project, type Viewport } from '../camera/lens.ts'
+import { type Frame, project } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { handlePixels, turnArc } from '../handles/handlePlaces.ts'
-
-/** One frame of the picture: where the eye is, and how large the picture is on the screen. */
-export type Frame = Readonly<{ pose: Pose; viewport: Viewport }>
 
 /** Height that the view bar takes at the foot of the picture, and room for the cut's handles [px]. */
 export const barHeight = 52

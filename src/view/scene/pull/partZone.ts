@@ -4,7 +4,7 @@ import { placedMesh } from '../../../core/geometry/placedMesh.ts'
 import type { PlanAngles } from '../../../core/geometry/planAngles.ts'
 import type { Mesh } from '../../../core/model/solid.ts'
 import type { PlacedZone, SweptZone, Zone } from '../../../core/model/zone.ts'
-import { hardEdges } from '../model/hardEdges.ts'
+import { hardEdges } from '../pier/hardEdges.ts'
 import { clipMesh, clipSegments, joinMeshes, other, type Side } from './clipMesh.ts'
 import { partingFace, type Run } from './partingFace.ts'
 

@@ -35,3 +35,12 @@ const pierWays: ReadonlySet<LettingGoHow> = new Set([
 
 /** How far the picture lifts what goes [m]: enough to be seen, and no computed length. */
 export const shownRise = (how: LettingGoHow, depth: number): number => (pierWays.has(how) ? 0.13 : 0.07) * depth
+
+/** How long what lets go takes to rise in the picture [ms]. */
+export const riseTime = 900
+
+/** The share 0..1 by which what has let go has risen after so long [ms]. */
+export function risenAfter(elapsed: number): number {
+  const t = Math.min(1, Math.max(0, elapsed / riseTime))
+  return t * t * (3 - 2 * t)
+}

@@ -6,7 +6,7 @@ import { moistureOf } from '../../../state/moistureDerived.ts'
 import { shiftAt } from '../../../core/geometry/leaningPost.ts'
 import { postOf } from '../../../core/geometry/postOf.ts'
 import type { Zone } from '../../../core/model/zone.ts'
-import { postBounds } from './postBounds.ts'
+import type { PostBounds } from '../materials/zoneMaterials.ts'
 import { scatterRaster, type WetUniforms } from '../materials/wetUniforms.ts'
 import { wetBands } from './wetBands.ts'
 
@@ -16,8 +16,7 @@ const rank: Readonly<Record<WoodWetness, number>> = { 'dries-out': 0, 'wet-at-ti
 const byteOf: Readonly<Record<ScatterClass, number>> = { sound: 0, weak: 80, crumbly: 160, powder: 240 }
 
 /** Puts a spec's wet wood and dry pour into what the materials read. `isOn` false: the materials show none of it, and nothing is worked out. */
-export function showWet(wet: WetUniforms, spec: PierSpec, zones: readonly Zone[], isOn: boolean): void {
-  const post = postBounds(zones)
+export function showWet(wet: WetUniforms, spec: PierSpec, zones: readonly Zone[], post: PostBounds | null, isOn: boolean): void {
   const leaning = postOf(zones)?.leaning
   wet.uWet.value = isOn && post ? 1 : 0
   wet.uWetPour.value = 0

@@ -8,7 +8,7 @@ import {
   Vector3,
 } from 'three'
 import { LineSegmentsGeometry } from 'three/examples/jsm/lines/LineSegmentsGeometry.js'
-import type { Mesh } from '../../core/model/solid.ts'
+import type { Mesh } from '../../../core/model/solid.ts'
 
 /** Room is made in steps, so that a dragged cut, whose counts change at each step, mostly writes in place. */
 const roomFor = (count: number): number => Math.max(96, Math.ceil(count * 1.25))

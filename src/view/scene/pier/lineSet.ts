@@ -1,4 +1,4 @@
-import { Color, type ShaderMaterial } from 'three'
+import { Color, type ShaderMaterial, Vector4, type WebGLRenderer } from 'three'
 import { LineMaterial } from 'three/examples/jsm/lines/LineMaterial.js'
 import { createRimMaterial } from '../materials/rimMaterial.ts'
 
@@ -20,6 +20,8 @@ export type LineSet = Readonly<{
   guide: LineMaterial
   /** Rim of bars, bolts and bracket steel. */
   rim: ShaderMaterial
+  /** Before each body that is drawn with the rim. */
+  sizeRim(renderer: WebGLRenderer): void
   /** Draws lines `factor` times as wide. */
   scale(factor: number): void
   dispose(): void
@@ -46,9 +48,15 @@ export function createLineSet(): LineSet {
   const all = { cut, casing, ground, edge, lit, water, frost, guide }
   const rim = createRimMaterial([0.055, 0.06, 0.07], rimPixels)
   const rimWidth = rim.uniforms.uWidth
+  const picture = new Vector4()
   return {
     ...all,
     rim,
+    sizeRim: (renderer) => {
+      renderer.getViewport(picture)
+      rim.uniforms.uSize?.value.set(picture.z, picture.w)
+      rim.uniformsNeedUpdate = true
+    },
     scale: (factor) => {
       for (const [name, width] of Object.entries(pixels)) all[name as keyof typeof pixels].linewidth = width * factor
       if (rimWidth) rimWidth.value = rimPixels * factor

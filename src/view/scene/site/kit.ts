@@ -1,0 +1,28 @@
+import { type Data3DTexture, Vector3 } from 'three'
+import { createSharedUniforms, noiseTexture, type SharedUniforms } from '../materials/sharedUniforms.ts'
+import { createLineSet, type LineSet } from '../pier/lineSet.ts'
+
+/** What all piers of one canvas share: noise, lines, the size of a paper millimetre, the colour of what is pointed at. */
+export type CanvasKit = Readonly<{ noise: Data3DTexture; lines: LineSet; uPaperScale: { value: Vector3 }; dispose(): void }>
+
+export function createCanvasKit(): CanvasKit {
+  const noise = noiseTexture()
+  const lines = createLineSet()
+  return {
+    noise,
+    lines,
+    uPaperScale: { value: new Vector3(0.004, 0.004, 0) },
+    dispose: () => {
+      noise.dispose()
+      lines.dispose()
+    },
+  }
+}
+
+/** What the materials of one pier share. `bare` [m]: no grass within this radius. */
+export type PierKit = Readonly<{ shared: SharedUniforms; bare: { value: number }; lines: LineSet; dispose(): void }>
+
+export function createPierKit({ noise, lines, uPaperScale }: CanvasKit): PierKit {
+  const shared = { ...createSharedUniforms(noise), uPaperScale }
+  return { shared, bare: { value: 0 }, lines, dispose: () => shared.uScatter.value.dispose() }
+}
