@@ -7,6 +7,7 @@ import { databaseName, databaseVersion, idbShelf, troubleIn } from '../../../src
 import type { ShelfTrouble } from '../../../src/state/shelf/shelfPort.ts'
 import { recordOf } from '../../../src/state/shelf/shelfRecord.ts'
 import { freshShelf } from './parts.ts'
+import { until } from '../../until.ts'
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory()
@@ -110,7 +111,7 @@ describe('[M11] the store of the browser looks and writes at once, strictly, and
     const held = await openDB(databaseName, 1, { upgrade: (created) => void created.createObjectStore('piers', { keyPath: 'id' }) })
     const { told, events } = heard()
     const listing = idbShelf(events, 2).list()
-    await vi.waitFor(() => expect(told).toEqual(['held']))
+    await until(() => expect(told).toEqual(['held']))
     held.close()
     expect(await listing).toEqual([])
     expect(told).toEqual(['held', 'held over'])
