@@ -21,7 +21,6 @@ for (const size of sizes) {
 }
 
 test('[H2] the keyboard alone reaches everything', async ({ app }) => {
-  test.setTimeout(120_000)
   await app.page.setViewportSize({ width: 1280, height: 800 })
   await app.open()
   const reachable = 'a[href], button, input, select, textarea, summary, [tabindex]'

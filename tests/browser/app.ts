@@ -52,8 +52,20 @@ export class App {
     await this.ready()
   }
 
+  /**
+   * Opens the app with a clock that stands still until the test moves it on: frames and timers of the page come in `clock.runFor` alone.
+   * It stands from the moment the picture has come to rest, where there is one.
+   */
+  async openWithClock(): Promise<void> {
+    const { clock } = this.page
+    await clock.install({ time: 0 })
+    await this.open()
+    if ((await this.read('rendererInfo')) !== null) await this.stillness()
+    await clock.pauseAt(3_600_000)
+  }
+
   async ready(): Promise<void> {
-    await this.page.waitForFunction(() => window.pierglass?.ready() === true, undefined, { timeout: 45_000 })
+    await this.page.waitForFunction(() => window.pierglass?.ready() === true)
   }
 
   /** What one of the probe's functions gives, as plain data. */
@@ -87,7 +99,7 @@ export class App {
         if (info === null) throw new Error('there is no 3D picture')
         return info.frames
       }
-      const end = performance.now() + 40_000
+      const end = performance.now() + 240_000
       let [before, since, turns] = [drawn(), performance.now(), 0]
       while (performance.now() < end) {
         await new Promise(requestAnimationFrame)

@@ -41,7 +41,7 @@ const stop = (server: Server): Promise<void> =>
     server.close(() => resolve())
     server.closeAllConnections()
   })
-const ready = (page: Page) => page.waitForFunction(() => window.pierglass?.ready() === true, undefined, { timeout: 45_000 })
+const ready = (page: Page) => page.waitForFunction(() => window.pierglass?.ready() === true)
 const depth = (page: Page): Promise<number> => page.evaluate(() => (window.pierglass?.document().spec.hole.depth ?? 0) / 0.0254)
 
 test('[S6] every built file is kept', () => {
@@ -60,7 +60,6 @@ test('[S6] every built file is kept', () => {
 test.describe('after one visit', () => {
   test.use({ serviceWorkers: 'allow' })
   test('[S7] the page opens and works without its host, and a newer one waits until it is asked for', async ({ page }) => {
-    test.setTimeout(120_000)
     // The drawn section stands sooner than the 3D picture, whose files the list above holds.
     await page.context().addInitScript(() => {
       const real = HTMLCanvasElement.prototype.getContext
@@ -101,7 +100,7 @@ test.describe('after one visit', () => {
     await parts(page).field('hole.depth').press('Enter')
     await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
     const newer = page.getByRole('button', { name: words.actions.useNewer, exact: true })
-    await expect(newer).toBeVisible({ timeout: 20_000 })
+    await expect(newer).toBeVisible()
     expect(await depth(page)).toBeCloseTo(50, 9)
     const other = await page.context().newPage()
     await other.goto(`http://127.0.0.1:${port}/a/folder/?quality=light`)

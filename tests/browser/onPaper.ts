@@ -6,7 +6,7 @@ import { type App, expect } from './app.ts'
 
 export const openSheet = async ({ page }: App): Promise<void> => {
   await page.getByRole('button', { name: 'Sheet to print' }).first().click()
-  await expect(page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
+  await expect(page.locator('.paper').first()).toBeVisible()
 }
 
 const notes =

@@ -2,7 +2,6 @@ import { expect, test } from './app.ts'
 import { parts } from './names.ts'
 
 test('[R1] three hundred edits leave geometry and memory where they were', async ({ app }) => {
-  test.setTimeout(120_000)
   await app.open()
   const slider = parts(app.page).slider('hole.diameter')
   const heap = await app.page.context().newCDPSession(app.page)
@@ -48,8 +47,9 @@ test('[R2] a lost drawing context comes back with the same picture', async ({ ap
       .first()
       .evaluate((canvas: HTMLCanvasElement) => {
         const ending = canvas.getContext('webgl2')?.getExtension('WEBGL_lose_context')
+        // A context can be given back when the page has heard of its loss.
+        canvas.addEventListener('webglcontextlost', () => setTimeout(() => ending?.restoreContext()), { once: true })
         ending?.loseContext()
-        setTimeout(() => ending?.restoreContext(), 200)
       })
   const { frames } = await app.renderer()
   await lose()
@@ -58,8 +58,7 @@ test('[R2] a lost drawing context comes back with the same picture', async ({ ap
 })
 
 test('[R3] a hidden tab draws nothing', async ({ app }) => {
-  await app.open()
-  await app.stillness()
+  await app.openWithClock()
   await app.page.evaluate(() => {
     Object.defineProperty(document, 'visibilityState', { value: 'hidden', configurable: true })
     Object.defineProperty(document, 'hidden', { value: true, configurable: true })
@@ -69,21 +68,21 @@ test('[R3] a hidden tab draws nothing', async ({ app }) => {
   const slider = parts(app.page).slider('hole.diameter')
   await slider.focus()
   for (let i = 0; i < 5; i++) await slider.press('ArrowRight')
-  await app.page.waitForTimeout(600)
+  await app.page.clock.runFor(600)
   expect((await app.renderer()).frames).toBe(frames)
   await app.page.evaluate(() => {
     Object.defineProperty(document, 'visibilityState', { value: 'visible', configurable: true })
     Object.defineProperty(document, 'hidden', { value: false, configurable: true })
     document.dispatchEvent(new Event('visibilitychange'))
   })
-  await expect.poll(async () => (await app.renderer()).frames).toBeGreaterThan(frames)
+  await app.page.clock.runFor(600)
+  expect((await app.renderer()).frames).toBeGreaterThan(frames)
 })
 
 test('[R4] a picture at rest costs nothing', async ({ app }) => {
-  await app.open()
-  await app.stillness()
+  await app.openWithClock()
   const { frames } = await app.renderer()
-  await app.page.waitForTimeout(1500)
+  await app.page.clock.runFor(1500)
   expect((await app.renderer()).frames).toBe(frames)
 })
 
@@ -96,7 +95,8 @@ test.describe('without a 3D picture', () => {
     const field = parts(app.page).pierName
     await app.enter(field, name)
     await expect.poll(async () => (await app.read('document')).name).toBe(name)
-    await app.page.waitForTimeout(200)
+    // Markup would have been made into elements by the second frame.
+    await app.page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))))
     expect(await app.page.locator('img[src="x"]').count()).toBe(0)
     expect(await app.page.title()).not.toBe('hit')
   })

@@ -17,7 +17,6 @@ test.use({ viewport: { width: 1280, height: 560 } })
 test('a seller shows a bag in the hole, four methods, the check and the cut, and the sheet leads home to the same pier', async ({
   app,
 }) => {
-  test.setTimeout(120_000)
   await app.open()
   const { page } = app
   const { answers: panel, field, fill } = parts(page)

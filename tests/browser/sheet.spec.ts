@@ -115,7 +115,7 @@ test('two pages hold any pier and any four, on either paper, with nothing cut of
   }
   await app.page.getByRole('button', { name: 'Side by side' }).click()
   await app.page.locator('.cmp-head').getByRole('button', { name: 'Sheet to print' }).click()
-  await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
+  await expect(app.page.locator('.paper').first()).toBeVisible()
   await fitsTwoPages(app, 'four beside a dry pour')
 })
 
@@ -137,7 +137,7 @@ test("one pier, or every pier that is compared, goes to the browser's own print 
   const isTaken = () =>
     app.page.evaluate(() => !window.dispatchEvent(new KeyboardEvent('keydown', { key: 'p', ctrlKey: true, cancelable: true })))
   expect(await isTaken()).toBe(true)
-  await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
+  await expect(app.page.locator('.paper').first()).toBeVisible()
   expect(await isTaken()).toBe(false)
   await app.page.keyboard.press('Escape')
 
@@ -155,7 +155,7 @@ test("one pier, or every pier that is compared, goes to the browser's own print 
 
   const button = app.page.locator('.cmp-head').getByRole('button', { name: 'Sheet to print' })
   await button.click()
-  await expect(app.page.locator('.paper').first()).toBeVisible({ timeout: 30_000 })
+  await expect(app.page.locator('.paper').first()).toBeVisible()
   await expect(app.page.locator('.paper .paper-beside figure')).toHaveCount(4)
   await expect(app.page.locator('.paper .paper-code')).toHaveCount(4)
   // Cut open as on the screen, each another picture, none of them blank paper.

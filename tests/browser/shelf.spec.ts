@@ -183,7 +183,6 @@ test('[M14] a tab that dies while it writes leaves whole records and the pier', 
 })
 
 test('[M15] no room: it is told, nothing is called saved, what was saved stays, a file can be taken', async ({ app, context, baseURL }) => {
-  test.setTimeout(120_000)
   const shelf = await start(app)
   const session = await context.newCDPSession(app.page)
   const origin = new URL(baseURL ?? '').origin
@@ -210,7 +209,7 @@ test('[M15] no room: it is told, nothing is called saved, what was saved stays, 
   await setDepth(app, 57)
   await shelf.open()
   await shelf.press(texts.open.saveChanges)
-  await expect(full).toBeVisible({ timeout: 4000 })
+  await expect(full).toBeVisible()
   await expect(shelf.saved).toBeHidden()
   expect(await records(app.page)).toEqual(before)
   const waiting = app.page.waitForEvent('download')
@@ -304,7 +303,7 @@ test('[M19] a store that never answers keeps nobody waiting', async ({ app }) =>
   })
   const shelf = await start(app)
   await shelf.open()
-  await expect(shelf.dialog.getByText(texts.trouble.hanging)).toBeVisible({ timeout: 6000 })
+  await expect(shelf.dialog.getByText(texts.trouble.hanging)).toBeVisible()
   await shelf.close()
   await setDepth(app, 51)
 })
@@ -355,7 +354,6 @@ const runs = 20
 
 for (const way of ['close', 'reload', 'navigate'] as const) {
   test(`[M21] what was typed a moment before is there again: ${way}`, async ({ app, context }) => {
-    test.setTimeout(120_000)
     let { page } = app
     await page.setViewportSize(wide)
     await app.open()

@@ -16,7 +16,7 @@ import { seriousFindings } from './axe.ts'
 import { parts } from './names.ts'
 
 const wide = { width: 1280, height: 800 }
-type Taken = Readonly<{ name: string; bytes: Buffer; took: number }>
+type Taken = Readonly<{ name: string; bytes: Buffer }>
 
 const openList = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: entrances.takeAlong, exact: true }).first().click()
@@ -28,13 +28,11 @@ const press = (page: Page, id: FileId): Promise<void> =>
 /** Asks for one file and waits until it is on the disk. */
 const take = async ({ page }: App, id: FileId): Promise<Taken> => {
   const waiting = page.waitForEvent('download')
-  const start = Date.now()
   await press(page, id)
   const download = await waiting
   const bytes = readFileSync(await download.path())
-  const taken = { name: download.suggestedFilename(), bytes, took: Date.now() - start }
+  const taken = { name: download.suggestedFilename(), bytes }
   await expect(page.getByRole('dialog').getByRole('status')).toContainText(taken.name)
-  console.info(`${taken.name.padEnd(28)} ${(bytes.length / 1000).toFixed(1).padStart(8)} kB  ${String(taken.took).padStart(5)} ms`)
   return taken
 }
 

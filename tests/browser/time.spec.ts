@@ -136,40 +136,37 @@ test('[W4] the years are told as a range and never as one year, beside the rows 
 })
 
 test('[W5] playing the years moves the moment and leaves geometry where it was; the hand stops it', async ({ app }) => {
+  const { clock } = app.page
   await app.page.setViewportSize({ width: 480, height: 420 })
-  await app.open()
+  await app.openWithClock()
   await openTime(app, 'years')
-  await app.stillness()
+  await clock.runFor(2000)
   const before = (await app.renderer()).geometries
   await strip(app).getByRole('button', { name: words.play, exact: true }).click()
-  await expect.poll(async () => (await app.read('timeState'))?.place ?? 0, { timeout: 15_000 }).toBeGreaterThan(6)
+  await clock.runFor(1700)
+  expect((await app.read('timeState'))?.place).toBeGreaterThan(6)
   expect((await app.renderer()).geometries).toBe(before)
   await rule(app, 'years').focus()
   await press(app, 'ArrowRight')
   expect((await app.read('timeState'))?.playing).toBe(false)
-  await app.stillness()
+  await clock.runFor(2000)
   // A moment that stands still asks for no frame.
   const { frames } = await app.renderer()
-  await app.page.waitForTimeout(600)
+  await clock.runFor(600)
   expect((await app.renderer()).frames).toBe(frames)
 })
 
 test('[W6] with less motion wished for, playing goes in steps', async ({ app }) => {
   await app.page.emulateMedia({ reducedMotion: 'reduce' })
-  await app.open()
+  await app.openWithClock()
   await openTime(app, 'years')
   await strip(app).getByRole('button', { name: words.play, exact: true }).click()
-  const seen = new Set<number>()
-  await expect
-    .poll(
-      async () => {
-        seen.add((await app.read('timeState'))?.place ?? -1)
-        return seen.size
-      },
-      { intervals: [100], timeout: 10_000 },
-    )
-    .toBeGreaterThanOrEqual(3)
-  expect([...seen].slice(0, 3)).toEqual([0, 5, 10])
+  const seen: (number | undefined)[] = []
+  for (let i = 0; i < 3; i++) {
+    seen.push((await app.read('timeState'))?.place)
+    await app.page.clock.runFor(1600)
+  }
+  expect(seen).toEqual([0, 5, 10])
 })
 
 for (const size of [

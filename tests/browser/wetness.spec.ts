@@ -49,7 +49,6 @@ test('[W8] rain runs off a crown, and to the post once the rim lies below uphill
 })
 
 test('[W9] sixty switches of wet wood leave what the picture holds where it was', async ({ app }) => {
-  test.setTimeout(300_000)
   await app.page.setViewportSize({ width: 640, height: 480 })
   await app.open()
   await withLayer(app, true)

@@ -153,7 +153,7 @@ describe('[Y1] which piers stand side by side', () => {
       }),
       { numRuns: 40, seed: 5 },
     )
-    console.info(`compare: ${seen} methods that could not be built at the sizes of 40 random piers`)
+    expect(seen).toBeGreaterThan(0)
   })
 
   it('opens and closes without losing what was picked', () => {

@@ -63,7 +63,6 @@ describe('[J5] undo', () => {
       }),
       { numRuns: runs, seed: 20 },
     )
-    console.info(`undo: ${runs} walks of ${steps} steps, up to ${kept} documents deep`)
     expect(kept).toBeGreaterThan(50)
   })
 

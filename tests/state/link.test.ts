@@ -42,7 +42,6 @@ describe('link', () => {
       }),
       { numRuns: 400 },
     )
-    console.info(`longest link of 400 random piers: ${longest} characters`)
     expect(longest).toBeLessThan(1500)
   })
 

@@ -61,7 +61,6 @@ describe('[M24] links by the thousand come back, and a changed one opens no othe
       for (const [path, text] of Object.entries(back.written)) expect(document.written[path]).toBe(text)
       typed += Object.keys(back.written).length
     }
-    console.info(`longest link of ${documents.length} piers: ${longest.length} characters; ${typed} typed texts came back`)
     // 2,953 bytes is all that a code holds (ISO/IEC 18004, version 40, level L, from memory).
     expect(longest.length).toBeLessThan(2300)
     expect(typed).toBeGreaterThan(5000)
@@ -71,7 +70,6 @@ describe('[M24] links by the thousand come back, and a changed one opens no othe
     const document = worst()
     expect(Object.keys(document.written).length).toBeGreaterThan(30)
     const code = encodeLink(document)
-    console.info(`link of the pier with most to say: ${code.length} characters`)
     expect(code.length).toBeLessThanOrEqual(2300)
     const back = opened(code)
     expect({ ...back.spec, callout: null }).toEqual({ ...document.spec, callout: null })
@@ -91,7 +89,6 @@ describe('[M24] links by the thousand come back, and a changed one opens no othe
     const everyLetter = [...alphabet, ...strangers]
     const oneBitOff = (letter: string) => [1, 2, 4, 8, 16, 32].map((bit) => alphabet.charAt(alphabet.indexOf(letter) ^ bit))
     let tried = 0
-    let refused = 0
     for (const [i, code] of codes.entries()) {
       const isThorough = i % 10 === 0 || process.env.LONG_TESTS === '1'
       const want = JSON.stringify(opened(code))
@@ -102,14 +99,12 @@ describe('[M24] links by the thousand come back, and a changed one opens no othe
           const read = decodeLink(code.slice(0, at) + letter + code.slice(at + 1))
           if (read.ok) {
             if (JSON.stringify(read.value) !== want) expect.fail(`${code} at ${at} as ${letter} opens another pier`)
-          } else {
-            refused++
-            if (!read.issues[0]?.code.startsWith('link-')) expect.fail(`${code} at ${at} as ${letter}: ${read.issues[0]?.code}`)
+          } else if (!read.issues[0]?.code.startsWith('link-')) {
+            expect.fail(`${code} at ${at} as ${letter}: ${read.issues[0]?.code}`)
           }
         }
       }
     }
-    console.info(`${tried} changed links: ${refused} refused, ${tried - refused} opened the same pier`)
     expect(tried).toBeGreaterThan(300_000)
   }, 600_000)
 })

@@ -11,6 +11,7 @@ import { linkIn, linkTo } from '../../src/state/storage/address.ts'
 import { seenDocument } from '../../src/state/derived.ts'
 import { startSession } from '../../src/state/storage/session.ts'
 import { fakePage, freshStore, memoryStorage } from './freshStore.ts'
+import { until } from '../until.ts'
 
 const codes = (store: ReturnType<typeof freshStore>): string[] => store.getState().notices.map((notice) => notice.code)
 
@@ -102,11 +103,11 @@ describe('[J11] a link is looked at first, and never takes the place of the open
   it('pasted into the open page shows its pier; one of the open pier itself shows that', async () => {
     const { first, other, page, store } = await looked()
     page.go(first.hash)
-    await vi.waitFor(() => expect(store.getState().looking).toBeNull())
+    await until(() => expect(store.getState().looking).toBeNull())
     page.go(other.hash)
-    await vi.waitFor(() => expect(store.getState().looking?.spec).toEqual(other.document.spec))
+    await until(() => expect(store.getState().looking?.spec).toEqual(other.document.spec))
     page.go('#p=1garbage')
-    await vi.waitFor(() => expect(codes(store)).toContain('link-damaged'))
+    await until(() => expect(codes(store)).toContain('link-damaged'))
     expect(store.getState().looking?.spec).toEqual(other.document.spec)
     page.go('#elsewhere')
     await linkIn(page.location.hash)

@@ -10,6 +10,7 @@ import { linkIn, linkTo } from '../../src/state/storage/address.ts'
 import { noteTabs, readNote } from '../../src/state/storage/note.ts'
 import { startSession } from '../../src/state/storage/session.ts'
 import { fakePage, fakeTab, freshStore, memoryStorage } from './freshStore.ts'
+import { until } from '../until.ts'
 
 const codes = (store: ReturnType<typeof freshStore>): string[] => store.getState().notices.map((notice) => notice.code)
 const hashOf = (text: string): string => new URL(text).hash
@@ -162,7 +163,7 @@ describe('[J9] two tabs lose nothing', () => {
     const next = freshStore()
     await startSession(next, fakePage(), storage, fakeTab('c'))
     expect(next.getState().document.spec).toEqual(b.getState().document.spec)
-    await vi.waitFor(() => expect([...noteTabs(storage)].sort()).toEqual(['a', 'c']))
+    await until(() => expect([...noteTabs(storage)].sort()).toEqual(['a', 'c']))
     const waiting = await readNote(storage, 'a')
     expect(waiting.kind === 'document' && waiting.document).toEqual(a.getState().document)
   })
@@ -220,7 +221,7 @@ describe('[J10] a pier that makes way for another is set aside unless it is kept
     editField(store, 'hole.depth', '50 in')
     const mine = store.getState().document
     page.go(other.hash)
-    await vi.waitFor(() => expect(store.getState().looking).not.toBeNull())
+    await until(() => expect(store.getState().looking).not.toBeNull())
     expect(asides(storage)).toEqual([])
     takeLooked(store)
     expect(codes(store)).toEqual(['pier-set-aside'])
@@ -250,7 +251,7 @@ describe('[J10] a pier that makes way for another is set aside unless it is kept
     const { document } = store.getState()
     const before = new Map(storage.kept)
     page.go('#p=1AAgarbage')
-    await vi.waitFor(() => expect(codes(store)).toEqual(['link-damaged']))
+    await until(() => expect(codes(store)).toEqual(['link-damaged']))
     expect(store.getState().document).toBe(document)
     expect(store.getState().notices[0]?.issues?.[0]?.code).toMatch(/^link-/)
     expect([...storage.kept]).toEqual([...before])

@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { defaultSpec } from '../../src/core/spec/defaults.ts'
 import { startingAssumptions } from '../../src/core/uncertainty/assumptions.ts'
 import { simulate } from '../../src/core/uncertainty/simulate.ts'
@@ -109,7 +109,8 @@ describe('[N8] a study', () => {
 })
 
 const settled = async (store: SureStore): Promise<void> => {
-  await vi.waitFor(() => expect(store.getState().run.kind).not.toBe('running'), { timeout: 5000 })
+  await vi.runAllTimersAsync()
+  expect(store.getState().run.kind).not.toBe('running')
 }
 const fresh = (): SureStore => {
   const store = createSureStore(idleEngine(soon))
@@ -118,6 +119,9 @@ const fresh = (): SureStore => {
 }
 
 describe('[N9] what is asked and answered', () => {
+  beforeEach(() => void vi.useFakeTimers())
+  afterEach(() => void vi.useRealTimers())
+
   it('the same seed gives the same answer, another seed another', async () => {
     const store = fresh()
     const answers: unknown[] = []
@@ -140,7 +144,7 @@ describe('[N9] what is asked and answered', () => {
     expect(store.getState().run.kind).toBe('running')
     stopStudy(store)
     expect(store.getState().run.kind).toBe('stopped')
-    await new Promise((go) => setTimeout(go, 30))
+    await vi.runAllTimersAsync()
     expect(store.getState()).toMatchObject({ run: { kind: 'stopped' }, last })
   })
 

@@ -39,9 +39,7 @@ describe('[P2] answers', () => {
   it('tells under the mix what is ordered of it, never the stone of the bed', async () => {
     await shown('mixed-collar')
     const without = document.querySelector('.title')?.textContent ?? ''
-    setPart(pierStore, 'hole.base', true)
-    await view?.end()
-    view = await draw(<Answers />)
+    await view?.act(async () => setPart(pierStore, 'hole.base', true))
     const line = shownResult(pierStore.getState()).quantities.find((one) => one.role === 'concrete')
     const order = line?.orders[0]
     if (order === undefined || order.as === 'bags') expect.fail('no ready mix')
@@ -68,9 +66,7 @@ describe('[P2] answers', () => {
     const { sides } = wordsOf('app').answers
     await shown('mixed-full-height')
     expect(document.querySelector('.title')?.textContent).toContain(sides.uphill)
-    editField(pierStore, 'site.slope', '0')
-    await view?.end()
-    view = await draw(<Answers />)
+    await view?.act(async () => void editField(pierStore, 'site.slope', '0'))
     expect(document.querySelector('.title')?.textContent).toContain(sides.all)
     const page = document.body.textContent ?? ''
     for (const side of [sides.uphill, sides.downhill]) expect(page).not.toContain(side)

@@ -7,7 +7,7 @@ import { freshStore } from '../state/freshStore.ts'
 const answers = (ok: boolean) => vi.stubGlobal('fetch', () => Promise.resolve({ ok }))
 const miss = async (): Promise<void> => {
   window.dispatchEvent(new Event('vite:preloadError'))
-  await new Promise((resolve) => setTimeout(resolve, 5))
+  await vi.advanceTimersByTimeAsync(1000)
 }
 const listeners: [string, EventListener][] = []
 const listening = vi.spyOn(window, 'addEventListener')
@@ -20,6 +20,7 @@ const watched = (version: string, store = freshStore()) => {
 }
 
 beforeEach(() => {
+  vi.useFakeTimers()
   sessionStorage.clear()
   listening.mockClear()
   answers(true)
@@ -27,6 +28,7 @@ beforeEach(() => {
 afterEach(() => {
   for (const [name, listener] of listeners.splice(0)) window.removeEventListener(name, listener)
   vi.unstubAllGlobals()
+  vi.useRealTimers()
 })
 
 describe('[S8] a part of the page that is gone from its host', () => {

@@ -1,13 +1,15 @@
 import { act, type ReactNode } from 'react'
 import { createRoot } from 'react-dom/client'
+import { vi } from 'vitest'
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true })
 
-/** Draws into the page of the test environment; every effect has happened when it returns. */
+/** Draws into the page of the test environment; every effect has happened and every late part is there when it returns. */
 export const draw = async (node: ReactNode) => {
   const holder = document.body.appendChild(document.createElement('div'))
   const root = createRoot(holder)
   await act(async () => root.render(node))
+  await act(() => vi.dynamicImportSettled())
   return {
     act,
     end: async () => {

@@ -60,7 +60,7 @@ describe('[P2] water against the wood in the answers', () => {
     expect(concrete).toContain(words.traps['trap-concrete-protects-posts'])
     expect(concrete).toContain(words.said.missing)
     expect(concrete).not.toContain(words.traps['trap-gravel-drains-the-hole'])
-    setChoice(pierStore, 'fill.kind', 'granular-on-pad')
+    await view?.act(async () => setChoice(pierStore, 'fill.kind', 'granular-on-pad'))
     expect(await shown()).toContain(words.traps['trap-gravel-drains-the-hole'])
   })
 

@@ -69,8 +69,10 @@ describe('[P2] mix, years and cost in the answers', () => {
       ['mixed-full-height', '100'],
       ['mixed-bracket-pier', '250'],
     ]) {
-      editField(pierStore, `costs.prices.${kind}.first`, first ?? '')
-      editField(pierStore, `costs.prices.${kind}.replacement`, '600')
+      await view?.act(async () => {
+        editField(pierStore, `costs.prices.${kind}.first`, first ?? '')
+        editField(pierStore, `costs.prices.${kind}.replacement`, '600')
+      })
     }
     const page = await shown(<CostPanel />)
     expect(page).toContain(years.cost.noLife)

@@ -69,7 +69,6 @@ describe('[T3] everything that can be shown has words', () => {
         for (const term of worked.inputs) seen.terms.add(term.name)
       }
     }
-    const runs = 400
     fc.assert(
       fc.property(arbitraryPier(), ({ spec }) => {
         const result = derived(spec)
@@ -93,10 +92,7 @@ describe('[T3] everything that can be shown has words', () => {
         for (const zone of result.zones) seen.zones.add(zone.label)
         for (const issue of result.issues) seen.issues.add(issue.code)
       }),
-      { numRuns: runs, seed: 7 },
-    )
-    console.info(
-      `words: ${runs} piers, ${seen.answers.size} answers, ${seen.reasons.size} reasons, ${seen.zones.size} zones, ${seen.issues.size} issues`,
+      { numRuns: 400, seed: 7 },
     )
     expect(seen.answers.size).toBeGreaterThan(20)
     expect(lacking(wordsOf('answers'), seen.answers)).toEqual([])

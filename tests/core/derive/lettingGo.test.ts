@@ -220,7 +220,6 @@ describe('[L4] what the states rest on', () => {
       }),
       { numRuns: 150, seed: 11 },
     )
-    console.info(`letting go: ${seen} states of random piers`)
     expect(seen).toBeGreaterThan(300)
   })
 })

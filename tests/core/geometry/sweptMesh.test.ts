@@ -33,7 +33,6 @@ describe('[G1] every mesh is closed, faces outward and is finite', () => {
       { numRuns: runs, seed: 4021 },
     )
     expect(meshes).toBeGreaterThan(4 * runs)
-    console.log(`  ${runs} piers, ${meshes} meshes`)
   })
 })
 

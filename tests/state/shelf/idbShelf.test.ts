@@ -6,6 +6,7 @@ import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { databaseName, databaseVersion, idbShelf, troubleIn } from '../../../src/state/storage/idbShelf.ts'
 import type { ShelfTrouble } from '../../../src/state/storage/port.ts'
 import { freshShelf, pierRecord } from './parts.ts'
+import { until } from '../../until.ts'
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory()
@@ -109,7 +110,7 @@ describe('[M11] the store of the browser looks and writes at once, strictly, and
     const held = await openDB(databaseName, 1, { upgrade: (created) => void created.createObjectStore('piers', { keyPath: 'id' }) })
     const { told, events } = heard()
     const listing = idbShelf(events, 2).list()
-    await vi.waitFor(() => expect(told).toEqual(['held']))
+    await until(() => expect(told).toEqual(['held']))
     held.close()
     expect(await listing).toEqual([])
     expect(told).toEqual(['held', 'held over'])

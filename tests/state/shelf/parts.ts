@@ -57,7 +57,7 @@ export const freshShelf = (change: Partial<ShelfParts> = {}): Readonly<{ shelf: 
     },
     newId: () => `id${++ids}`,
     persist: null,
-    limit: 40,
+    limit: 60_000,
     ...change,
   }
   return { shelf: createShelf(parts), pier: store, parts }

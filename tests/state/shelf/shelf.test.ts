@@ -11,6 +11,7 @@ import { keepNote, noteTabs, setAside } from '../../../src/state/storage/note.ts
 import { memoryShelf, recordVersion, ShelfTrouble, type TroubleCode } from '../../../src/state/storage/port.ts'
 import { memoryStorage } from '../freshStore.ts'
 import { freshShelf, pierRecord, troubledPort } from './parts.ts'
+import { until } from '../../until.ts'
 
 const names = ({ shelf }: ReturnType<typeof freshShelf>) => shelf.state.getState().piers.map((one) => one.name)
 const said = ({ shelf }: ReturnType<typeof freshShelf>) => shelf.state.getState().said?.code
@@ -93,7 +94,7 @@ describe('[M5] nothing is called saved before it lies in the store', () => {
     await set.shelf.refresh()
     expect(persist).not.toHaveBeenCalled()
     await set.shelf.save()
-    await vi.waitFor(() => expect(set.shelf.state.getState().witness.persisted).toBe(false))
+    await until(() => expect(set.shelf.state.getState().witness.persisted).toBe(false))
     await set.shelf.saveAsNew()
     const later = freshShelf({ persist, storage })
     await later.shelf.save()
@@ -148,7 +149,7 @@ describe('[M6] of two tabs on one pier the second asks, and both are kept', () =
     await b.shelf.save()
     expect(await b.shelf.saveOverTheirs()).toBe(true)
     expect(only(b)).toMatchObject({ record: { revision: 3, job: expect.stringContaining('70 in') } })
-    await vi.waitFor(() => expect(b.shelf.state.getState().drafts).toHaveLength(1))
+    await until(() => expect(b.shelf.state.getState().drafts).toHaveLength(1))
     const [draft] = b.shelf.state.getState().drafts
     expect(draft?.kind === 'draft' && pierKind.write(draft.note.document as PierDocument)).toContain('60 in')
   })
@@ -224,7 +225,7 @@ describe('[M7] a saved pier opens, is copied, named, deleted and put back', () =
     await set.parts.port.remove(id, null)
     expect(await set.shelf.openPier(id)).toBe(false)
     expect(said(set)).toBe('not-there')
-    await vi.waitFor(() => expect(names(set)).toEqual([]))
+    await until(() => expect(names(set)).toEqual([]))
   })
 })
 
@@ -302,11 +303,16 @@ describe('[M9] a store in trouble loses nothing and says what is wrong', () => {
     let release: () => void = () => undefined
     told.before = () => new Promise<void>((resolve) => (release = resolve))
     editField(set.pier, 'hole.depth', '70 in')
-    expect(await set.shelf.save()).toBe(false)
+    vi.useFakeTimers()
+    const saving = set.shelf.save()
+    await vi.advanceTimersByTimeAsync(set.parts.limit)
+    expect(await saving).toBe(false)
     expect([trouble(set), said(set)]).toEqual(['hanging', undefined])
     told.before = null
     release()
-    await vi.waitFor(() => expect(said(set)).toBe('saved'))
+    await vi.runAllTimersAsync()
+    vi.useRealTimers()
+    expect(said(set)).toBe('saved')
     expect(trouble(set)).toBeNull()
     expect(isKept(set.pier.getState())).toBe(true)
   })
@@ -367,7 +373,7 @@ describe('[M10] files and drafts come beside what is there', () => {
     })
     keepNote(set.parts.holder, set.parts.storage, { tab: 'own', revision: 0, hash: () => '' })
     await set.shelf.refresh()
-    await vi.waitFor(() => expect(set.shelf.state.getState().drafts).toHaveLength(1))
+    await until(() => expect(set.shelf.state.getState().drafts).toHaveLength(1))
     const [draft] = set.shelf.state.getState().drafts
     await set.shelf.openDraft(draft?.tab ?? '')
     expect(set.pier.getState().document.name).toBe('Left')

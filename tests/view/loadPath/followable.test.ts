@@ -123,7 +123,6 @@ describe('[P9] every number can be followed with a pocket calculator', () => {
     const seen = new Map<string, string>()
     const ids = new Set<string>()
     ofEach((spec) => tell(spec, seen, ids))
-    console.info(`followable: ${ids.size} kinds of number, ${readOff.size} of them read off a table`)
     expect([...seen.values()]).toEqual([])
     // Nothing is excused that does not turn up.
     expect([...readOff, ...Object.keys(bounded)].filter((id) => !ids.has(id))).toEqual([])

@@ -15,6 +15,7 @@ import { wordsOf } from '../../../src/words/index.ts'
 import { LoadPath } from '../../../src/view/panels/loadPath/LoadPath.tsx'
 import { arbitraryPier } from '../../arbitraryPier.ts'
 import { draw, setValue } from '../page.ts'
+import { until } from '../../until.ts'
 
 const words = wordsOf('loadPath')
 type Edit = (document: PierDocument) => ReturnType<typeof setChoice>
@@ -43,11 +44,15 @@ const shown = async (...edits: readonly Edit[]): Promise<void> => {
   view = await draw(<LoadPath />)
 }
 beforeEach(() => {
+  vi.useFakeTimers()
   openLink(pierStore, null)
   pointAt(pierStore, null)
   setPull(pierStore, null)
 })
-afterEach(async () => view.end())
+afterEach(async () => {
+  await view.end()
+  vi.useRealTimers()
+})
 
 const links = () => [...document.querySelectorAll<HTMLElement>('.link')]
 const said = (node: Element | null | undefined): string => node?.textContent ?? ''
@@ -60,7 +65,8 @@ const click = async (node: Element | null | undefined) => {
 const button = (name: string) =>
   [...document.querySelectorAll('button')].find((one) => said(one) === name || one.getAttribute('aria-label') === name)
 const past = () => pierStore.temporal.getState().pastStates.length
-const idle = () => view.act(async () => void (await new Promise((done) => setTimeout(done, 900))))
+/** Lets the page's clock run on [ms]. */
+const wait = (ms: number) => view.act(async () => void (await vi.advanceTimersByTimeAsync(ms)))
 
 describe('[P5] the chart of the load path', () => {
   it('lists the links from the post down, each with its number, and marks the one that governs', async () => {
@@ -128,7 +134,7 @@ describe('[P5] the chart of the load path', () => {
     expect(head(name).getAttribute('aria-expanded')).toBe('true')
     expect(pierStore.getState().view).toMatchObject({ pointedAt: 'bars', openLink: 'bar-through-post' })
     expect(pierStore.getState().view.viewpoint).toEqual({ name: 'close-up', at: before + 1 })
-    await vi.waitFor(async () => expect(said(link(name).querySelector('.pad'))).toContain(wordsOf('answers')['yield-mode-IV'].label))
+    await until(async () => expect(said(link(name).querySelector('.pad'))).toContain(wordsOf('answers')['yield-mode-IV'].label))
     const pad = link(name).querySelector('.pad')
     for (const mode of ['Im', 'Is', 'IIIs', 'IV'] as const) expect(said(pad)).toContain(wordsOf('answers')[`yield-mode-${mode}`].label)
     expect(pad?.querySelectorAll('[data-least]')).toHaveLength(1)
@@ -214,7 +220,7 @@ describe('[P6] another way to count the ground', () => {
 describe('[P7] what changes the number most', () => {
   it('is ranked, says what governs then, and each change is one undo step', async () => {
     await shown(loads)
-    await idle()
+    await wait(2000)
     const rows = [...document.querySelectorAll('.change:not(.change-ask)')]
     expect(rows.length).toBeGreaterThan(1)
     expect(
@@ -247,7 +253,7 @@ describe('[P7] what changes the number most', () => {
 
   it('has nothing to compare while a link can not be verified', async () => {
     await shown(fill('dry-full-height'))
-    await idle()
+    await wait(2000)
     expect(document.querySelector('.change')).toBeNull()
     expect(said(document.body)).toContain(words.changes.nothing)
   })
@@ -276,16 +282,23 @@ describe('[P8] raise the uplift', () => {
   })
 
   it('runs by itself to where it lets go, and pauses', async () => {
+    // A slow screen, to draw the chart no more often than the test needs.
+    vi.stubGlobal('requestAnimationFrame', (draw: FrameRequestCallback) => setTimeout(() => draw(performance.now()), 200))
+    vi.stubGlobal('cancelAnimationFrame', clearTimeout)
     await shown()
     const holds = shownResult(pierStore.getState()).uplift.allowable ?? Number.NaN
     await click(button(words.raise.play))
-    await view.act(async () => void (await new Promise((done) => setTimeout(done, 250))))
+    await wait(1000)
     await click(button(words.raise.pause))
     const paused = pull() ?? Number.NaN
     expect(paused).toBeGreaterThan(0)
     expect(paused).toBeLessThan(holds)
-    await view.act(async () => void (await new Promise((done) => setTimeout(done, 120))))
+    await wait(1000)
     expect(pull()).toBe(paused)
+    await click(button(words.raise.play))
+    await wait(10_000)
+    expect(pull()).toBe(holds)
+    vi.unstubAllGlobals()
   })
 
   it('goes to the end at once where motion is not wanted', async () => {

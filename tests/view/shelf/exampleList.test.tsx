@@ -8,6 +8,7 @@ import { pierStore } from '../../../src/state/store.ts'
 import { examples as words } from '../../../src/words/en/examples.ts'
 import { ExampleList } from '../../../src/view/shelf/ExampleList.tsx'
 import { draw } from '../page.ts'
+import { until } from '../../until.ts'
 
 const folder = 'public/examples'
 const left = vi.fn()
@@ -25,7 +26,7 @@ afterEach(async () => {
 const open = async (name: string): Promise<void> => {
   const button = [...document.querySelectorAll('button')].find((one) => one.textContent === name)
   await view.act(async () => button?.click())
-  await vi.waitFor(() => expect(pierStore.getState().notices).not.toEqual([]))
+  await until(() => expect(pierStore.getState().notices).not.toEqual([]))
 }
 const host = (answer: (path: string) => Promise<Response>) => vi.stubGlobal('fetch', (url: URL) => answer(url.pathname))
 
