@@ -1,5 +1,6 @@
 import { fillKind, bracketKind } from '../kinds/index.ts'
 import type { Demand, PierResult, QuantityLine } from '../model/result.ts'
+import { castRoles } from '../model/solid.ts'
 import type { PierSpec } from '../model/spec.ts'
 import type { Worked } from '../model/worked.ts'
 import type { SourceId } from '../engineering/sources.ts'
@@ -7,15 +8,12 @@ import { calloutCheck } from './callout/callout.ts'
 import { bearingChecks } from './bearing/bearingChecks.ts'
 import { demandOf } from './demand/demandOf.ts'
 import { depthChecks, mostBuried, standOff } from './depthChecks.ts'
-import { depths as depthsOf } from './depths.ts'
 import { detailChecks } from './detail/detailChecks.ts'
 import { exposureArea, exposureLines } from './exposure.ts'
 import { lengthTerm } from './given.ts'
 import { frostJacking } from './frost/frostJacking.ts'
 import { lateralChecks } from './lateral/lateralChecks.ts'
-import { pierFrame } from './pierFrame.ts'
-import { pierSheets, pierZones } from './pierZones.ts'
-import { holeAndSpoil, quantities } from './quantities.ts'
+import { takeOff } from './takeOff.ts'
 import { chainOf, governingUplift } from './uplift/governing.ts'
 import { againstDemand } from './uplift/againstDemand.ts'
 import { linksToConcrete } from './uplift/chain.ts'
@@ -31,11 +29,8 @@ import { soilContext } from './uplift/soilContext.ts'
  * @param spec a valid spec; validation has answered for what can't be built, and its warnings are added by the caller
  */
 export function derivePier(spec: PierSpec): PierResult {
-  const frame = pierFrame(spec)
-  const zones = pierZones(frame)
-  const hole = holeAndSpoil(frame, zones)
-  const lines = quantities(frame, zones)
-  const depths = depthsOf(frame)
+  const { frame, ...placed } = takeOff(spec)
+  const { zones, hole, quantities: lines, depths } = placed
   const stand = standOff(frame)
   const demand = demandOf(spec)
   const weight = pierWeight(frame, lines)
@@ -59,11 +54,7 @@ export function derivePier(spec: PierSpec): PierResult {
   const headlines = headlineNumbers(spec, lines, hole, weight, exposed)
   return {
     spec,
-    zones,
-    sheets: pierSheets(frame),
-    depths,
-    hole,
-    quantities: lines,
+    ...placed,
     demand,
     checks,
     uplift,
@@ -97,7 +88,7 @@ function headlineNumbers(
   exposed: PierResult['exposure']['lines'],
 ): Worked[] {
   const shaft = holeWork(spec.hole, hole.volume.value)
-  const mix = lines.filter((line) => line.role === 'concrete' || line.role === 'dry-mix' || line.role === 'flowable-fill')
+  const mix = lines.filter((line) => castRoles.has(line.role))
   const geometry = (
     id: string,
     value: number,

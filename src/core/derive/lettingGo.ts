@@ -1,13 +1,12 @@
 import { coneRule } from '../engineering/soil/soilCone.ts'
 import { bracketKind } from '../kinds/index.ts'
 import type { PierResult } from '../model/result.ts'
-import type { Role } from '../model/solid.ts'
+import { castRoles, nativeRoles, type Role } from '../model/solid.ts'
 import type { Check } from '../model/worked.ts'
 import { firstBoltAbove, boltSpacing } from '../kinds/bracket/plateParts.ts'
 import { type Metres, metres } from '../units/quantity.ts'
-import { pierFrame, type PierFrame } from './pierFrame.ts'
+import { frameOf, type PierFrame } from './pierFrame.ts'
 import { barLevels } from './placedZones.ts'
-import { castRoles } from './uplift/countedLength.ts'
 import { partingLevel, pullLevel } from './uplift/concreteLevel.ts'
 import { ledgeOf } from './uplift/ledge.ts'
 
@@ -62,7 +61,7 @@ export function lettingGo(result: PierResult, link: string): LettingGo | null {
   const way = ways[link]
   if (!check || check.allowable === null || !way) return null
   const all = result.zones.map(({ id, role }) => ({ id, role }))
-  const found = way(pierFrame(result.spec), check, all)
+  const found = way(frameOf(result.spec), check, all)
   if (!found) return null
   const known = new Set(all.map((zone) => zone.id))
   const parts = found.parts.filter((part) => known.has(part.zone))
@@ -135,8 +134,6 @@ function wholePier({ lifts }: PierFrame): string[] {
   const first = lifts.findIndex((lift) => castRoles.has(lift.role))
   return ['post', 'bars', 'vertical-bars', 'heap', ...bracketIds, ...(first < 0 ? [] : lifts.slice(first).map((lift) => lift.id))]
 }
-
-const nativeRoles: ReadonlySet<Role> = new Set(['topsoil', 'soil', 'soil-lower'])
 
 /** The pier with the ground over its ledge, straight up or on the slope of its rule. Soil that lies wholly below the ledge stays. */
 const withSoil =

@@ -1,72 +1,55 @@
-import { postSections } from '../engineering/tables/postSections.ts'
-import type { LiftEnd, Standing } from '../geometry/fillStack.ts'
+import type { LiftEnd } from '../geometry/fillStack.ts'
 import { laidVolume } from '../geometry/laidVolume.ts'
-import { type LeaningPost, leaningPost } from '../geometry/leaningPost.ts'
 import { type HoleProfile, holeProfile } from '../geometry/holeProfile.ts'
-import { circle, type Radial, rectangle } from '../geometry/radial.ts'
 import { cone, heightAt, level, plane, type Surface } from '../geometry/surface.ts'
 import { bisect } from '../geometry/volumeBelow.ts'
-import { bracketKind, fillKind, liftsOf } from '../kinds/index.ts'
-import type { BracketSite, FillSite, Lift } from '../model/kind.ts'
+import { fillKind, liftsOf } from '../kinds/index.ts'
+import type { FillSite, Lift } from '../model/kind.ts'
 import type { PierSpec } from '../model/spec.ts'
+import { innerRadiusOf, type Standpoint, standpoint } from '../spec/standing.ts'
 import { type Metres, metres } from '../units/quantity.ts'
 
 /** Where everything of one pier stands: the surfaces, outlines and lifts from which zones are built and rules measured. */
-export type PierFrame = Readonly<{
-  spec: PierSpec
-  grade: Surface
-  profile: HoleProfile
-  postOutline: Radial
-  /** Post in the hole; null above a bracket. */
-  standing: Standing | null
-  /** The same off plumb; null for a post that stands plumb or on a bracket. */
-  leaning: LeaningPost | null
-  /** What the fill is laid round: the post in the hole. Null where none is, and round a leaning one, which displaces it. */
-  round: Standing | null
-  /** Signed height of the post's foot [m]. */
-  foot: Metres
-  /** Radius at which the top's rise is measured: the middle of the post's widest face, or the bracket's landing [m]. */
-  innerRadius: number
-  end: LiftEnd
-  /** Bottom of the fill: hole's bottom or top of its base [m], signed. */
-  fillBottom: number
-  lifts: readonly Lift[]
-  bracketSite: BracketSite | null
-}>
+export type PierFrame = Standpoint &
+  Readonly<{
+    spec: PierSpec
+    grade: Surface
+    profile: HoleProfile
+    /** Radius at which the top's rise is measured: the middle of the post's widest face, or the bracket's landing [m]. */
+    innerRadius: number
+    end: LiftEnd
+    /** Bottom of the fill: hole's bottom or top of its base [m], signed. */
+    fillBottom: number
+    lifts: readonly Lift[]
+  }>
 
 /** Grade through the origin, falling at the site's slope toward `downhill`. */
 export const gradePlane = ({ slope, downhill }: PierSpec['site']): Surface =>
   plane(0, -slope * Math.cos(downhill) || 0, -slope * Math.sin(downhill) || 0)
 
+const frames = new WeakMap<PierSpec, PierFrame>()
+
+/** The frame of a pier, worked out once for as long as its spec is held: checks, water, mix and what lets go read one geometry. */
+export function frameOf(spec: PierSpec): PierFrame {
+  const frame = frames.get(spec) ?? pierFrame(spec)
+  frames.set(spec, frame)
+  return frame
+}
+
+/** The frame of a spec that nobody asks for again. */
 export function pierFrame(spec: PierSpec): PierFrame {
   const grade = gradePlane(spec.site)
   const profile = holeProfile(spec.hole, grade)
-  const section = postSections[spec.post.section]
-  const postOutline = section.shape === 'round' ? circle(section.width / 2) : rectangle(section.width, section.depth)
-  const bracket = spec.support.kind === 'bracket' ? spec.support.bracket : null
-  const bareSite: BracketSite = {
-    landing: metres(0),
-    standOff: spec.support.kind === 'bracket' ? spec.support.standOff : metres(0),
-    postWidth: section.width,
-    postDepth: section.depth,
-  }
-  const innerRadius = bracket ? bracketKind(bracket.kind).landingRadius(bracket, bareSite) : Math.min(section.width, section.depth) / 2
-  const end = finishedEnd(spec, profile, innerRadius, bracket !== null)
-  const landing = heightAt(end.kind === 'top' ? end.surface : grade, innerRadius, 0)
-  const bracketSite = bracket ? { ...bareSite, landing } : null
-  const foot = spec.support.kind === 'embedded' ? metres(-spec.hole.depth + spec.support.foot) : metres(landing + bareSite.standOff)
-  const standing = spec.support.kind === 'embedded' ? { outline: postOutline, foot } : null
-  const { lean, heightAboveGrade } = spec.post
-  const leaning = standing && lean > 0 ? leaningPost(postOutline, foot, heightAboveGrade - foot, lean, spec.site.downhill) : null
-  const round = leaning ? null : standing
+  const innerRadius = innerRadiusOf(spec)
+  const end = finishedEnd(spec, profile, innerRadius, spec.support.kind === 'bracket')
+  const stand = standpoint(spec, heightAt(end.kind === 'top' ? end.surface : grade, innerRadius, 0))
   const fillBottom = -spec.hole.depth + (spec.hole.base?.thickness ?? 0)
   const site: FillSite = {
     bottom: metres(fillBottom),
     end,
-    levelFor: (volume) => levelFor(profile, fillBottom, { round, leaning }, volume),
+    levelFor: (volume) => levelFor(profile, fillBottom, stand, volume),
   }
-  const lifts = liftsOf(spec.fill, site)
-  return { spec, grade, profile, postOutline, standing, leaning, round, foot, innerRadius, end, fillBottom, lifts, bracketSite }
+  return { spec, grade, profile, innerRadius, end, fillBottom, lifts: liftsOf(spec.fill, site), ...stand }
 }
 
 /** Finished top on a rim that stands level, `rim` above grade at the uphill edge; grade where the kind has no top of its own. */

@@ -12,19 +12,17 @@ import { fillKind } from '../kinds/index.ts'
 import type { Supply } from '../model/kind.ts'
 import type { Order, PierResult, QuantityLine } from '../model/result.ts'
 import type { PierSpec } from '../model/spec.ts'
-import type { Role } from '../model/solid.ts'
+import { nativeRoles, type Role } from '../model/solid.ts'
 import type { Zone } from '../model/zone.ts'
 import { cubicMetres, newtons, type UnitWeight } from '../units/quantity.ts'
 import type { PierFrame } from './pierFrame.ts'
 import { weighing } from './unitWeights.ts'
 
-const native = new Set(['topsoil', 'soil', 'soil-lower'])
-
 /** Volume, weight and order of everything placed: each zone net of the bars, bolts and plates inside it. */
 export function quantities(frame: PierFrame, zones: readonly Zone[]): QuantityLine[] {
   const { spec } = frame
   return zones
-    .filter((zone) => !native.has(zone.role))
+    .filter((zone) => !nativeRoles.has(zone.role))
     .map((zone) => {
       const displaced = zones.reduce((sum, other) => sum + (other.build === 'placed' ? (other.displaces[zone.id] ?? 0) : 0), 0)
       const volume = cubicMetres(zone.volume.value - displaced)

@@ -4,7 +4,7 @@ import { axis, circle, type Radial } from './radial.ts'
 import { heightAt, level, type Surface } from './surface.ts'
 
 /** What stands in the hole: the post's outline and the signed height of its foot [m]; null when nothing does. */
-export type Standing = Readonly<{ outline: Radial; foot: number }>
+export type StandingPost = Readonly<{ outline: Radial; foot: number }>
 
 /**
  * How a lift ends at the top: level below grade; at grade; or at a finished top whose rim stands on the shaft's own
@@ -16,7 +16,7 @@ export const surfaceOf = (profile: HoleProfile, end: LiftEnd): Surface =>
   end.kind === 'level' ? level(end.y) : end.kind === 'grade' ? profile.grade : end.surface
 
 /** Polygon of what fills the hole between level `from` [m] and `end`, round the post where one stands. */
-export function liftCorners(profile: HoleProfile, from: number, end: LiftEnd, standing: Standing | null): Corner[] {
+export function liftCorners(profile: HoleProfile, from: number, end: LiftEnd, standing: StandingPost | null): Corner[] {
   const floor = level(from)
   const rises = standing !== null && !(end.kind === 'level' && standing.foot >= end.y)
   const inside = standing !== null && rises && standing.foot > from

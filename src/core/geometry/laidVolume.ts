@@ -1,4 +1,4 @@
-import { liftCorners, type Standing } from './fillStack.ts'
+import { liftCorners, type StandingPost } from './fillStack.ts'
 import type { HoleProfile } from './holeProfile.ts'
 import { type LeaningPost, postBetween } from './leaningPost.ts'
 import { sweptVolume } from './measure.ts'
@@ -9,7 +9,7 @@ export function laidVolume(
   profile: HoleProfile,
   from: number,
   y: number,
-  { round, leaning }: Readonly<{ round: Standing | null; leaning: LeaningPost | null }>,
+  { round, leaning }: Readonly<{ round: StandingPost | null; leaning: LeaningPost | null }>,
 ): number {
   if (y <= from) return 0
   const gross = sweptVolume(liftCorners(profile, from, { kind: 'level', y }, round)).value

@@ -16,6 +16,11 @@ export type Role =
   | 'bar'
   | 'steel'
 
+/** Ground as it was found, from the top down. */
+export const nativeRoles: ReadonlySet<Role> = new Set<Role>(['topsoil', 'soil', 'soil-lower'])
+/** What is mixed with cement and cast against the sides of the hole. */
+export const castRoles: ReadonlySet<Role> = new Set<Role>(['concrete', 'dry-mix', 'flowable-fill'])
+
 export type Measure<T extends number = CubicMetres> = Readonly<{ value: T; method: 'closed form' | 'integrated' }>
 
 /** Sector taken out of the picture: `open` wide (0 = whole), centred on the plan direction `facing`. */

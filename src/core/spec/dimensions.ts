@@ -1,15 +1,11 @@
 import { postSections } from '../engineering/tables/postSections.ts'
-import type { Standing } from '../geometry/fillStack.ts'
 import { holeProfile, type HoleProfile, wallRadius } from '../geometry/holeProfile.ts'
 import { laidVolume } from '../geometry/laidVolume.ts'
-import { type LeaningPost, leaningPost } from '../geometry/leaningPost.ts'
-import { circle, rectangle } from '../geometry/radial.ts'
 import { plane } from '../geometry/surface.ts'
-import { bracketKind, fillKind } from '../kinds/index.ts'
-import type { BracketSite } from '../model/kind.ts'
+import { fillKind } from '../kinds/index.ts'
 import type { PierSpec } from '../model/spec.ts'
 import { toSI } from '../units/factors.ts'
-import { metres } from '../units/quantity.ts'
+import { innerRadiusOf, type Standpoint, standpoint } from './standing.ts'
 
 /** The least that must be left of a shaft, a layer or a wall for it to be there at all, 1 in [m]. Set here, no source. */
 export const leastLeft = toSI(1, 'in')
@@ -35,18 +31,14 @@ export type Dimensions = Readonly<{
   lowestTop: (r: number) => number
   /** Highest level surface that has an inch of ground over it all along the wall, downhill too. */
   highestLevel: number
-  bracketSite: BracketSite | null
-  foot: number
   /** The hole's wall and grade, for volumes. */
   profile: HoleProfile
-  /** What the fill is laid round, and a post that leans in it instead. */
-  round: Standing | null
-  leaning: LeaningPost | null
-}>
+}> &
+  Pick<Standpoint, 'bracketSite' | 'foot' | 'round' | 'leaning'>
 
 /** Nothing here throws on a pier that can't be built: rules say what is wrong with it. */
 export function dimensions(spec: PierSpec): Dimensions {
-  const { hole, site, support } = spec
+  const { hole, site } = spec
   const radius = hole.diameter / 2
   const bottom = -hole.depth
   const profile = holeProfile(hole, plane(0, -site.slope, 0))
@@ -55,17 +47,9 @@ export function dimensions(spec: PierSpec): Dimensions {
   const across = section.shape === 'round' ? width : Math.hypot(width, depth)
   const baseTop = bottom + (hole.base?.thickness ?? 0)
   const gradeAt = (r: number) => -site.slope * r
-  const standOff = support.kind === 'bracket' ? support.standOff : metres(0)
-  const bareSite: BracketSite = { landing: metres(0), standOff, postWidth: width, postDepth: depth }
-  const inner =
-    support.kind === 'bracket' ? bracketKind(support.bracket.kind).landingRadius(support.bracket, bareSite) : Math.min(width, depth) / 2
+  const inner = innerRadiusOf(spec)
   const top = finishedTop(spec, radius)
-  const landing = top?.inner ?? 0
-  const foot = support.kind === 'embedded' ? bottom + support.foot : landing + standOff
-  const outline = section.shape === 'round' ? circle(width / 2) : rectangle(width, depth)
-  const { lean, heightAboveGrade } = spec.post
-  const leans = support.kind === 'embedded' && lean > 0
-  const leaning = leans ? leaningPost(outline, foot, heightAboveGrade - foot, lean, site.downhill) : null
+  const { bracketSite, foot, round, leaning } = standpoint(spec, top?.inner ?? 0)
   return {
     radius,
     bottom,
@@ -78,10 +62,10 @@ export function dimensions(spec: PierSpec): Dimensions {
     top,
     lowestTop: (r) => (top === null ? gradeAt(r) : Math.min(top.inner, topAt(top, inner, radius, r))),
     highestLevel: highestLevel(spec),
-    bracketSite: support.kind === 'bracket' ? { ...bareSite, landing: metres(landing) } : null,
+    bracketSite,
     foot,
     profile,
-    round: leaning === null && support.kind === 'embedded' ? { outline, foot } : null,
+    round,
     leaning,
   }
 }

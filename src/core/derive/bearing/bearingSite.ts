@@ -1,7 +1,7 @@
 import { postSections } from '../../engineering/tables/postSections.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Depths, QuantityLine } from '../../model/result.ts'
-import type { Role } from '../../model/solid.ts'
+import { nativeRoles } from '../../model/solid.ts'
 import type { Zone } from '../../model/zone.ts'
 import type { Worked } from '../../model/worked.ts'
 import { countingOf } from '../counting.ts'
@@ -20,7 +20,6 @@ export type BearingSite = Readonly<{
   volume: number
 }>
 
-const native = new Set<Role>(['topsoil', 'soil', 'soil-lower'])
 const rounding = 1e-9
 
 const onItsEnd: Counting = { counted: 'counted', why: 'post-stands-on-its-end', sources: ['ibc-1807-3-2-3'] }
@@ -40,7 +39,7 @@ export function bearingSite(frame: PierFrame, lines: readonly QuantityLine[], zo
     isOnEnd
       ? ['post']
       : lines
-          .filter((line) => !native.has(line.role) && (line.id !== 'base' || hasPad) && (standing !== null || line.role !== 'wood'))
+          .filter((line) => !nativeRoles.has(line.role) && (line.id !== 'base' || hasPad) && (standing !== null || line.role !== 'wood'))
           .map((line) => line.id),
   )
   const { strength } = countingOf(spec)

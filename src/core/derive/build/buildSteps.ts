@@ -1,13 +1,12 @@
 import { bracketKind, fillKind } from '../../kinds/index.ts'
 import type { BuildStep } from '../../model/buildStep.ts'
 import type { PierResult } from '../../model/result.ts'
-import type { Role } from '../../model/solid.ts'
+import { nativeRoles, type Role } from '../../model/solid.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import type { Zone } from '../../model/zone.ts'
 import { mistakes } from './mistakes.ts'
 import { stepPractice } from './practice.ts'
 
-const native: readonly Role[] = ['topsoil', 'soil', 'soil-lower']
 /** Seen from above for as long as the pier stands, whatever is placed round them. */
 const tall: readonly Role[] = ['wood', 'steel']
 
@@ -36,7 +35,7 @@ export function stepsOf(spec: PierSpec): readonly string[] {
 export function buildSteps(spec: PierSpec, result: Pick<PierResult, 'zones'>): readonly BuildStep[] {
   const ids = stepsOf(spec)
   const possible = mistakes.filter((mistake) => mistake.applies(spec))
-  const standing = new Set(result.zones.filter(({ role }) => native.includes(role)).map(({ id }) => id))
+  const standing = new Set(result.zones.filter(({ role }) => nativeRoles.has(role)).map(({ id }) => id))
   const hidden = new Set<string>()
   return ids.map((id, at) => {
     const practice = stepPractice[id]
@@ -60,7 +59,7 @@ export function buildSteps(spec: PierSpec, result: Pick<PierResult, 'zones'>): r
   })
 }
 
-const isCovered = ({ role }: Zone): boolean => !native.includes(role) && !tall.includes(role)
+const isCovered = ({ role }: Zone): boolean => !nativeRoles.has(role) && !tall.includes(role)
 
 function comesWith(zone: Zone, step: string): boolean {
   // Loose soil is what the cleaning has left.

@@ -1,3 +1,4 @@
+import { castRoles } from '../../model/solid.ts'
 import { workedLeastPostSpacing } from '../../engineering/soil/postSpacing.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import type { Check } from '../../model/worked.ts'
@@ -5,7 +6,6 @@ import { metres } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
 import { given } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
-import { castRoles } from '../uplift/countedLength.ts'
 
 /** Distance to the nearest pier, against that below which piers share their soil; null for a pier that stands alone. */
 export function pierSpacing({ spec, lifts }: PierFrame): Check | null {

@@ -1,3 +1,4 @@
+import { castRoles } from '../../model/solid.ts'
 import { adfreezeBond, workedAdfreezeForce } from '../../engineering/soil/adfreeze.ts'
 import { presumptiveFriction, workedPresumptiveFriction } from '../../engineering/soil/presumptiveFriction.ts'
 import { workedSideFriction } from '../../engineering/soil/sideFriction.ts'
@@ -8,7 +9,7 @@ import type { Check, Worked } from '../../model/worked.ts'
 import { type Metres, metres, pascals } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
 import type { PierFrame } from '../pierFrame.ts'
-import { castRoles, countedLength } from '../uplift/countedLength.ts'
+import { countedLength } from '../uplift/countedLength.ts'
 import { type SoilColumn, soilsBetween } from '../uplift/soilColumn.ts'
 
 const warning: Counting = { counted: "engineer's judgement", why: 'frost-jacking-is-a-warning', sources: ['cfem-2006', 'crrel-tr-145'] }

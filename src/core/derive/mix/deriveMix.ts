@@ -4,7 +4,7 @@ import type { SourceId } from '../../engineering/sources.ts'
 import type { MixResult } from '../../model/timeResult.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import { metres } from '../../units/quantity.ts'
-import { pierFrame } from '../pierFrame.ts'
+import { frameOf } from '../pierFrame.ts'
 import { dryMix } from './dryMix.ts'
 import { mixedConcrete } from './mixedConcrete.ts'
 
@@ -13,7 +13,7 @@ import { mixedConcrete } from './mixedConcrete.ts'
  * @param spec a valid spec
  */
 export function deriveMix(spec: PierSpec): MixResult {
-  const frame = pierFrame(spec)
+  const frame = frameOf(spec)
   const isMixed = frame.lifts.some((lift) => lift.role === 'concrete')
   const concrete = dryMix(frame) ?? (isMixed ? mixedConcrete(spec) : null)
   const weather =

@@ -1,6 +1,6 @@
 import { dryPourScatter, type ScatterClass } from '../../engineering/mix/dryPourScatter.ts'
 import type { PierSpec } from '../../model/spec.ts'
-import { pierFrame } from '../pierFrame.ts'
+import { frameOf } from '../pierFrame.ts'
 import { dryMix } from './dryMix.ts'
 
 /**
@@ -17,7 +17,7 @@ export type DryPourPicture = Readonly<{
 
 /** Null where no mix was placed dry. Where nobody pours water it may have drawn some from the ground, or none: both ends are open. */
 export function dryPourPicture(spec: PierSpec): DryPourPicture | null {
-  const mix = dryMix(pierFrame(spec))
+  const mix = dryMix(frameOf(spec))
   if (mix === null) return null
   const { wetting, height, from, to } = mix
   const wetted = wetting

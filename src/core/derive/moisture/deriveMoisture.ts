@@ -4,7 +4,7 @@ import type { PierSpec } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import type { SourceId } from '../../engineering/sources.ts'
 import { metres } from '../../units/quantity.ts'
-import { pierFrame } from '../pierFrame.ts'
+import { frameOf } from '../pierFrame.ts'
 import { type FaceSite, faceSite, isHard } from './faceSite.ts'
 import { fringeOf } from './fringe.ts'
 import { jointGaps, jointResult, widestOf } from './joint.ts'
@@ -21,7 +21,7 @@ type Faces = Readonly<Record<PostSide, WoodFace>>
  * @param spec a valid spec
  */
 export function deriveMoisture(spec: PierSpec): MoistureResult {
-  const frame = pierFrame(spec)
+  const frame = frameOf(spec)
   const path = pierWaterPath(frame)
   const pond = pondOf(frame, path)
   const site = faceSite(frame, isFed(frame, path), widestOf(jointGaps(spec)) > 0, pond?.level ?? null)

@@ -1,11 +1,9 @@
+import { castRoles } from '../../model/solid.ts'
 import { type Metres, metres } from '../../units/quantity.ts'
 import type { PierFrame } from '../pierFrame.ts'
 
 /** Length of shaft cast against undisturbed ground that may be counted, as depths below the downhill edge [m]; null when none is left. */
 export type CountedLength = Readonly<{ from: Metres; to: Metres; perimeter: Metres; where: readonly string[] }>
-
-/** Roles that are poured against the sides of the hole. */
-export const castRoles: ReadonlySet<string> = new Set(['concrete', 'dry-mix', 'flowable-fill'])
 
 /**
  * What touches undisturbed ground over the shaft, less the depth of frost and of topsoil. Measured below the downhill edge. The bell is left
