@@ -6,7 +6,7 @@ import { orderWords } from '../panels/answers/Quantities.tsx'
 import { StandingMark } from '../panels/answers/WorkedDetails.tsx'
 import { sideWords } from '../panels/answers/sideWords.ts'
 import { answerWords, reasonWords } from '../panels/answers/words.ts'
-import { Verdict } from '../panels/Mark.tsx'
+import { MarkedWord } from '../kit/Mark.tsx'
 
 type Cell = Readonly<{ result: PierResult }>
 
@@ -18,7 +18,7 @@ const Figure = ({ children }: Readonly<{ children: React.ReactNode }>) => <p cla
 const Unverified = ({ result }: Cell) => (
   <>
     <p className='cmp-figure cmp-none'>
-      <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} />
+      <MarkedWord name='unverified' word={wordsOf('app').verdicts.unverified} />
     </p>
     <ul className='cmp-small'>
       {result.uplift.uncounted.map((id) => (
@@ -55,7 +55,7 @@ export const LoadUsed = ({ result }: Cell) => {
   return (
     <>
       <Figure>{say(ratio, 'ratio')}</Figure>
-      <Verdict name={ratio <= 1 ? 'meets' : 'short'} word={ratio <= 1 ? wordsOf('app').verdicts.meets : wordsOf('app').verdicts.short} />
+      <MarkedWord name={ratio <= 1 ? 'meets' : 'short'} word={ratio <= 1 ? wordsOf('app').verdicts.meets : wordsOf('app').verdicts.short} />
     </>
   )
 }

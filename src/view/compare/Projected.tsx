@@ -5,7 +5,7 @@ import { chainOfResult, type CompareRow, contactsOf, extremesOf } from '../../st
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
-import { Verdict } from '../panels/Mark.tsx'
+import { MarkedWord } from '../kit/Mark.tsx'
 import type { Shown } from './CompareTable.tsx'
 import { End } from './Ends.tsx'
 import { pierName } from './pierName.ts'
@@ -21,7 +21,7 @@ const Short = ({ row, result }: Readonly<{ row: CompareRow; result: PierResult |
   if (result === null) return words.column.cannot
   if (row.number) {
     const { value, quantity } = row.number(result)
-    return value === null ? <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} /> : say(value, quantity)
+    return value === null ? <MarkedWord name='unverified' word={wordsOf('app').verdicts.unverified} /> : say(value, quantity)
   }
   if (row.id === 'links') {
     const links = chainOfResult(result)

@@ -9,7 +9,7 @@ import { useUnits } from '../hooks/useUnits.ts'
 import { SourceList, StandingMark } from '../panels/answers/WorkedDetails.tsx'
 import { answerWords, reasonWords } from '../panels/answers/words.ts'
 import { markOf, whyWords } from '../panels/drawing/values.ts'
-import { Mark, type MarkName, Verdict } from '../panels/Mark.tsx'
+import { Mark, type MarkName, MarkedWord } from '../kit/Mark.tsx'
 
 type Cell = Readonly<{ result: PierResult }>
 
@@ -54,7 +54,7 @@ export const Drawing = ({ result }: Cell) => {
   return (
     <>
       <p className='cmp-figure cmp-none'>
-        <Verdict name={overallMark[callout.overall]} word={wordsOf('drawing').overall[callout.overall]} />
+        <MarkedWord name={overallMark[callout.overall]} word={wordsOf('drawing').overall[callout.overall]} />
       </p>
       <p className='cmp-small'>{wordsOf('drawing').checked(callout.checked)}</p>
       <ul className='cmp-links'>

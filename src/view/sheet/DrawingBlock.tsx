@@ -3,7 +3,7 @@ import type { CalloutItem, CalloutResult, CalloutVerdict } from '../../core/mode
 import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { change, consequenceWords, differenceWords, markOf, valueWords, verifyWords, whyWords } from '../panels/drawing/values.ts'
-import { Mark, type MarkName, Verdict } from '../panels/Mark.tsx'
+import { Mark, type MarkName, MarkedWord } from '../kit/Mark.tsx'
 import { Block, type BlockProps } from './blocks.tsx'
 import { shortened } from './shortened.ts'
 
@@ -47,7 +47,7 @@ export const AgainstDrawing = ({ result: { callout, spec } }: BlockProps) => {
     <Block title={words.drawing.title}>
       <p>
         <b>
-          <Verdict name={overallMark[callout.overall]} word={`${d.overall[callout.overall]}.`} />
+          <MarkedWord name={overallMark[callout.overall]} word={`${d.overall[callout.overall]}.`} />
         </b>{' '}
         {d.checked(callout.checked)} {d.decides} {number !== '' && `${words.place}: ${number}. `}
         {date !== '' && `${words.drawn}: ${date}.`}

@@ -5,7 +5,7 @@ import { rowOf } from '../panels/answers/answerWords.ts'
 import { answerWords } from '../panels/answers/words.ts'
 import { chainView } from '../panels/loadPath/chainView.ts'
 import { linkMark, whyNot } from '../panels/loadPath/linkWords.ts'
-import { Mark } from '../panels/Mark.tsx'
+import { Mark } from '../kit/Mark.tsx'
 import { Block, type BlockProps } from './blocks.tsx'
 import { Whys } from './Whys.tsx'
 

@@ -1,4 +1,4 @@
-import { Mark } from '../panels/Mark.tsx'
+import { Mark } from '../kit/Mark.tsx'
 
 type Untold = Readonly<{ name: string; why: string }>
 

@@ -3,7 +3,7 @@ import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { answerWords, reasonWords, verdictOf } from '../panels/answers/words.ts'
 import { valueWords } from '../panels/drawing/values.ts'
-import { Mark } from '../panels/Mark.tsx'
+import { Mark } from '../kit/Mark.tsx'
 import { Block, type BlockProps, Depths } from './blocks.tsx'
 import { Whys } from './Whys.tsx'
 

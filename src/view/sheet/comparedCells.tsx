@@ -6,7 +6,7 @@ import { wordsOf } from '../../words/index.ts'
 import { cells } from '../compare/cells.tsx'
 import { answerWords } from '../panels/answers/words.ts'
 import { markOf } from '../panels/drawing/values.ts'
-import { Mark, type MarkName, Verdict } from '../panels/Mark.tsx'
+import { Mark, type MarkName, MarkedWord } from '../kit/Mark.tsx'
 
 type Cell = Readonly<{ result: PierResult }>
 
@@ -39,7 +39,7 @@ const Drawing = ({ result: { callout } }: Cell) => {
   return (
     <>
       <p className='cmp-figure'>
-        <Verdict name={overallMark[callout.overall]} word={wordsOf('drawing').overall[callout.overall]} />
+        <MarkedWord name={overallMark[callout.overall]} word={wordsOf('drawing').overall[callout.overall]} />
       </p>
       {held.map((verdict) => {
         const names = callout.items.flatMap((item) => (item.verdict === verdict ? [wordsOf('drawing').items[item.id]] : []))
@@ -53,7 +53,7 @@ const Drawing = ({ result: { callout } }: Cell) => {
 /** No number may be stated; which links say so stands in a row of its own. */
 const Unverified = () => (
   <p className='cmp-figure'>
-    <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} />
+    <MarkedWord name='unverified' word={wordsOf('app').verdicts.unverified} />
   </p>
 )
 const Counted = cells['holds-down']

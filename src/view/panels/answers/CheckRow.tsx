@@ -2,7 +2,7 @@ import type { Check } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { Mark } from '../Mark.tsx'
+import { Mark } from '../../kit/Mark.tsx'
 import { answerWords, reasonWords, verdictOf } from './words.ts'
 import { SourceList, WorkedDetails } from './WorkedDetails.tsx'
 

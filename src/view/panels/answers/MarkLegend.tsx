@@ -1,6 +1,6 @@
 import { standings } from '../../../core/model/worked.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
-import { type MarkName, Verdict } from '../Mark.tsx'
+import { type MarkName, MarkedWord } from '../../kit/Mark.tsx'
 
 const verdicts: readonly (readonly [MarkName, keyof Words['app']['verdictMeanings']])[] = [
   ['meets', 'meets'],
@@ -17,7 +17,7 @@ export const MarkLegend = () => (
     {verdicts.map(([mark, word]) => (
       <div key={word}>
         <dt>
-          <Verdict name={mark} word={wordsOf('app').verdicts[word]} />
+          <MarkedWord name={mark} word={wordsOf('app').verdicts[word]} />
         </dt>
         <dd>{wordsOf('app').verdictMeanings[word]}</dd>
       </div>

@@ -3,7 +3,7 @@ import type { Role } from '../../../core/model/solid.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { Verdict } from '../Mark.tsx'
+import { MarkedWord } from '../../kit/Mark.tsx'
 import { answerWords } from './answerWords.ts'
 import { orderWords } from './orderWords.ts'
 import { sideWords } from './sideWords.ts'
@@ -19,7 +19,7 @@ const Asked = ({ result }: { result: PierResult }) => {
   const load = say(demand.uplift.value, 'force')
   return (
     <p className='title-note title-asked'>
-      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? wordsOf('app').answers.notBelow : wordsOf('app').answers.below)[kind]} />
+      <MarkedWord name={holds ? 'meets' : 'short'} word={(holds ? wordsOf('app').answers.notBelow : wordsOf('app').answers.below)[kind]} />
       <span>{wordsOf('app').answers.askedFor[kind](load)}</span>
     </p>
   )
@@ -38,7 +38,7 @@ const Uplift = () => {
       {uplift.allowable === null ? (
         <>
           <p className='title-value'>
-            <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} />
+            <MarkedWord name='unverified' word={wordsOf('app').verdicts.unverified} />
           </p>
           {uncounted.length > 0 && (
             <p className='title-note'>

@@ -1,6 +1,6 @@
 import type { Check } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
-import type { MarkName } from '../Mark.tsx'
+import type { MarkName } from '../../kit/Mark.tsx'
 import { rowOf } from './answerWords.ts'
 
 export { standingWords, zoneWords } from './answerWords.ts'

@@ -3,7 +3,7 @@ import { setPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, useResult } from '../../hooks/usePier.ts'
-import { type MarkName, Verdict } from '../Mark.tsx'
+import { type MarkName, MarkedWord } from '../../kit/Mark.tsx'
 import { showGroup } from '../inputs/showGroup.ts'
 import { ItemRows } from './ItemRows.tsx'
 import { markOf } from './values.ts'
@@ -42,7 +42,7 @@ const Meanings = () => (
         const word = wordsOf('drawing').verdicts[verdict]
         return (
           <div key={verdict}>
-            <dt>{mark ? <Verdict name={mark} word={word} /> : word}</dt>
+            <dt>{mark ? <MarkedWord name={mark} word={word} /> : word}</dt>
             <dd>{wordsOf('drawing').verdictMeanings[verdict]}</dd>
           </div>
         )
@@ -61,7 +61,7 @@ export const AgainstDrawing = () => {
   return (
     <>
       <p className='drawn-overall'>
-        <Verdict name={overallMark[callout.overall]} word={words.overall[callout.overall]} />
+        <MarkedWord name={overallMark[callout.overall]} word={words.overall[callout.overall]} />
       </p>
       <p className='quiet'>
         {words.checked(callout.checked)} {words.decides}

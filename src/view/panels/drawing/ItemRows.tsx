@@ -3,7 +3,7 @@ import type { CalloutItem } from '../../../core/model/calloutResult.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { Mark } from '../Mark.tsx'
+import { Mark } from '../../kit/Mark.tsx'
 import { SourceList } from '../answers/WorkedDetails.tsx'
 import { change, consequenceWords, differenceWords, markOf, valueWords, verifyWords, whyWords } from './values.ts'
 

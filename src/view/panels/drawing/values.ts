@@ -1,7 +1,7 @@
 import type { CalloutItem, CalloutValue, CalloutVerdict } from '../../../core/model/calloutResult.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
 import type { Say } from '../../hooks/useUnits.ts'
-import type { MarkName } from '../Mark.tsx'
+import type { MarkName } from '../../kit/Mark.tsx'
 
 /** The silhouette of each verdict. An item that is not on the drawing has none: nothing was held against it. */
 export const markOf: Readonly<Record<CalloutVerdict, MarkName | null>> = {

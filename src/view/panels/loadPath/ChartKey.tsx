@@ -1,5 +1,5 @@
 import { wordsOf } from '../../../words/index.ts'
-import { Verdict } from '../Mark.tsx'
+import { MarkedWord } from '../../kit/Mark.tsx'
 import type { ChainView, ChartLink } from './chainView.ts'
 import { linkMark } from './linkWords.ts'
 
@@ -11,7 +11,7 @@ export const ChartKey = ({ chain }: { chain: ChainView }) => {
     <ul className='chart-key'>
       {marks.map((mark) => (
         <li key={mark}>
-          <Verdict name={mark} word={wordsOf('app').verdicts[mark]} />
+          <MarkedWord name={mark} word={wordsOf('app').verdicts[mark]} />
         </li>
       ))}
     </ul>

@@ -1,7 +1,7 @@
 import { type Words, wordsOf } from '../../../words/index.ts'
 import type { Say } from '../../hooks/useUnits.ts'
 import { reasonWords } from '../answers/words.ts'
-import type { MarkName } from '../Mark.tsx'
+import type { MarkName } from '../../kit/Mark.tsx'
 import type { ChainView, ChartLink } from './chainView.ts'
 
 /** One word or a few about how a link stands; `tone` colours it as its mark. A quiet one is only spoken: the key of the chart shows it. */

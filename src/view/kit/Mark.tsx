@@ -1,5 +1,7 @@
+import type { VerdictMark } from '../../core/model/fact.ts'
+
 /** Silhouettes that differ, so that a verdict reads without colour. The word always stands beside it. */
-export type MarkName = 'meets' | 'short' | 'counted' | 'unverified' | 'unneeded' | 'judgement' | 'bound' | 'warning'
+export type MarkName = VerdictMark | 'warning'
 
 const shapes: Readonly<Record<MarkName, React.ReactNode>> = {
   meets: (
@@ -54,7 +56,7 @@ export const Mark = ({ name }: { name: MarkName }) => (
 )
 
 /** Shape and word together. */
-export const Verdict = ({ name, word }: { name: MarkName; word: string }) => (
+export const MarkedWord = ({ name, word }: { name: MarkName; word: string }) => (
   <span className={`verdict mark-${name}`}>
     <Mark name={name} />
     <span>{word}</span>
