@@ -7,7 +7,7 @@ import { isSameQuestion, questionOf, runStudy, stopStudy, sureStore } from '../.
 import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { answerWords, reasonWords } from '../answers/words.ts'
+import { answerWords, reasonWords } from '../../../facts/answerWords.ts'
 import { MarkedWord } from '../../kit/Mark.tsx'
 import { DotPlot, DotPlotNotes } from './DotPlot.tsx'
 import { LinkCounts } from './LinkCounts.tsx'
