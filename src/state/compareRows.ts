@@ -1,10 +1,12 @@
 import { claimsAbout } from '../core/derive/evidence.ts'
 import { deriveCost } from '../core/derive/life/deriveCost.ts'
-import type { Contact } from '../core/model/kind.ts'
+import { factsOf } from '../core/derive/report/report.ts'
+import { chainGroups, type Fact, type Figure } from '../core/model/fact.ts'
 import type { CostResult } from '../core/model/timeResult.ts'
-import type { PierResult, QuantityLine } from '../core/model/result.ts'
-import type { Check } from '../core/model/worked.ts'
-import type { QuantityKind } from '../core/units/quantity.ts'
+import type { PierResult } from '../core/model/result.ts'
+import type { Role } from '../core/model/solid.ts'
+import { type Newtons, newtons, type QuantityKind } from '../core/units/quantity.ts'
+import { factsAbout } from './facts.ts'
 import { moistureOf } from './moistureDerived.ts'
 import { lifeOf } from './timeDerived.ts'
 
@@ -45,20 +47,30 @@ export type CompareRow = Readonly<{
   isShown(results: readonly PierResult[]): boolean
 }>
 
-/** Links from the post down into the ground, as a pull travels. */
-export const chainGroups: readonly Check['group'][] = ['uplift-post', 'uplift-connection', 'uplift-concrete', 'uplift-soil']
-export const chainOfResult = ({ checks }: PierResult): readonly Check[] =>
-  chainGroups.flatMap((group) => checks.filter((check) => check.group === group && check.counted !== 'upper bound'))
+/** The whole load path, or the main answer of this name. */
+export function headlineOf(result: PierResult, id: string): Fact {
+  const found = factsOf(factsAbout(result), 'uplift', 'headline').find((one) => one.id === id)
+  if (!found) throw new Error(`headlineOf: none is called "${id}"`)
+  return found
+}
 
-/** What touches the wood below grade and over what area [m2], most first. */
-export const contactsOf = ({ exposure }: PierResult): readonly (readonly [Contact, number])[] =>
-  (Object.entries(exposure.area) as [Contact, number][]).filter(([, area]) => area > 1e-9).sort((a, b) => b[1] - a[1])
+/** Links that a pull may have to pass, from the post down into the ground, without bounds. */
+export const pullLinks = (result: PierResult): readonly Fact[] =>
+  factsOf(factsAbout(result), ...chainGroups).filter(({ link }) => link?.place !== 'bound')
 
-/** What is placed round the post and weighs something, but may not be counted. */
-export const uncountedMass = ({ quantities, checks, uplift }: PierResult): readonly QuantityLine[] => {
+/** What touches the wood below grade and over what area, most first. */
+export const touchesOf = (result: PierResult): readonly Figure[] =>
+  factsOf(factsAbout(result), 'exposure-area')
+    .flatMap(({ figures }) => figures)
+    .sort((a, b) => areaOf(b) - areaOf(a))
+const areaOf = ({ value }: Figure): number => (value.as === 'number' ? value.value : 0)
+
+const loose: ReadonlySet<Role | undefined> = new Set(['dry-mix', 'flowable-fill', 'granular', 'backfill'])
+/** Weight of what is placed round the post but may not be counted [N]. */
+export function uncountedWeight({ quantities, checks, uplift }: PierResult): Newtons {
   const soil = checks.find((check) => check.id === uplift.soil)
-  if (soil?.counted !== 'not counted') return []
-  return quantities.filter(({ role }) => role === 'dry-mix' || role === 'flowable-fill' || role === 'granular' || role === 'backfill')
+  const own = soil?.counted === 'not counted' ? quantities.filter(({ role }) => loose.has(role)) : []
+  return newtons(own.reduce((sum, { weight }) => sum + weight, 0))
 }
 
 /** What a pier costs over the years by the prices entered; null while none are. */
@@ -67,82 +79,79 @@ export const costOf = ({ spec }: PierResult): CostResult | null => deriveCost(sp
 const always = (): boolean => true
 /** Numbers that read alike are alike. */
 const rounded = (value: number | null): string => (value === null ? '-' : value.toPrecision(4))
-const headline = (id: string) => (result: PierResult) => {
-  const worked = result.headlines.find((one) => one.id === id)
-  if (!worked) throw new Error(`headline: none is called "${id}"`)
-  return { value: worked.value, quantity: worked.quantity }
-}
 
-const counted = (id: CompareRowId, better: CompareRow['better'], number: (result: PierResult) => RowNumber): CompareRow => ({
-  id,
+type Row = Omit<CompareRow, 'id'>
+const said = (trace: Row['trace'], isShown: Row['isShown'] = always): Row => ({ better: null, number: null, trace, isShown })
+const counted = (better: Row['better'], number: (result: PierResult) => RowNumber, isShown: Row['isShown'] = always): Row => ({
+  ...said((result) => rounded(number(result).value), isShown),
   better,
   number,
-  trace: (result) => rounded(number(result).value),
-  isShown: always,
 })
-const said = (id: CompareRowId, trace: (result: PierResult) => string, isShown: CompareRow['isShown'] = always): CompareRow => ({
-  id,
-  better: null,
-  number: null,
-  trace,
-  isShown,
-})
+const headline = (better: Row['better'], id: string): Row =>
+  counted(better, (result) => {
+    const { value } = headlineOf(result, id)
+    return value?.as === 'number' ? value : { value: null, quantity: 'force' }
+  })
+const drawn = (result: PierResult): readonly Fact[] => factsOf(factsAbout(result), 'drawing-item')
 
 const method = ({ spec }: PierResult): string =>
   `${spec.fill.kind} ${spec.support.kind === 'bracket' ? spec.support.bracket.kind : spec.support.kind}`
 
-const rows: Readonly<Record<CompareRowId, CompareRow>> = {
-  'holds-down': counted('holds-down', 'more', ({ uplift }) => ({ value: uplift.allowable, quantity: 'force' })),
-  'load-used': {
-    ...counted('load-used', 'less', ({ uplift }) => ({ value: uplift.ratio, quantity: 'ratio' })),
-    isShown: (results) => results.some(({ demand }) => demand.uplift !== null),
-  },
-  links: said('links', (result) =>
-    chainOfResult(result)
-      .map(({ id, counted: how, why }) => `${id} ${how} ${why}`)
+const rows: Readonly<Record<CompareRowId, Row>> = {
+  'holds-down': headline('more', 'uplift'),
+  'load-used': counted(
+    'less',
+    (result) => ({ value: headlineOf(result, 'uplift').ratio, quantity: 'ratio' }),
+    (results) => results.some(({ demand }) => demand.uplift !== null),
+  ),
+  links: said((result) =>
+    pullLinks(result)
+      .map(({ id, counted: how, reason }) => `${id} ${how} ${reason}`)
       .join(),
   ),
   drawing: said(
-    'drawing',
-    ({ callout }) => (callout === null ? '' : callout.items.map(({ id, verdict }) => `${id} ${verdict}`).join()),
-    (results) => results.some(({ callout }) => callout !== null && callout.checked > 0),
+    (result) =>
+      drawn(result)
+        .map(({ id, verdict }) => `${id} ${verdict}`)
+        .join(),
+    (results) => results.some((result) => drawn(result).length > 0),
   ),
-  hole: counted('hole', null, headline('hole-volume')),
-  mix: counted('mix', null, headline('mix-volume')),
-  weight: counted('weight', null, headline('pier-weight')),
-  wood: counted('wood', 'less', headline('wood-below-grade')),
-  touching: said('touching', (result) =>
-    contactsOf(result)
-      .map(([contact, area]) => `${contact} ${rounded(area)}`)
+  hole: headline(null, 'hole-volume'),
+  mix: headline(null, 'mix-volume'),
+  weight: headline(null, 'pier-weight'),
+  wood: headline('less', 'wood-below-grade'),
+  touching: said((result) =>
+    touchesOf(result)
+      .map((touch) => `${touch.id} ${rounded(areaOf(touch))}`)
       .join(),
   ),
-  wet: said('wet', ({ spec }) =>
+  wet: said(({ spec }) =>
     moistureOf(spec)
       .shares.map(({ wetness, share }) => `${wetness} ${rounded(share)}`)
       .join(),
   ),
-  life: said('life', ({ spec }) => {
+  life: said(({ spec }) => {
     const { estimated } = lifeOf(spec)
     return estimated ? `${rounded(estimated.low)} ${rounded(estimated.high)}` : '-'
   }),
-  inspect: said('inspect', method),
-  replace: said('replace', method),
-  cost: said('cost', (result) => {
+  inspect: said(method),
+  replace: said(method),
+  cost: said((result) => {
     const cost = costOf(result)
     return cost?.present ? `${rounded(cost.present.low)} ${rounded(cost.present.high)}` : (cost?.lacks.join() ?? 'costs')
   }),
-  sides: said('sides', method),
-  evidence: said('evidence', (result) =>
+  sides: said(method),
+  evidence: said((result) =>
     claimsAbout(result)
       .map(({ id }) => id)
       .join(),
   ),
-  ask: said('ask', method),
+  ask: said(method),
 }
+const all: readonly CompareRow[] = compareRowIds.map((id) => ({ id, ...rows[id] }))
 
 /** The rows that these piers have, in their fixed order: how it holds, what the drawing asks, what goes in, wood, then what people ask. */
-export const rowsFor = (results: readonly PierResult[]): readonly CompareRow[] =>
-  compareRowIds.map((id) => rows[id]).filter((row) => row.isShown(results))
+export const rowsFor = (results: readonly PierResult[]): readonly CompareRow[] => all.filter((row) => row.isShown(results))
 
 /** How many different things a row says of these piers. */
 export const voices = (row: CompareRow, results: readonly PierResult[]): number => new Set(results.map((result) => row.trace(result))).size

@@ -24,9 +24,10 @@ const tiers: readonly (readonly [folder: string, mayImport: readonly string[]])[
   ['src/core/uncertainty', ['src/core/']],
   ['src/words', []],
   ['src/state', ['src/core/']],
-  ['src/export', ['src/core/', 'src/words/']],
+  ['src/facts', ['src/core/', 'src/words/']],
+  ['src/export', ['src/core/', 'src/words/', 'src/facts/']],
   ['src/cli', ['src/core/', 'src/words/', 'src/export/']],
-  ['src/view', ['src/core/', 'src/state/', 'src/words/', 'src/export/']],
+  ['src/view', ['src/core/', 'src/state/', 'src/words/', 'src/facts/', 'src/export/']],
 ]
 /** Types alone may be read against the arrows, from these. */
 const typesMayComeFrom: Readonly<Record<string, readonly string[]>> = {

@@ -37,7 +37,7 @@ for (const size of [
     await expect(answers.getByText(texts.why['hole-narrower'])).toBeVisible()
     const item = answers.getByRole('button', { name: new RegExp(`^${texts.items.diameter}`) })
     await item.focus()
-    const lit = await app.page.evaluate(() => document.querySelector('.drawn-item[data-lit]')?.getAttribute('data-verdict'))
+    const lit = await app.page.evaluate(() => document.querySelector('.drawn .fact[data-lit]')?.getAttribute('data-verdict'))
     expect(lit).toBe('falls short')
     await toInputs()
     await app.enter(field('hole.diameter'), '22 in')

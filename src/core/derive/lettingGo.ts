@@ -72,8 +72,8 @@ export function lettingGo(result: PierResult, link: string): LettingGo | null {
 }
 
 /** The yield mode with the least value among those that a check shows: 'Im', 'Is', 'IIIs' or 'IV'; null without any. */
-export function leastYieldMode(check: Check): string | null {
-  const modes = check.worked.filter((one) => one.id.startsWith('yield-mode-'))
+export function leastYieldMode({ worked }: Pick<Check, 'worked'>): string | null {
+  const modes = worked.filter((one) => one.id.startsWith('yield-mode-'))
   const least = modes.reduce<(typeof modes)[number] | null>((best, one) => (best === null || one.value < best.value ? one : best), null)
   return least?.id.slice('yield-mode-'.length) ?? null
 }

@@ -41,7 +41,7 @@ export type Verdict =
   | Exclude<Check['counted'], 'not counted'>
 
 /** The shape that a verdict is told by, besides its word. */
-export type Mark = 'meets' | 'short' | 'counted' | 'unverified' | 'unneeded' | 'judgement' | 'bound'
+export type VerdictMark = 'meets' | 'short' | 'counted' | 'unverified' | 'unneeded' | 'judgement' | 'bound'
 
 /** One further figure of a fact: a weight beside a volume, a length of what touches the wood, what a difference does. A key of words. */
 export type Figure = Readonly<{ id: string; value: FactValue }>

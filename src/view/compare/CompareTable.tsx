@@ -9,7 +9,7 @@ import { fieldLabel, issueText } from '../panels/issueText.ts'
 import { cells } from './cells.tsx'
 import { Changed, End } from './Ends.tsx'
 import { pierTitle } from './pierName.ts'
-import { valueWords } from './valueWords.ts'
+import { settingWords } from './settingWords.ts'
 
 /** A column of the table: a pier, and its place among all that are compared. */
 export type Shown = Readonly<{ compared: ComparedPier; place: number }>
@@ -66,13 +66,13 @@ const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
           <span className='spoken'>{words.table.hasNone}</span>
         </span>
       )
-    if (!found.differs) return <span>{valueWords(row.path, found, say)}</span>
+    if (!found.differs) return <span>{settingWords(row.path, found, say)}</span>
     return (
       <>
         <span className='cmp-new'>
-          <Changed /> {valueWords(row.path, found, say)}
+          <Changed /> {settingWords(row.path, found, say)}
         </span>
-        <span className='cmp-small'>{words.table.instead(valueWords(row.path, first, say))}</span>
+        <span className='cmp-small'>{words.table.instead(settingWords(row.path, first, say))}</span>
       </>
     )
   }

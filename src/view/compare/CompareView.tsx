@@ -27,7 +27,6 @@ const ComparedPrint = lazyPage(
     'compare',
     'drawing',
     'glossary',
-    'loadPath',
     'looking',
     'materials',
     'moisture',
@@ -38,7 +37,6 @@ const ComparedPrint = lazyPage(
     'takeAlong',
     'terms',
     'time',
-    'verifiable',
   ],
 )
 

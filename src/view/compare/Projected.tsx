@@ -1,11 +1,14 @@
+import { factsOf } from '../../core/derive/report/report.ts'
 import type { PierResult } from '../../core/model/result.ts'
+import { contactWords, verdictWords } from '../../facts/said.ts'
 import { compareStore } from '../../state/compare.ts'
 import { project } from '../../state/compareActions.ts'
-import { chainOfResult, type CompareRow, contactsOf, extremesOf } from '../../state/compareRows.ts'
+import { type CompareRow, extremesOf, pullLinks, touchesOf } from '../../state/compareRows.ts'
+import { factsAbout } from '../../state/facts.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
-import { Verdict } from '../panels/Mark.tsx'
+import { MarkedWord } from '../kit/Mark.tsx'
 import type { Shown } from './CompareTable.tsx'
 import { End } from './Ends.tsx'
 import { pierName } from './pierName.ts'
@@ -21,18 +24,18 @@ const Short = ({ row, result }: Readonly<{ row: CompareRow; result: PierResult |
   if (result === null) return words.column.cannot
   if (row.number) {
     const { value, quantity } = row.number(result)
-    return value === null ? <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} /> : say(value, quantity)
+    return value === null ? <MarkedWord name='unverified' word={wordsOf('app').verdicts.unverified} /> : say(value, quantity)
   }
   if (row.id === 'links') {
-    const links = chainOfResult(result)
+    const links = pullLinks(result)
     return words.projector.links(links.filter(({ counted }) => counted === 'counted').length, links.length)
   }
   if (row.id === 'touching') {
-    const [most] = contactsOf(result)
-    return most ? wordsOf('materials').contacts[most[0]] : words.table.noWood
+    const [most] = touchesOf(result)
+    return most ? contactWords(most.id) : words.table.noWood
   }
-  const overall = result.callout?.overall
-  return overall ? wordsOf('drawing').overall[overall] : words.table.noDrawing
+  const [whole] = factsOf(factsAbout(result), 'drawing')
+  return whole ? verdictWords(whole) : words.table.noDrawing
 }
 
 type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[]; rows: readonly CompareRow[]; at: number }>

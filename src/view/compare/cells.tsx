@@ -1,12 +1,10 @@
 import type { ComponentType } from 'react'
-import type { PierResult } from '../../core/model/result.ts'
 import type { CompareRowId } from '../../state/compareRows.ts'
-import { HoldsDown, Hole, LoadUsed, Mix, Weight, Wood } from './NumberCells.tsx'
-import { Cost, Life, Wet } from './YearCells.tsx'
-import { Ask, Drawing, Evidence, Inspect, Links, Replace, Sides, Touching } from './WordCells.tsx'
+import { type CellProps, Drawing, HoldsDown, Hole, Links, LoadUsed, Mix, Touching, Weight, Wood } from './factCells.tsx'
+import { Ask, Cost, Evidence, Inspect, Life, Replace, Sides, Wet } from './tradeCells.tsx'
 
 /** What stands in each row for one pier. */
-export const cells: Readonly<Record<CompareRowId, ComponentType<Readonly<{ result: PierResult }>>>> = {
+export const cells: Readonly<Record<CompareRowId, ComponentType<CellProps>>> = {
   'holds-down': HoldsDown,
   'load-used': LoadUsed,
   links: Links,
@@ -25,3 +23,6 @@ export const cells: Readonly<Record<CompareRowId, ComponentType<Readonly<{ resul
   evidence: Evidence,
   ask: Ask,
 }
+
+/** Rows of which every cell is known from the trade alone. */
+export const isPractice = (id: CompareRowId): boolean => id === 'inspect' || id === 'replace'

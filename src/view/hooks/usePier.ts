@@ -1,8 +1,10 @@
 import { useStore } from 'zustand'
+import type { Fact } from '../../core/model/fact.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
 import type { AppState } from '../../state/appState.ts'
 import { meantSpec, shownResult, shownSpec } from '../../state/derived.ts'
+import { factsAbout } from '../../state/facts.ts'
 import { isLooking } from '../../state/actions/look.ts'
 import { pierStore } from '../../state/store.ts'
 
@@ -14,6 +16,8 @@ export const useSpec = (): PierSpec => usePier(meantSpec)
 /** The pier on show, with the mistakes that are made on it. */
 export const useShownSpec = (): PierSpec => usePier(shownSpec)
 export const useResult = (): PierResult => usePier(shownResult)
+/** Everything that is said of it. */
+export const useFacts = (): readonly Fact[] => factsAbout(useResult())
 
 /** Is the pier on show only looked at? Then nothing of it can be changed. */
 export const useIsLooking = (): boolean => usePier(isLooking)

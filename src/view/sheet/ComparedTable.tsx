@@ -6,11 +6,12 @@ import { type CompareRow, rowsFor, voices } from '../../state/compareRows.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
 import { pierName } from '../compare/pierName.ts'
-import { valueWords } from '../compare/valueWords.ts'
-import { type Say, useUnits } from '../hooks/useUnits.ts'
-import { StandingMark } from '../panels/answers/StandingMark.tsx'
+import { settingWords } from '../compare/settingWords.ts'
+import type { Say } from '../../core/units/reader.ts'
+import { useUnits } from '../hooks/useUnits.ts'
+import { StandingMark } from '../kit/Mark.tsx'
 import { fieldLabel, issueText } from '../panels/issueText.ts'
-import { isPractice, paperCells } from './comparedCells.tsx'
+import { cells, isPractice } from '../compare/cells.tsx'
 import { CodeWords, OneCode } from './Code.tsx'
 import { Drawn } from './Drawn.tsx'
 import { shortened } from './shortened.ts'
@@ -136,7 +137,7 @@ const Claims = ({ piers }: Readonly<{ piers: Piers }>) => {
 }
 
 const resultRow = (row: CompareRow, piers: Piers): ReactNode => {
-  const Cell = paperCells[row.id]
+  const Cell = cells[row.id]
   const results = piers.flatMap(({ pier }) => pier?.result ?? [])
   const [first] = results
   const isAlike = results.length === piers.length && voices(row, results) === 1
@@ -151,10 +152,10 @@ const resultRow = (row: CompareRow, piers: Piers): ReactNode => {
         </td>
       ) : isAlike && first ? (
         <td colSpan={piers.length} className='paper-alike'>
-          <span className='paper-quiet'>{wordsOf('sheet').alike}</span> <Cell result={first} />
+          <span className='paper-quiet'>{wordsOf('sheet').alike}</span> <Cell result={first} as='paper' />
         </td>
       ) : (
-        piers.map((compared) => <td key={compared.pick}>{compared.pier ? <Cell result={compared.pier.result} /> : '–'}</td>)
+        piers.map((compared) => <td key={compared.pick}>{compared.pier ? <Cell result={compared.pier.result} as='paper' /> : '–'}</td>)
       )}
     </tr>
   )
@@ -181,7 +182,7 @@ const inputRow = (row: InputRow, piers: Piers, say: Say): ReactNode => {
       <th scope='row'>{fieldLabel(row.path)}</th>
       {piers.map((compared) => {
         const cell = row.cells[built.indexOf(compared)]
-        const said = cell ? valueWords(row.path, cell, say) : '–'
+        const said = cell ? settingWords(row.path, cell, say) : '–'
         return <td key={compared.pick}>{cell?.differs ? <b>{said}</b> : said}</td>
       })}
     </tr>

@@ -10,7 +10,6 @@ const SheetView = lazyPage(
     'compare',
     'drawing',
     'glossary',
-    'loadPath',
     'looking',
     'materials',
     'moisture',
@@ -21,7 +20,6 @@ const SheetView = lazyPage(
     'takeAlong',
     'terms',
     'time',
-    'verifiable',
   ],
 )
 

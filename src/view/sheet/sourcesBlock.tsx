@@ -1,7 +1,7 @@
 import type { PierResult } from '../../core/model/result.ts'
 import { sources } from '../../core/engineering/sources.ts'
 import { wordsOf } from '../../words/index.ts'
-import { standingWords } from '../panels/answers/answerWords.ts'
+import { standingWords } from '../../facts/firstWords.ts'
 import { Block } from './blocks.tsx'
 
 /** Every source that a number of these piers rests on, with its edition, place and how well it was checked. */

@@ -1,5 +1,5 @@
 import { wordsOf } from '../../words/index.ts'
-import { Mark } from '../panels/Mark.tsx'
+import { Mark } from '../kit/Mark.tsx'
 import { useShelf } from './useShelf.ts'
 
 /** Another tab saved or deleted this pier. Every way on keeps both. */

@@ -2,7 +2,7 @@ import { wordsOf } from '../../words/index.ts'
 import { pierStore } from '../../state/store.ts'
 import { saveJobFile } from '../app/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
-import { Mark } from '../panels/Mark.tsx'
+import { Mark } from '../kit/Mark.tsx'
 import { useShelf, useShelfState } from './useShelf.ts'
 import { nameWords, shelfIssue } from './words.ts'
 

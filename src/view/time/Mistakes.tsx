@@ -7,7 +7,8 @@ import { worseChecks } from '../../state/worseChecks.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
-import { type Say, useUnits } from '../hooks/useUnits.ts'
+import type { Say } from '../../core/units/reader.ts'
+import { useUnits } from '../hooks/useUnits.ts'
 
 type Change = Readonly<{ label: string; right: string; wrong: string }>
 

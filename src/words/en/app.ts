@@ -76,8 +76,8 @@ export const app = {
   verdicts: {
     meets: 'Not below what is asked',
     short: 'Falls short',
-    asAsked: 'As asked',
-    notAsAsked: 'Not as asked',
+    'as asked': 'As asked',
+    'not as asked': 'Not as asked',
     counted: 'Counted',
     judgement: "Engineer's judgement",
     bound: 'Upper bound, not counted',
@@ -116,7 +116,6 @@ export const app = {
     governs: 'Governs',
     whyNot: 'Why not:',
     whyCounted: 'Why:',
-    needs: (least: string): string => `needs ${least}`,
     sources: 'Sources',
     inputs: 'What went in',
     part: 'Part',

@@ -82,7 +82,6 @@ export const compare = {
     open: 'While the hole is open',
     closed: 'After it is filled',
     noWood: 'No wood below grade',
-    links: { counted: 'counted', judged: "engineer's judgement", uncounted: "can't be verified" },
     noDrawing: 'No drawing is entered',
     noTime: 'How long it takes: not found.',
     noLife: 'No range: no row of evidence speaks of this wood in this place.',

@@ -63,7 +63,6 @@ export const sheet = {
   wood: { title: 'Wood below grade', none: 'No wood is below grade.' },
   order: { title: 'To order, extra included', other: 'In the hole' },
   depths: 'Depth of what bears',
-  checks: { title: 'Other checks', check: 'Check', asked: 'Asked', there: 'There', ratio: 'Ratio' },
   ask: 'Ask the builder',
   askNote: 'Chosen from what is set above.',
   day: {

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { fillKinds } from '../../../src/core/kinds/index.ts'
+import type { Fact } from '../../../src/core/model/fact.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setChoice, setField, setPart } from '../../../src/core/spec/edit.ts'
 import { setJudgement } from '../../../src/core/spec/judgement.ts'
 import { fromSI, toSI } from '../../../src/core/units/factors.ts'
-import { chainView } from '../../../src/view/panels/loadPath/chainView.ts'
+import { chainOf, holdsOf, isNeeded, linksOf } from '../../../src/core/derive/report/chain.ts'
+import { report } from '../../../src/core/derive/report/report.ts'
 import { chartScale, isBroken, shareOf } from '../../../src/view/panels/loadPath/chartScale.ts'
 import { linkOfPart } from '../../../src/view/panels/loadPath/linkOfPart.ts'
 import { close } from '../../close.ts'
@@ -18,7 +20,9 @@ const edited = (...edits: readonly Edit[]): PierDocument =>
     if (!next.ok) throw new Error(JSON.stringify(next.issues))
     return next.value
   }, defaultDocument)
-const view = (...edits: readonly Edit[]) => chainView(derivePier(edited(...edits).spec))
+const chainIn = (document: PierDocument) => chainOf(report(derivePier(document.spec)))
+const view = (...edits: readonly Edit[]) => chainIn(edited(...edits))
+const placesOf = (links: readonly Fact[]) => links.map(({ link }) => link?.place ?? 'nowhere')
 const bell: Edit = (d) => setPart(d, 'hole.bell', true)
 const loads: Edit = (d) => setPart(d, 'loads.entered', true)
 const boring: Edit = (d) => setField(d, 'site.blows', '15', 'us')
@@ -31,34 +35,32 @@ describe('[P3] the load path as the chart shows it', () => {
     const { groups } = view(bell, boring, shallowFrost)
     expect(groups.map(({ group }) => group)).toEqual(['uplift-post', 'uplift-connection', 'uplift-concrete', 'uplift-soil'])
     const ground = groups.at(-1)?.links ?? []
-    expect(ground.filter((link) => link.place === 'needed')).toHaveLength(1)
+    expect(ground.filter(isNeeded)).toHaveLength(1)
     expect(ground.length).toBeGreaterThanOrEqual(5)
-    expect(ground.map((link) => link.place)).toEqual([...ground.map((link) => link.place)].sort((a, b) => order(a) - order(b)))
-    const spare = ground.filter((link) => link.place === 'spare').map((link) => link.holds ?? Number.NaN)
+    expect(placesOf(ground)).toEqual(placesOf(ground).sort((a, b) => order(a) - order(b)))
+    const spare = ground.filter(({ link }) => link?.place === 'spare').map((link) => holdsOf(link) ?? Number.NaN)
     expect(spare).toEqual([...spare].sort((a, b) => a - b))
-    expect(ground.at(-1)).toMatchObject({ place: 'bound', governs: false })
+    expect(ground.at(-1)?.link).toEqual({ place: 'bound', governs: false })
   })
 
   it('marks the one link that governs, which holds no more than any other', () => {
     const chain = view(loads)
-    const needed = chain.groups.flatMap(({ links }) => links).filter((link) => link.place === 'needed')
-    const governing = needed.filter((link) => link.governs)
+    const needed = linksOf(chain).filter(isNeeded)
+    const governing = needed.filter(({ link }) => link?.governs)
     expect(governing).toHaveLength(1)
-    for (const link of needed) expect(link.holds ?? Number.NaN).toBeGreaterThanOrEqual(governing[0]?.holds ?? Number.NaN)
-    expect(chain.allowable).toBe(governing[0]?.holds)
+    const least = governing[0] ? holdsOf(governing[0]) : null
+    for (const link of needed) expect(holdsOf(link) ?? Number.NaN).toBeGreaterThanOrEqual(least ?? Number.NaN)
+    expect(chain.holds).toBe(least)
+    expect(chain.whole.restsOn).toEqual(governing.map(({ id }) => id))
   })
 
   it('says which links fall short of the load, and only those', () => {
     const heavy = view(loads, (d) => setField(d, 'loads.entered.uplift', '5000 lb', 'us'))
-    const links = heavy.groups.flatMap((group) => group.links)
-    const short = links.filter((link) => link.isShort)
+    const links = linksOf(heavy)
+    const short = links.filter(isShort)
     expect(short.length).toBeGreaterThan(0)
-    for (const link of links) expect(link.isShort).toBe(link.place === 'needed' && (link.holds ?? Number.POSITIVE_INFINITY) < pounds(5000))
-    expect(
-      view(loads)
-        .groups.flatMap((group) => group.links)
-        .some((link) => link.isShort),
-    ).toBe(false)
+    for (const link of links) expect(isShort(link)).toBe(isNeeded(link) && (holdsOf(link) ?? Number.POSITIVE_INFINITY) < pounds(5000))
+    expect(linksOf(view(loads)).some(isShort)).toBe(false)
   })
 
   it.each(fillKinds.filter((kind) => kind.counting.connection.counted === 'not counted').map((kind) => kind.id))(
@@ -69,11 +71,12 @@ describe('[P3] the load path as the chart shows it', () => {
         loads,
         (d) => setField(d, 'loads.entered.uplift', '40000 lb', 'us'),
       )
-      expect(chain).toMatchObject({ allowable: null, ratio: null, governing: null })
-      expect(chain.uncounted.length).toBeGreaterThan(0)
-      const links = chain.groups.flatMap((group) => group.links)
-      expect(links.some((link) => link.isShort || link.governs)).toBe(false)
-      for (const link of links) expect(link.holds === null).toBe(link.check.counted === 'not counted')
+      expect(chain).toMatchObject({ holds: null, whole: { value: null, ratio: null } })
+      const links = linksOf(chain)
+      expect(links.some((link) => isShort(link) || link.link?.governs)).toBe(false)
+      for (const link of links) expect(holdsOf(link) === null).toBe(link.counted === 'not counted')
+      expect(chain.whole.restsOn.length).toBeGreaterThan(0)
+      for (const id of chain.whole.restsOn) expect(links.find((link) => link.id === id)?.counted).toBe('not counted')
     },
   )
 
@@ -81,12 +84,13 @@ describe('[P3] the load path as the chart shows it', () => {
     const document = edited(bell)
     const judged = setJudgement(document, 'cone-over-ledge', 'The county engineer saw the boring')
     if (!judged.ok) throw new Error('refused')
-    const ground = chainView(derivePier(judged.value.spec)).groups.at(-1)?.links ?? []
-    expect(ground[0]).toMatchObject({ place: 'needed', check: { id: 'cone-over-ledge' } })
-    expect(ground.find((link) => link.check.id === 'friction-and-weight')?.place).toBe('spare')
+    const ground = chainIn(judged.value).groups.at(-1)?.links ?? []
+    expect(ground[0]).toMatchObject({ id: 'cone-over-ledge', link: { place: 'needed' } })
+    expect(ground.find((link) => link.id === 'friction-and-weight')?.link?.place).toBe('spare')
   })
 })
 
+const isShort = ({ verdict }: Fact): boolean => verdict === 'falls short'
 const order = (place: string): number => ['needed', 'spare', 'bound'].indexOf(place)
 
 describe('[P3] one scale for every bar', () => {

@@ -8,10 +8,8 @@ import { formatText } from '../../../src/core/units/format.ts'
 import { linkTo } from '../../../src/state/storage/address.ts'
 import { derived } from '../../../src/state/derived.ts'
 import { sheet } from '../../../src/words/en/sheet.ts'
-import { Depths, MainNumbers, OnTheDay, Quantities, Questions, Wood } from '../../../src/view/sheet/blocks.tsx'
-import { OtherChecks } from '../../../src/view/sheet/checkBlocks.tsx'
-import { AgainstDrawing } from '../../../src/view/sheet/DrawingBlock.tsx'
-import { LoadPath } from '../../../src/view/sheet/PathBlock.tsx'
+import { OnTheDay, Questions } from '../../../src/view/sheet/blocks.tsx'
+import { AgainstDrawing, LoadPath, MainNumbers, OtherChecks, Quantities, Wood } from '../../../src/view/sheet/factBlocks.tsx'
 import { isLocal, qrPath } from '../../../src/view/sheet/qr.ts'
 import { fewestQuestions, questionsFor } from '../../../src/view/sheet/questions.ts'
 import { Sources } from '../../../src/view/sheet/sourcesBlock.tsx'
@@ -40,7 +38,6 @@ describe.each(fillKinds.map(({ id }) => id))('the sheet of %s', (kind) => {
         <Quantities result={result} />
         <Wood result={result} />
         <OtherChecks result={result} />
-        <Depths result={result} />
         <OnTheDay result={result} />
         <Questions results={[result]} />
         <Sources results={[result]} />

@@ -43,10 +43,3 @@ export function sayTheSame(facts: readonly Fact[]): boolean {
     return Math.max(...found) - Math.min(...found) < close
   })
 }
-
-const places = { needed: 0, spare: 1, bound: 2 } as const
-const placeOf = ({ link }: Fact): number => places[link?.place ?? 'needed']
-const holdsOf = ({ value }: Fact): number => (value?.as === 'number' ? value.value : 0)
-
-/** Links that the pull must pass first, then ways to count the ground that are not in use, least first, then bounds. */
-export const byPlace = (a: Fact, b: Fact): number => placeOf(a) - placeOf(b) || (a.link?.place === 'spare' ? holdsOf(a) - holdsOf(b) : 0)

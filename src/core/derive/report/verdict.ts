@@ -1,7 +1,7 @@
-import type { Mark, Verdict } from '../../model/fact.ts'
+import type { Verdict, VerdictMark } from '../../model/fact.ts'
 import type { Check } from '../../model/worked.ts'
 
-const marks: Readonly<Record<Verdict, Mark | null>> = {
+const marks: Readonly<Record<Verdict, VerdictMark | null>> = {
   meets: 'meets',
   'as asked': 'meets',
   'condition met': 'meets',
@@ -20,7 +20,7 @@ const marks: Readonly<Record<Verdict, Mark | null>> = {
 }
 
 /** The shape of a verdict; null where nothing was held against anything. */
-export const markOf = (verdict: Verdict | null): Mark | null => verdict && marks[verdict]
+export const markOf = (verdict: Verdict | null): VerdictMark | null => verdict && marks[verdict]
 
 /** How a number counts, whatever it is held against. */
 export const countingVerdict = (counted: Check['counted']): Verdict => (counted === 'not counted' ? "can't be verified" : counted)

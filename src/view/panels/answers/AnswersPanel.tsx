@@ -1,23 +1,25 @@
 import { type ReactNode, Suspense } from 'react'
 import { wordsOf } from '../../../words/index.ts'
-import { usePier, useResult } from '../../hooks/usePier.ts'
+import { useFacts, usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
 import { LoadPath } from '../loadPath/LoadPath.tsx'
-import { Mark } from '../Mark.tsx'
+import { Mark } from '../../kit/Mark.tsx'
 import { SureSection } from '../sure/SureSection.tsx'
 import { YearsSections } from '../years/YearsSections.tsx'
-import { DepthTable } from './DepthTable.tsx'
+import { otherGroups } from '../../../core/model/fact.ts'
+import { depthPairs } from '../../../facts/said.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { Pairs } from '../../kit/FactTable.tsx'
 import { MarkLegend } from './MarkLegend.tsx'
-import { Glossary } from './Glossary.tsx'
 import { MethodNotes } from './MethodNotes.tsx'
-import { OtherChecks } from './OtherChecks.tsx'
+import { CheckTable } from './HeldFacts.tsx'
 import { Quantities } from './Quantities.tsx'
 import { WoodAndWater } from './WoodAndWater.tsx'
 import { lazyPage } from '../../lazyPage.ts'
 
 const AgainstDrawing = lazyPage(
   () => import('../drawing/AgainstDrawing.tsx').then((module) => module.AgainstDrawing),
-  ['answers', 'drawing', 'glossary', 'reasons', 'terms'],
+  ['answers', 'drawing', 'glossary', 'materials', 'reasons', 'terms'],
 )
 
 const Section = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
@@ -58,6 +60,18 @@ const IssueList = () => {
   )
 }
 
+/** Depth of what bears, at the three places that rules measure from. */
+const Depths = () => {
+  const pairs = depthPairs(useFacts(), useUnits())
+  const { depthLevel, depthNote } = wordsOf('app').answers
+  return (
+    <>
+      <Pairs of={pairs} />
+      <p className='quiet'>{pairs.length === 1 ? depthLevel : depthNote}</p>
+    </>
+  )
+}
+
 /** The answers below the title block: each can be opened down to its formula and its source. */
 export const AnswersPanel = () => {
   const { sections } = wordsOf('app').answers
@@ -76,10 +90,10 @@ export const AnswersPanel = () => {
       </Section>
       <YearsSections />
       <Section {...sections.depths}>
-        <DepthTable />
+        <Depths />
       </Section>
       <Section {...sections.checks}>
-        <OtherChecks />
+        <CheckTable groups={otherGroups} />
       </Section>
       <Section title={wordsOf('drawing').title} help={wordsOf('drawing').help}>
         <Suspense>
@@ -94,7 +108,7 @@ export const AnswersPanel = () => {
         <MarkLegend />
       </Folded>
       <Folded {...sections.words}>
-        <Glossary />
+        <Pairs as='marks' of={Object.entries(wordsOf('glossary'))} />
       </Folded>
     </section>
   )

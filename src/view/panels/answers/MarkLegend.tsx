@@ -1,37 +1,28 @@
+import type { VerdictMark } from '../../../core/model/fact.ts'
 import { standings } from '../../../core/model/worked.ts'
-import { type Words, wordsOf } from '../../../words/index.ts'
-import { type MarkName, Verdict } from '../Mark.tsx'
-
-const verdicts: readonly (readonly [MarkName, keyof Words['app']['verdictMeanings']])[] = [
-  ['meets', 'meets'],
-  ['short', 'short'],
-  ['counted', 'counted'],
-  ['judgement', 'judgement'],
-  ['bound', 'bound'],
-  ['unverified', 'unverified'],
-]
+import { wordsOf } from '../../../words/index.ts'
+import { Pairs } from '../../kit/FactTable.tsx'
+import { MarkedWord } from '../../kit/Mark.tsx'
 
 /** Every mark with its meaning, so that no fact hides behind a mark. */
-export const MarkLegend = () => (
-  <dl className='marks'>
-    {verdicts.map(([mark, word]) => (
-      <div key={word}>
-        <dt>
-          <Verdict name={mark} word={wordsOf('app').verdicts[word]} />
-        </dt>
-        <dd>{wordsOf('app').verdictMeanings[word]}</dd>
-      </div>
-    ))}
-    {standings.map((standing) => {
-      const { mark, meaning } = wordsOf('standings')[standing]
-      return mark === null ? null : (
-        <div key={standing}>
-          <dt>
-            <span aria-hidden='true'>†</span> {mark}
-          </dt>
-          <dd>{meaning}</dd>
-        </div>
-      )
-    })}
-  </dl>
-)
+export const MarkLegend = () => {
+  const { verdicts, verdictMeanings } = wordsOf('app')
+  const meanings = Object.entries(verdictMeanings) as [keyof typeof verdictMeanings & VerdictMark, string][]
+  return (
+    <Pairs
+      as='marks'
+      of={[
+        ...meanings.map(([mark, meaning]) => [<MarkedWord key={mark} name={mark} word={verdicts[mark]} />, meaning] as const),
+        ...standings.flatMap((standing) => {
+          const { mark, meaning } = wordsOf('standings')[standing]
+          const name = (
+            <>
+              <span aria-hidden='true'>†</span> {mark}
+            </>
+          )
+          return mark === null ? [] : [[name, meaning] as const]
+        }),
+      ]}
+    />
+  )
+}

@@ -1,8 +1,9 @@
-import { bracketKind, fillKind } from '../../../core/kinds/index.ts'
+import { fillKind } from '../../../core/kinds/index.ts'
+import { wordIn } from '../../../facts/firstWords.ts'
+import { bracketOf, cautionsOf } from '../../../facts/practiceWords.ts'
 import type { KindText } from '../../../words/en/fills.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
-import { cautionWords } from './words.ts'
 import { SourceList } from './WorkedDetails.tsx'
 
 const TwoSides = ({ words }: { words: KindText }) => (
@@ -19,15 +20,12 @@ const TwoSides = ({ words }: { words: KindText }) => (
   </>
 )
 
-const stepWords = (key: string): string =>
-  (Object.hasOwn(wordsOf('steps'), key) ? (wordsOf('steps') as Readonly<Record<string, string>>)[key] : undefined) ?? key
-
 /** The method in use: what it is, what speaks for and against it, how it is built, what goes wrong. */
 export const MethodNotes = () => {
-  const { fill, support } = useSpec()
-  const kind = fillKind(fill.kind)
-  const bracket = support.kind === 'bracket' ? bracketKind(support.bracket.kind) : null
-  const cautions = [...new Set([...kind.cautions, ...(bracket?.cautions ?? [])])]
+  const spec = useSpec()
+  const kind = fillKind(spec.fill.kind)
+  const bracket = bracketOf(spec)
+  const cautions = cautionsOf(spec)
   return (
     <>
       <TwoSides words={wordsOf('fills')[kind.id]} />
@@ -39,8 +37,8 @@ export const MethodNotes = () => {
       )}
       {cautions.length > 0 && (
         <ul className='bullets'>
-          {cautions.map((key) => (
-            <li key={key}>{cautionWords(key)}</li>
+          {cautions.map((caution) => (
+            <li key={caution}>{caution}</li>
           ))}
         </ul>
       )}
@@ -50,7 +48,7 @@ export const MethodNotes = () => {
         </summary>
         <ol className='steps'>
           {kind.steps.map((step) => (
-            <li key={step}>{stepWords(step)}</li>
+            <li key={step}>{wordIn(wordsOf('steps'), step)}</li>
           ))}
         </ol>
       </details>

@@ -1,99 +1,90 @@
-import type { PierResult } from '../../../core/model/result.ts'
+import { factsOf } from '../../../core/derive/report/report.ts'
+import type { Fact } from '../../../core/model/fact.ts'
 import type { Role } from '../../../core/model/solid.ts'
+import { headlineWords, mostWoodWords, numberOf, waysWords } from '../../../facts/firstWords.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useResult } from '../../hooks/usePier.ts'
+import { useFacts } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { Verdict } from '../Mark.tsx'
-import { answerWords } from './answerWords.ts'
-import { orderWords } from './orderWords.ts'
-import { sideWords } from './sideWords.ts'
-import { StandingMark } from './StandingMark.tsx'
+import { MarkedWord, StandingMark } from '../../kit/Mark.tsx'
+
+const labels = (ids: readonly string[]): string => ids.map((id) => headlineWords(id).label).join(', ')
 
 /** What is asked of it, and whether it holds that: only where the load path has a number. */
-const Asked = ({ result }: { result: PierResult }) => {
+const Asked = ({ uplift: { verdict, ratio, limit, isEstimate } }: { uplift: Fact }) => {
   const { say } = useUnits()
-  const { demand, uplift } = result
-  if (uplift.ratio === null || demand.uplift === null || demand.uplift.value <= 0) return null
-  const kind = demand.isEstimate ? 'estimated' : 'entered'
-  const holds = uplift.ratio <= 1
-  const load = say(demand.uplift.value, 'force')
+  const load = numberOf(limit)
+  if (ratio === null || load === null || load <= 0) return null
+  const kind = isEstimate ? 'estimated' : 'entered'
+  const { notBelow, below, askedFor } = wordsOf('app').answers
+  const holds = verdict === 'meets'
   return (
     <p className='title-note title-asked'>
-      <Verdict name={holds ? 'meets' : 'short'} word={(holds ? wordsOf('app').answers.notBelow : wordsOf('app').answers.below)[kind]} />
-      <span>{wordsOf('app').answers.askedFor[kind](load)}</span>
+      <MarkedWord name={holds ? 'meets' : 'short'} word={(holds ? notBelow : below)[kind]} />
+      <span>{askedFor[kind](say(load, 'force'))}</span>
     </p>
   )
 }
 
 /** What holds the pier down, or that it can't be verified; and what governs. */
-const Uplift = () => {
-  const result = useResult()
-  const { uplift, checks } = result
+const Uplift = ({ uplift }: { uplift: Fact }) => {
   const { say } = useUnits()
-  const governing = checks.find((check) => check.id === uplift.governing)
-  const uncounted = uplift.uncounted.map((id) => answerWords(id).label)
+  const { answers, verdicts } = wordsOf('app')
+  const holds = numberOf(uplift.value)
+  const rests = labels(uplift.restsOn)
   return (
     <div className='title-cell title-main'>
-      <h3 className='title-label'>{wordsOf('app').answers.uplift}</h3>
-      {uplift.allowable === null ? (
-        <>
-          <p className='title-value'>
-            <Verdict name='unverified' word={wordsOf('app').verdicts.unverified} />
-          </p>
-          {uncounted.length > 0 && (
-            <p className='title-note'>
-              {wordsOf('app').answers.because}: {uncounted.join(', ')}
-            </p>
-          )}
-        </>
-      ) : (
-        <>
-          <p className='title-value'>
-            {say(uplift.allowable, 'force')} <StandingMark standing={uplift.standing} />
-          </p>
-          {governing && (
-            <p className='title-note'>
-              <span className='governs'>{wordsOf('app').answers.governs}</span> {answerWords(governing.id).label}
-            </p>
-          )}
-          <Asked result={result} />
-        </>
+      <h3 className='title-label'>{answers.uplift}</h3>
+      <p className='title-value'>
+        {holds === null ? (
+          <MarkedWord name='unverified' word={verdicts.unverified} />
+        ) : (
+          <>
+            {say(holds, 'force')} <StandingMark standing={uplift.standing} />
+          </>
+        )}
+      </p>
+      {rests !== '' && (
+        <p className='title-note'>
+          {holds === null ? `${answers.because}: ` : <span className='governs'>{answers.governs}</span>} {rests}
+        </p>
       )}
+      <Asked uplift={uplift} />
     </div>
   )
 }
 
 /** What is counted as mix: the stone of a bed is ordered too, and is none. */
-const isMix: ReadonlySet<Role> = new Set<Role>(['concrete', 'dry-mix', 'flowable-fill'])
+const isMix: ReadonlySet<Role | undefined> = new Set(['concrete', 'dry-mix', 'flowable-fill'])
 
 /** A few words under a main number: what to order, what comes out, where it was measured. */
-const useNotes = (): Readonly<Record<string, string>> => {
-  const { hole, quantities, exposure } = useResult()
-  const { say, bare, system } = useUnits()
-  const mixes = quantities.filter((line) => line.orders.length > 0 && isMix.has(line.role))
+const useNotes = (facts: readonly Fact[]): Readonly<Record<string, string>> => {
+  const units = useUnits()
+  const { looseNote, weightNote } = wordsOf('app').answers
+  const loose = factsOf(facts, 'hole').find(({ id }) => id === 'spoil-loose')?.value
+  const mixes = factsOf(facts, 'quantity').filter(({ role, orders }) => orders && orders.length > 0 && isMix.has(role))
   return {
-    'hole-volume': wordsOf('app').answers.looseNote(bare(hole.spoilLoose.low, 'volume'), say(hole.spoilLoose.high, 'volume')),
-    'mix-volume': mixes
-      .map(({ orders }) => orders.map((order) => orderWords(order, system, say, 'each', 'short')).join(` ${wordsOf('app').answers.or} `))
-      .join(' + '),
-    'pier-weight': wordsOf('app').answers.weightNote,
-    'wood-below-grade': sideWords(exposure.lines),
+    'hole-volume': loose?.as === 'range' ? looseNote(units.bare(loose.low, 'volume'), units.say(loose.high, 'volume')) : '',
+    'mix-volume': mixes.map((mix) => waysWords(mix, units)).join(' + '),
+    'pier-weight': weightNote,
+    'wood-below-grade': mostWoodWords(factsOf(facts, 'exposure')),
   }
 }
 
 /** The main answers, as the title block of the sheet: always in view. */
 export const TitleBlock = () => {
-  const { headlines } = useResult()
+  const facts = useFacts()
   const { say } = useUnits()
-  const notes = useNotes()
+  const notes = useNotes(facts)
   return (
     <section className='title' aria-label={wordsOf('app').panels.headlines}>
-      <Uplift />
-      {headlines.map((worked) => (
-        <div key={worked.id} className='title-cell'>
-          <h3 className='title-label'>{answerWords(worked.id).label}</h3>
-          <p className='title-value'>{say(worked.value, worked.quantity)}</p>
-          <p className='title-note'>{notes[worked.id]}</p>
+      {factsOf(facts, 'uplift').map((uplift) => (
+        <Uplift key={uplift.id} uplift={uplift} />
+      ))}
+      {factsOf(facts, 'headline').map(({ id, value }) => (
+        <div key={id} className='title-cell'>
+          <h3 className='title-label'>{headlineWords(id).label}</h3>
+          <p className='title-value'>{value?.as === 'number' && say(value.value, value.quantity)}</p>
+          <p className='title-note'>{notes[id]}</p>
         </div>
       ))}
     </section>

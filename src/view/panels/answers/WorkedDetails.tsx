@@ -4,10 +4,13 @@ import type { Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Formula } from './Formula.tsx'
-import { StandingMark } from './StandingMark.tsx'
-import { answerWords, termWords } from './words.ts'
+import { rowOf } from '../../../facts/firstWords.ts'
+import { answerWords } from '../../../facts/answerWords.ts'
+import { StandingMark } from '../../kit/Mark.tsx'
 
-export { StandingMark }
+/** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
+export const termWords = (name: string): string =>
+  rowOf<string>(wordsOf('terms'), name) ?? rowOf<string>(wordsOf('zones'), name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
 
 /** Title, edition, place and standing of one source, as an item of a list. */
 export const SourceLine = ({ id }: { id: SourceId }) => {

@@ -1,19 +1,20 @@
-import type { CalloutResult, CalloutVerdict } from '../../../core/model/calloutResult.ts'
+import { markOf } from '../../../core/derive/report/verdict.ts'
+import { factsOf } from '../../../core/derive/report/report.ts'
+import type { CalloutVerdict } from '../../../core/model/calloutResult.ts'
+import type { Fact } from '../../../core/model/fact.ts'
+import { numberOf, wordIn } from '../../../facts/firstWords.ts'
+import { effectWords, isTold, nameOf, said } from '../../../facts/said.ts'
 import { setPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useIsLooking, useResult } from '../../hooks/usePier.ts'
-import { type MarkName, Verdict } from '../Mark.tsx'
+import { useFacts, useIsLooking } from '../../hooks/usePier.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { FactTable, Pairs } from '../../kit/FactTable.tsx'
+import { MarkedWord } from '../../kit/Mark.tsx'
+import { HeldFact } from '../answers/HeldFacts.tsx'
+import { SourceList } from '../answers/WorkedDetails.tsx'
 import { showGroup } from '../inputs/showGroup.ts'
-import { ItemRows } from './ItemRows.tsx'
-import { markOf } from './values.ts'
 import './drawing.css'
-
-const overallMark: Readonly<Record<CalloutResult['overall'], MarkName>> = {
-  'as drawn': 'meets',
-  'not as drawn': 'short',
-  "can't be confirmed as drawn": 'unverified',
-}
 
 const enter = () => {
   if (pierStore.getState().document.spec.callout === null) setPart(pierStore, 'callout', true)
@@ -33,55 +34,83 @@ const Enter = () => {
 }
 
 /** Every verdict with its mark and its meaning, so that no fact hides behind a mark. */
-const Meanings = () => (
-  <details className='drawn-meanings'>
-    <summary>{wordsOf('drawing').meanings}</summary>
-    <dl className='marks'>
-      {(Object.keys(markOf) as CalloutVerdict[]).map((verdict) => {
-        const mark = markOf[verdict]
-        const word = wordsOf('drawing').verdicts[verdict]
-        return (
-          <div key={verdict}>
-            <dt>{mark ? <Verdict name={mark} word={word} /> : word}</dt>
-            <dd>{wordsOf('drawing').verdictMeanings[verdict]}</dd>
-          </div>
-        )
-      })}
-    </dl>
-  </details>
-)
+const Meanings = () => {
+  const { meanings, verdicts, verdictMeanings } = wordsOf('drawing')
+  return (
+    <details className='drawn-meanings'>
+      <summary>{meanings}</summary>
+      <Pairs
+        as='marks'
+        of={(Object.keys(verdictMeanings) as CalloutVerdict[]).map((verdict) => [
+          <MarkedWord key='word' name={markOf(verdict)} word={verdicts[verdict]} />,
+          verdictMeanings[verdict],
+        ])}
+      />
+    </details>
+  )
+}
+
+/** Why, what the difference does in numbers, and what would show it. */
+const Reasons = ({ fact }: Readonly<{ fact: Fact }>) => {
+  const units = useUnits()
+  const { tolerance = null, shownBy = [] } = fact
+  const words = wordsOf('drawing')
+  return (
+    <div className='drawn-reasons'>
+      <p>{said(fact, units).why}</p>
+      {fact.figures.length > 0 && <Pairs of={fact.figures.map((one) => effectWords(one, units.say))} />}
+      {(numberOf(tolerance) ?? 0) > 0 && <p className='quiet'>{words.allowed(units.say(numberOf(tolerance) ?? 0, 'length'))}</p>}
+      {shownBy.length > 0 && (
+        <>
+          <h5>{words.shows}</h5>
+          <ul>
+            {shownBy.map((key) => (
+              <li key={key}>{wordIn(words.verify, key)}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      <SourceList ids={fact.sources} />
+    </div>
+  )
+}
 
 /** The pier held against its drawing: one word for the whole, who decides, and every item that is on the drawing. */
 export const AgainstDrawing = () => {
-  const { callout } = useResult()
+  const facts = useFacts()
+  const units = useUnits()
+  const [whole] = factsOf(facts, 'drawing')
+  if (!whole) return <Enter />
   const words = wordsOf('drawing')
-  if (callout === null || callout.checked === 0) return <Enter />
-  const drawn = callout.items.filter((item) => item.drawn !== null)
-  const left = callout.items.filter((item) => item.drawn === null)
+  const items = factsOf(facts, 'drawing-item')
+  const left = items.filter(({ limit }) => limit === null)
+  const { mark, word } = said(whole, units)
   return (
     <>
       <p className='drawn-overall'>
-        <Verdict name={overallMark[callout.overall]} word={words.overall[callout.overall]} />
+        <MarkedWord name={mark} word={word} />
       </p>
       <p className='quiet'>
-        {words.checked(callout.checked)} {words.decides}
+        {words.checked(numberOf(whole.value) ?? 0)} {words.decides}
       </p>
-      <table className='drawn'>
-        <thead>
-          <tr>
-            <th scope='col'>{words.columns.item}</th>
-            <th scope='col'>{words.columns.drawn}</th>
-            <th scope='col'>{words.columns.set}</th>
-            <th scope='col'>{words.columns.difference}</th>
-          </tr>
-        </thead>
-        {drawn.map((item) => (
-          <ItemRows key={item.id} item={item} />
-        ))}
-      </table>
+      <FactTable className='facts drawn' heads={[words.columns.item, words.columns.drawn, words.columns.set, words.columns.difference]}>
+        {items
+          .filter(({ limit }) => limit !== null)
+          .map((item) => (
+            <HeldFact
+              key={item.id}
+              fact={item}
+              last='difference'
+              under={(told) => <span className={`drawn-verdict mark-${told.mark}`}>{told.word}</span>}
+              isOpenAtFirst={isTold(item)}
+            >
+              <Reasons fact={item} />
+            </HeldFact>
+          ))}
+      </FactTable>
       {left.length > 0 && (
         <p className='quiet drawn-left'>
-          {words.notOn}: {left.map((item) => words.items[item.id]).join(', ')}.
+          {words.notOn}: {left.map(nameOf).join(', ')}.
         </p>
       )}
       <Meanings />

@@ -1,7 +1,7 @@
 import type { FieldGroup } from '../../../core/model/field.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { wordsOf } from '../../../words/index.ts'
-import type { Say } from '../../hooks/useUnits.ts'
+import type { Say } from '../../../core/units/reader.ts'
 
 const word = (path: string, choice: string | number): string => wordsOf('choices')[path]?.[String(choice)] ?? String(choice)
 

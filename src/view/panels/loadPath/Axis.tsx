@@ -2,7 +2,7 @@ import type { CSSProperties } from 'react'
 import { wordsOf } from '../../../words/index.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import type { ChainView } from './chainView.ts'
+import type { Chain } from '../../../core/derive/report/chain.ts'
 import { type ChartScale, shareOf } from './chartScale.ts'
 
 /** Stands over its place on the scale, and leans inward near either end. */
@@ -21,18 +21,18 @@ const PullMark = ({ scale }: { scale: ChartScale }) => {
 }
 
 /** The scale over the bars, and over it what pulls. For the eye: every number stands in the list too. */
-export const Axis = ({ scale, chain }: { scale: ChartScale; chain: ChainView }) => {
+export const Axis = ({ scale, chain }: { scale: ChartScale; chain: Chain }) => {
   const { say, bare } = useUnits()
-  const pulling = usePier((state) => state.view.pull !== null) && chain.allowable !== null
+  const pulling = usePier((state) => state.view.pull !== null) && chain.holds !== null
   const last = scale.ticks.length - 1
-  const { demand } = chain
+  const { asked, whole } = chain
   return (
     <div className='axis' aria-hidden='true'>
-      {(pulling || (demand !== null && demand > 0)) && (
+      {(pulling || (asked !== null && asked > 0)) && (
         <div className='axis-marks'>
-          {!pulling && demand !== null && (
-            <span className='axis-mark' style={at(shareOf(scale, demand))}>
-              {wordsOf('loadPath').demand[chain.isEstimate ? 'estimated' : 'entered']} {say(demand, 'force')}
+          {!pulling && asked !== null && (
+            <span className='axis-mark' style={at(shareOf(scale, asked))}>
+              {wordsOf('loadPath').demand[whole.isEstimate ? 'estimated' : 'entered']} {say(asked, 'force')}
             </span>
           )}
           {pulling && <PullMark scale={scale} />}

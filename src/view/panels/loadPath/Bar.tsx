@@ -1,5 +1,6 @@
 import { usePier } from '../../hooks/usePier.ts'
-import type { ChainView, ChartLink } from './chainView.ts'
+import { type Chain, holdsOf, isNeeded } from '../../../core/derive/report/chain.ts'
+import type { Fact } from '../../../core/model/fact.ts'
 import { type ChartScale, isBroken, shareOf } from './chartScale.ts'
 
 export const hatchId = 'uncounted-hatch'
@@ -25,9 +26,9 @@ const Break = ({ height }: { height: number }) => (
 )
 
 /** How full the bar is: of the pull at the post, else of the load that is asked for. */
-const Fill = ({ link, scale, load, height }: { link: ChartLink; scale: ChartScale; load: number | null; height: number }) => {
+const Fill = ({ holds, scale, load, height }: { holds: number; scale: ChartScale; load: number | null; height: number }) => {
   const pull = usePier((state) => state.view.pull)
-  const shown = Math.min(pull ?? load ?? 0, link.holds ?? 0)
+  const shown = Math.min(pull ?? load ?? 0, holds)
   return <rect className='bar-load' width={percent(shareOf(scale, shown))} height={height} />
 }
 
@@ -42,36 +43,37 @@ const PullLine = ({ scale, height }: { scale: ChartScale; height: number }) => {
  * One link on the common scale: an empty bar as long as what it holds, filled by what pulls. What may not be counted is hatched from end
  * to end, since nobody knows where it would stop. What is not used, and upper bounds, are thin.
  */
-export const Bar = ({ link, scale, chain }: { link: ChartLink; scale: ChartScale; chain: ChainView }) => {
-  const isThin = link.place !== 'needed'
+export const Bar = ({ link, scale, chain }: { link: Fact; scale: ChartScale; chain: Chain }) => {
+  const isThin = !isNeeded(link)
+  const holds = holdsOf(link)
   const height = isThin ? 6 : 14
-  const load = chain.demand !== null && chain.demand > 0 ? chain.demand : null
+  const load = chain.asked !== null && chain.asked > 0 ? chain.asked : null
   return (
     <svg
-      className={`bar bar-${link.place}`}
+      className={`bar bar-${link.link?.place}`}
       width='100%'
       height={height}
       aria-hidden='true'
       focusable='false'
-      data-counted={link.check.counted}
+      data-counted={link.counted ?? undefined}
     >
       {scale.ticks.slice(1).map((tick) => (
         <line key={tick} className='bar-tick' x1={percent(shareOf(scale, tick))} x2={percent(shareOf(scale, tick))} y1={0} y2={height} />
       ))}
-      {link.holds === null ? (
+      {holds === null ? (
         <rect className='bar-uncounted' width='100%' height={height} fill={`url(#${hatchId})`} />
       ) : (
         <>
-          <rect className='bar-room' width={percent(shareOf(scale, link.holds))} height={height} />
-          {!isThin && chain.allowable !== null && <Fill link={link} scale={scale} load={load} height={height} />}
-          <rect className='bar-edge' width={percent(shareOf(scale, link.holds))} height={height} />
-          {isBroken(scale, link.holds) && <Break height={height} />}
+          <rect className='bar-room' width={percent(shareOf(scale, holds))} height={height} />
+          {!isThin && chain.holds !== null && <Fill holds={holds} scale={scale} load={load} height={height} />}
+          <rect className='bar-edge' width={percent(shareOf(scale, holds))} height={height} />
+          {isBroken(scale, holds) && <Break height={height} />}
         </>
       )}
-      {link.isShort && load !== null && link.holds !== null && (
+      {link.verdict === 'falls short' && load !== null && holds !== null && (
         <line
           className='bar-missing'
-          x1={percent(shareOf(scale, link.holds))}
+          x1={percent(shareOf(scale, holds))}
           x2={percent(shareOf(scale, load))}
           y1={height / 2}
           y2={height / 2}
@@ -80,7 +82,7 @@ export const Bar = ({ link, scale, chain }: { link: ChartLink; scale: ChartScale
       {load !== null && !isThin && (
         <line className='bar-demand' x1={percent(shareOf(scale, load))} x2={percent(shareOf(scale, load))} y1={-4} y2={height + 4} />
       )}
-      {!isThin && chain.allowable !== null && <PullLine scale={scale} height={height} />}
+      {!isThin && chain.holds !== null && <PullLine scale={scale} height={height} />}
     </svg>
   )
 }

@@ -1,9 +1,15 @@
+import { type Chain, linksOf } from '../../../core/derive/report/chain.ts'
+import { countingVerdict, markOf } from '../../../core/derive/report/verdict.ts'
+import type { Fact } from '../../../core/model/fact.ts'
+import type { Say } from '../../../core/units/reader.ts'
+import { rowOf } from '../../../facts/firstWords.ts'
+import { nameOf, verdictWords } from '../../../facts/said.ts'
+import { showPanel } from '../../../state/actions/view.ts'
+import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { type Say, useUnits } from '../../hooks/useUnits.ts'
-import { answerWords } from '../answers/words.ts'
-import type { ChainView } from './chainView.ts'
-import { wouldVerify } from './linkWords.ts'
-import { showLoads } from './showLoads.ts'
+import { useUnits } from '../../hooks/useUnits.ts'
+import { MarkedWord } from '../../kit/Mark.tsx'
+import { groupId } from '../inputs/FieldGroup.tsx'
 
 /** No more digits than a ratio deserves; but near 1 it is not rounded onto it. */
 const shareWords = (ratio: number, say: Say): string => {
@@ -12,15 +18,26 @@ const shareWords = (ratio: number, say: Say): string => {
   return words.ratio(ratio > 0.99 ? say(ratio, 'ratio', { unit: '%' }) : `${Math.round(100 * ratio)}%`)
 }
 
-/** What is asked, and how much of the path that takes; nothing of the kind where a needed link is not counted. The verdict is the title block's. */
-export const ChainSummary = ({ chain }: { chain: ChainView }) =>
-  chain.allowable === null ? <Unverified chain={chain} /> : <Asked chain={chain} />
+/** Opens the inputs of the loads, wherever they are just now, and goes there. */
+const showLoads = (): void => {
+  showPanel(pierStore, 'inputs')
+  // The panel is in the page once the store has been heard.
+  setTimeout(() => {
+    const group = document.getElementById(groupId('loads'))
+    if (!(group instanceof HTMLDetailsElement)) return
+    group.open = true
+    group.scrollIntoView({ block: 'start' })
+    group.querySelector<HTMLElement>('input')?.focus()
+  })
+}
 
-const Asked = ({ chain }: { chain: ChainView }) => {
-  const words = wordsOf('loadPath')
+/** What is asked, and how much of the path that takes; nothing of the kind where a needed link is not counted. The verdict is the title block's. */
+export const ChainSummary = ({ chain }: { chain: Chain }) => (chain.holds === null ? <Unverified chain={chain} /> : <Asked chain={chain} />)
+
+const Asked = ({ chain: { asked, whole } }: { chain: Chain }) => {
   const { say } = useUnits()
-  const { demand, ratio, isEstimate } = chain
-  if (demand === null)
+  const words = wordsOf('loadPath')
+  if (asked === null)
     return (
       <p className='chain-summary chain-ask'>
         <span>{words.noDemand}</span>
@@ -29,21 +46,25 @@ const Asked = ({ chain }: { chain: ChainView }) => {
         </button>
       </p>
     )
-  if (demand <= 0) return <p className='chain-summary'>{words.noNetUplift}</p>
+  if (asked <= 0) return <p className='chain-summary'>{words.noNetUplift}</p>
   return (
     <div className='chain-summary'>
       <p>
-        {wordsOf('app').answers.askedFor[isEstimate ? 'estimated' : 'entered'](say(demand, 'force'))}
-        {ratio !== null && ` · ${shareWords(ratio, say)}`}
+        {wordsOf('app').answers.askedFor[whole.isEstimate ? 'estimated' : 'entered'](say(asked, 'force'))}
+        {whole.ratio !== null && ` · ${shareWords(whole.ratio, say)}`}
       </p>
-      {isEstimate && <p className='quiet'>{words.estimateNote}</p>}
+      {whole.isEstimate && <p className='quiet'>{words.estimateNote}</p>}
     </div>
   )
 }
 
-const Unverified = ({ chain }: { chain: ChainView }) => {
+/** What would make a link verifiable; '' where nothing is known that would. */
+export const wouldVerify = ({ reason }: Fact): string => rowOf<string>(wordsOf('verifiable'), reason ?? '') ?? ''
+
+const Unverified = ({ chain }: { chain: Chain }) => {
   const words = wordsOf('loadPath')
-  const ways = [...new Map(chain.uncounted.map((check) => [wouldVerify(check.why), check])).entries()].filter(([how]) => how !== '')
+  const uncounted = linksOf(chain).filter(({ id }) => chain.whole.restsOn.includes(id))
+  const ways = [...new Map(uncounted.map((link) => [wouldVerify(link), link])).entries()].filter(([how]) => how !== '')
   return (
     <div className='chain-summary'>
       <p>{words.unverifiedHelp}</p>
@@ -51,14 +72,32 @@ const Unverified = ({ chain }: { chain: ChainView }) => {
         <>
           <h4>{words.verifiable}</h4>
           <ul className='bullets'>
-            {ways.map(([how, check]) => (
+            {ways.map(([how, link]) => (
               <li key={how}>
-                <strong>{answerWords(check.id).label}:</strong> {how}
+                <strong>{nameOf(link)}:</strong> {how}
               </li>
             ))}
           </ul>
         </>
       )}
     </div>
+  )
+}
+
+/** The marks of the chart that have no words beside them, with their words. */
+export const ChartKey = ({ chain }: { chain: Chain }) => {
+  const links = linksOf(chain).filter(({ verdict }) => verdict !== 'falls short')
+  const shown = (['counted', "engineer's judgement"] as const).filter((counted) => links.some((link) => link.counted === counted))
+  return (
+    <ul className='chart-key'>
+      {shown.map((counted) => (
+        <li key={counted}>
+          <MarkedWord
+            name={markOf(countingVerdict(counted))}
+            word={verdictWords({ group: 'uplift', verdict: countingVerdict(counted), reason: null })}
+          />
+        </li>
+      ))}
+    </ul>
   )
 }

@@ -1,38 +1,74 @@
 import { Suspense, useEffect, useId, useRef } from 'react'
+import { type Chain, holdsOf } from '../../../core/derive/report/chain.ts'
+import { countingVerdict, markOf } from '../../../core/derive/report/verdict.ts'
+import type { Fact } from '../../../core/model/fact.ts'
+import { nameOf, said, verdictWords } from '../../../facts/said.ts'
 import { lookFrom, openLink, pointAt } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { answerWords } from '../answers/words.ts'
-import { Mark } from '../Mark.tsx'
-import { Bar } from './Bar.tsx'
-import type { ChainView, ChartLink } from './chainView.ts'
-import type { ChartScale } from './chartScale.ts'
-import { linkMark, linkWords, whyNot } from './linkWords.ts'
+import { Mark } from '../../kit/Mark.tsx'
 import { lazyPage } from '../../lazyPage.ts'
+import { Bar } from './Bar.tsx'
+import type { ChartScale } from './chartScale.ts'
 
 /** The work is long and rarely asked for. */
-const LinkPad = lazyPage(
-  () => import('./LinkPad.tsx').then((module) => module.LinkPad),
-  ['answers', 'glossary', 'loadPath', 'reasons', 'terms', 'verifiable'],
+const FactPad = lazyPage(
+  () => import('./FactPad.tsx').then((module) => module.FactPad),
+  ['answers', 'drawing', 'glossary', 'loadPath', 'materials', 'reasons', 'terms', 'verifiable'],
 )
 
-type Props = Readonly<{ link: ChartLink; scale: ChartScale; chain: ChainView; judged: string | null }>
+type Props = Readonly<{ link: Fact; scale: ChartScale; chain: Chain; judged: string | null }>
+
+/** How a link counts, whether it is in use, whether it governs. What the key of the chart or the reason below says is only spoken. */
+const LinkWords = ({ link, judged }: Pick<Props, 'link' | 'judged'>) => {
+  const { say } = useUnits()
+  const words = wordsOf('loadPath')
+  const { below, governs } = wordsOf('app').answers
+  const verdict = countingVerdict(link.counted ?? 'not counted')
+  const place = link.link?.place
+  if (place === 'bound')
+    return (
+      <span className='link-word'>
+        <span className='mark-bound'>{words.noMoreThan(say(holdsOf(link) ?? 0, 'force'))}</span>{' '}
+      </span>
+    )
+  return (
+    <>
+      {link.verdict === 'falls short' && (
+        <span className='link-word'>
+          <span className='mark-short'>{below[link.isEstimate ? 'estimated' : 'entered']}</span>{' '}
+        </span>
+      )}
+      <span className='spoken'>
+        <span className={`mark-${markOf(verdict)}`}>{verdictWords({ ...link, verdict })}</span>{' '}
+      </span>
+      {link.counted !== 'not counted' && place === 'spare' && <span className='link-word'>{words.spare} </span>}
+      {link.counted !== 'not counted' && link.id === judged && <span className='link-word'>{words.byJudgement} </span>}
+      {link.link?.governs && (
+        <span className='link-word'>
+          <span className='governs'>{governs}</span>{' '}
+        </span>
+      )}
+    </>
+  )
+}
 
 /**
  * One link of the chart. Its head opens the work below it, marks its part in the cutaway and asks for a closer look; a part picked in the
  * cutaway opens it too.
  */
 export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
-  const { check } = link
-  const { say } = useUnits()
+  const units = useUnits()
   const id = useId()
   const head = useRef<HTMLButtonElement>(null)
-  const open = usePier((state) => state.view.openLink === check.id)
+  const open = usePier((state) => state.view.openLink === link.id)
   const byHand = useRef(false)
-  const pointing = usePointing(check.where, open)
-  const why = whyNot(link)
+  const pointing = usePointing(link.drawn, open)
+  const holds = holdsOf(link)
+  const { mark, why } = said(link, units)
 
   useEffect(() => {
     if (open && !byHand.current) head.current?.scrollIntoView?.({ block: 'nearest' })
@@ -41,33 +77,29 @@ export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
 
   const toggle = () => {
     byHand.current = true
-    openLink(pierStore, open ? null : check.id)
+    openLink(pierStore, open ? null : link.id)
     if (open) return
-    pointAt(pierStore, check.where[0] ?? null)
+    pointAt(pierStore, link.drawn[0] ?? null)
     lookFrom(pierStore, 'close-up')
   }
   return (
-    <li className='link' data-place={link.place} data-governs={link.governs || undefined} {...pointing}>
+    <li className='link' data-place={link.link?.place} data-governs={link.link?.governs || undefined} {...pointing}>
       <button ref={head} type='button' className='link-head' aria-expanded={open} aria-controls={id} onClick={toggle}>
-        <Mark name={linkMark(link)} />
-        <span className='link-name'>{answerWords(check.id).label}</span>
-        <span className='link-number'>{link.holds !== null && link.place !== 'bound' ? say(link.holds, 'force') : ''}</span>
+        {mark && <Mark name={mark} />}
+        <span className='link-name'>{nameOf(link)}</span>
+        <span className='link-number'>{holds !== null && link.link?.place !== 'bound' ? units.say(holds, 'force') : ''}</span>
         <span className='link-bar'>
           <Bar link={link} scale={scale} chain={chain} />
         </span>
         <span className='link-words'>
-          {linkWords(link, chain, judged, say).map((word) => (
-            <span key={word.text} className={word.isQuiet ? 'spoken' : 'link-word'}>
-              <span className={word.tone === 'governs' ? 'governs' : word.tone && `mark-${word.tone}`}>{word.text}</span>{' '}
-            </span>
-          ))}
-          {why !== '' && <span className='link-why'>{why}</span>}
+          <LinkWords link={link} judged={judged} />
+          {link.counted === 'not counted' && why !== '' && <span className='link-why'>{why}</span>}
         </span>
       </button>
       <div id={id} className='link-pad' hidden={!open}>
         {open && (
           <Suspense>
-            <LinkPad check={check} isInPath={chain.allowable !== null} />
+            <FactPad fact={link} isInPath={chain.holds !== null} />
           </Suspense>
         )}
       </div>

@@ -1,28 +1,15 @@
 import { Suspense, useState } from 'react'
-import type { Demand, LoadCase } from '../../../core/model/result.ts'
-import { type Words, wordsOf } from '../../../words/index.ts'
+import type { Demand } from '../../../core/model/result.ts'
+import { caseWords, combinationWords, loadNotes } from '../../../facts/loadWords.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { EstimateMark } from './EstimateMark.tsx'
+import { EstimateMark } from '../../kit/Mark.tsx'
 import { lazyPage } from '../../lazyPage.ts'
 
 const WorkPad = lazyPage(
   () => import('./WorkPad.tsx').then((module) => module.WorkPad),
   ['answers', 'glossary', 'loadPath', 'reasons', 'terms'],
 )
-
-const caseWords = ({ wind, figure, inside, post }: LoadCase): string => {
-  const said = wordsOf('loads')
-  return [said.wind[wind], said.figure[figure], ...(inside === null ? [] : [said.inside[inside]]), said.post[post]].join(', ')
-}
-
-const combinationWords = (id: string): string => {
-  const said = wordsOf('loads')
-  return Object.hasOwn(said.combinations, id) ? said.combinations[id as keyof Words['loads']['combinations']] : id
-}
-const noteWords = (id: string): string => {
-  const said = wordsOf('loads')
-  return Object.hasOwn(said.notes, id) ? said.notes[id as keyof Words['loads']['notes']] : id
-}
 
 const Work = ({ demand }: { demand: Demand }) => {
   const [open, setOpen] = useState(false)
@@ -54,7 +41,7 @@ export const DemandPart = ({ demand }: { demand: Demand }) => {
   return (
     <>
       <p className='quiet'>
-        <EstimateMark shown /> {words.standing}
+        <EstimateMark /> {words.standing}
       </p>
       {demand.cases.length > 0 && (
         <table className='grid'>
@@ -86,8 +73,8 @@ export const DemandPart = ({ demand }: { demand: Demand }) => {
       )}
       {demand.uplift && <Work demand={demand} />}
       <ul className='bullets'>
-        {demand.notes.map((note) => (
-          <li key={note}>{noteWords(note)}</li>
+        {loadNotes(demand.notes).map((note) => (
+          <li key={note}>{note}</li>
         ))}
         <li>{wordsOf('loadPath').noSeismic}</li>
       </ul>

@@ -1,14 +1,14 @@
 import type { ReactNode } from 'react'
-import type { Check } from '../../../core/model/worked.ts'
+import { chainOf, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/chain.ts'
+import type { FactGroup } from '../../../core/model/fact.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
 import { wordsOf } from '../../../words/index.ts'
+import { factsAbout } from '../../../state/facts.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { Axis } from './Axis.tsx'
 import { BarPatterns } from './Bar.tsx'
-import { ChainSummary } from './ChainSummary.tsx'
-import { chainView } from './chainView.ts'
-import { ChartKey } from './ChartKey.tsx'
+import { ChainSummary, ChartKey } from './ChainSummary.tsx'
 import { ChartLinkRow } from './ChartLinkRow.tsx'
 import { chartScale } from './chartScale.ts'
 import { DemandPart } from './DemandPart.tsx'
@@ -18,14 +18,14 @@ import { WhatChanges } from './WhatChanges.tsx'
 import './chart.css'
 import './loadPath.css'
 
-const fixedRole: Partial<Readonly<Record<Check['group'], Role>>> = {
+const fixedRole: Partial<Readonly<Record<FactGroup, Role>>> = {
   'uplift-post': 'wood',
   'uplift-connection': 'bar',
   'uplift-soil': 'soil',
 }
 
 /** What a group's strip is made of: as in the cutaway. */
-const roleOf = (group: Check['group'], parts: readonly string[], { zones }: PierResult): Role =>
+const roleOf = (group: FactGroup, parts: readonly string[], { zones }: PierResult): Role =>
   fixedRole[group] ?? zones.find((zone) => zone.id === parts[0])?.role ?? 'concrete'
 
 const Part = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
@@ -41,11 +41,10 @@ export const LoadPath = () => {
   const words = wordsOf('loadPath')
   const result = useResult()
   const system = usePier((state) => state.view.units)
-  const chain = chainView(result)
-  const needed = chain.groups.flatMap(({ links }) => links.filter((link) => link.place === 'needed'))
+  const chain = chainOf(factsAbout(result))
   const scale = chartScale(
-    needed.flatMap((link) => (link.holds === null ? [] : [link.holds])),
-    chain.demand,
+    linksOf(chain).flatMap((link) => (isNeeded(link) ? (holdsOf(link) ?? []) : [])),
+    chain.asked,
     system,
   )
   const judged = result.spec.judgement?.mechanism === result.uplift.soil ? result.uplift.soil : null
@@ -59,11 +58,11 @@ export const LoadPath = () => {
         <ol className='chart-groups' aria-label={words.chart}>
           {chain.groups.map(({ group, links }) => (
             <li key={group} className='chart-group'>
-              <span className={`chart-strip role-${roleOf(group, links[0]?.check.where ?? [], result)}`} aria-hidden='true' />
+              <span className={`chart-strip role-${roleOf(group, links[0]?.drawn ?? [], result)}`} aria-hidden='true' />
               <h4>{wordsOf('app').answers.groups[group]}</h4>
               <ul>
                 {links.map((link) => (
-                  <ChartLinkRow key={link.check.id} link={link} scale={scale} chain={chain} judged={judged} />
+                  <ChartLinkRow key={link.id} link={link} scale={scale} chain={chain} judged={judged} />
                 ))}
               </ul>
             </li>

@@ -5,19 +5,19 @@ import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { answerWords } from '../answers/words.ts'
-import type { ChainView } from './chainView.ts'
+import { answerWords } from '../../../facts/answerWords.ts'
+import type { Chain } from '../../../core/derive/report/chain.ts'
 import { usePulling, wantsStill } from './usePulling.ts'
 const places = 200
 /** The slider goes a little past where the path lets go, and past what is asked. */
 const past = 1.1
 
 /** How the link that governs would let go, once the pull has reached what it holds. Said aloud only then. */
-const Outcome = ({ chain, pull, holds }: { chain: ChainView; pull: number; holds: number }) => {
+const Outcome = ({ chain, pull, holds }: { chain: Chain; pull: number; holds: number }) => {
   const words = wordsOf('loadPath').raise
   const result = useResult()
   const { say } = useUnits()
-  const link = chain.governing?.id ?? ''
+  const [link = ''] = chain.whole.restsOn
   const name = answerWords(link).label
   const found = pull >= holds ? lettingGo(result, link) : null
   return (
@@ -38,18 +38,18 @@ const Outcome = ({ chain, pull, holds }: { chain: ChainView; pull: number; holds
 }
 
 /** A pull on the post that is no load of the pier: by hand, or by itself. Each bar of the chart fills with it. */
-export const RaiseUplift = ({ chain }: { chain: ChainView }) => {
+export const RaiseUplift = ({ chain }: { chain: Chain }) => {
   const words = wordsOf('loadPath').raise
   const id = useId()
   const { say } = useUnits()
   const pull = usePier((state) => state.view.pull)
-  const holds = chain.allowable
+  const { holds, asked } = chain
   const { isRunning, run, stop } = usePulling(holds)
   useEffect(() => {
     if (holds === null) setPull(pierStore, null)
   }, [holds])
   if (holds === null) return <p className='quiet'>{words.none}</p>
-  const most = past * Math.max(holds, chain.demand ?? 0)
+  const most = past * Math.max(holds, asked ?? 0)
   const move = (place: number) => {
     stop()
     setPull(pierStore, (most * place) / places)

@@ -8,9 +8,9 @@ import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { answerWords } from '../answers/words.ts'
+import { answerWords } from '../../../facts/answerWords.ts'
 import { FieldIssues } from '../inputs/FieldNotes.tsx'
-import type { ChainView, ChartLink } from './chainView.ts'
+import { type Chain, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/chain.ts'
 const mechanismOf = (id: string): SoilMechanism | null => soilMechanisms.find((one) => one === id) ?? null
 
 /** Asks for the reason. Without one nothing changes. */
@@ -77,18 +77,18 @@ export const GivenReason = ({ inUse }: { inUse: string }) => {
 }
 
 /** Every way to count the ground that could be worked out, least first, and the form that asks why another may be used. */
-export const SoilWays = ({ chain }: { chain: ChainView }) => {
+export const SoilWays = ({ chain }: { chain: Chain }) => {
   const words = wordsOf('loadPath').soil
   const { say } = useUnits()
   const name = useId()
   const isLooking = useIsLooking()
   const [picked, setPicked] = useState<SoilMechanism | null>(null)
-  const ways = (chain.groups.find(({ group }) => group === 'uplift-soil')?.links ?? [])
-    .filter((link): link is ChartLink & { holds: number } => link.holds !== null && mechanismOf(link.check.id) !== null)
-    .sort((a, b) => a.holds - b.holds)
+  const ways = linksOf(chain)
+    .filter((link) => link.group === 'uplift-soil' && holdsOf(link) !== null && mechanismOf(link.id) !== null)
+    .sort((a, b) => (holdsOf(a) ?? 0) - (holdsOf(b) ?? 0))
   if (ways.length < 2) return <p className='quiet'>{words.only}</p>
-  const used = ways.find((way) => way.place === 'needed')?.check.id
-  const chosen = picked !== null && ways.some((way) => way.check.id === picked) ? picked : used
+  const used = ways.find(isNeeded)?.id
+  const chosen = picked !== null && ways.some(({ id }) => id === picked) ? picked : used
   const pick = (id: string, isLeast: boolean) => {
     const isUsed = id === used
     if (isLeast && !isUsed) judge(pierStore, null, '')
@@ -98,15 +98,15 @@ export const SoilWays = ({ chain }: { chain: ChainView }) => {
     <>
       <fieldset className='ways'>
         <legend className='spoken'>{words.ways}</legend>
-        {ways.map(({ check, holds }, i) => (
-          <label key={check.id} className='way-choice'>
-            <input type='radio' name={name} disabled={isLooking} checked={check.id === chosen} onChange={() => pick(check.id, i === 0)} />
+        {ways.map((way, i) => (
+          <label key={way.id} className='way-choice'>
+            <input type='radio' name={name} disabled={isLooking} checked={way.id === chosen} onChange={() => pick(way.id, i === 0)} />
             <span>
-              {answerWords(check.id).label}
+              {answerWords(way.id).label}
               {i === 0 && <span className='quiet'> · {words.least}</span>}
-              <span className='way-plain'>{answerWords(check.id).plain}</span>
+              <span className='way-plain'>{answerWords(way.id).plain}</span>
             </span>
-            <span className='number'>{say(holds, 'force')}</span>
+            <span className='number'>{say(holdsOf(way) ?? 0, 'force')}</span>
           </label>
         ))}
       </fieldset>

@@ -3,14 +3,14 @@ import type { WhatIf } from '../../../core/derive/whatIf/whatIf.ts'
 import { seenDocument } from '../../../state/derived.ts'
 import { applySuggestion } from '../../../state/suggestions.ts'
 import { pierStore } from '../../../state/store.ts'
-import { type Words, wordsOf } from '../../../words/index.ts'
+import { wordIn } from '../../../facts/firstWords.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { answerWords } from '../answers/words.ts'
-import type { ChainView } from './chainView.ts'
+import { answerWords } from '../../../facts/answerWords.ts'
+import type { Chain } from '../../../core/derive/report/chain.ts'
 import { useSuggestions } from './useSuggestions.ts'
-const changeWords = (id: string): string =>
-  Object.hasOwn(wordsOf('loadPath').tries, id) ? wordsOf('loadPath').tries[id as keyof Words['loadPath']['tries']] : id
+const tryWords = (id: string): string => wordIn(wordsOf('loadPath').tries, id)
 
 /** A gain of less than this share of what the pier holds now is next to no change. */
 const little = 0.01
@@ -19,7 +19,7 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
   const words = wordsOf('loadPath').changes
   const { say } = useUnits()
   const isLooking = useIsLooking()
-  const label = changeWords(one.id)
+  const label = tryWords(one.id)
   const gain = one.gain >= 0 ? words.gain(say(one.gain, 'force')) : words.loss(say(-one.gain, 'force'))
   return (
     <li className='change' data-loss={one.gain < 0 || undefined}>
@@ -39,18 +39,18 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
 }
 
 /** What would change the number most, each tried alone, each to be built with one touch and taken back with another. */
-export const WhatChanges = ({ chain }: { chain: ChainView }) => {
+export const WhatChanges = ({ chain }: { chain: Chain }) => {
   const words = wordsOf('loadPath').changes
   const spec = usePier((state) => (state.draft === null ? seenDocument(state).spec : null))
   const found = useSuggestions(spec)
   const [tried, setTried] = useState('')
-  const holds = chain.allowable
+  const { holds } = chain
   if (holds === null) return <p className='quiet'>{words.nothing}</p>
   const isLittle = ({ gain }: WhatIf): boolean => Math.abs(gain) < little * holds
   const listed = found?.filter((one) => !isLittle(one)) ?? []
   const rest = found?.filter(isLittle) ?? []
   const most = Math.max(...listed.map((one) => Math.abs(one.gain)), Number.MIN_VALUE)
-  const build = (one: WhatIf) => spec !== null && applySuggestion(pierStore, spec, one) && setTried(words.tried(changeWords(one.id)))
+  const build = (one: WhatIf) => spec !== null && applySuggestion(pierStore, spec, one) && setTried(words.tried(tryWords(one.id)))
   return (
     <div aria-busy={found === null}>
       {found === null ? (
@@ -58,7 +58,7 @@ export const WhatChanges = ({ chain }: { chain: ChainView }) => {
       ) : (
         <ul className='changes'>
           {listed.map((one) => (
-            <Change key={one.id} one={one} most={most} governing={chain.governing?.id ?? null} onTry={() => build(one)} />
+            <Change key={one.id} one={one} most={most} governing={chain.whole.restsOn[0] ?? null} onTry={() => build(one)} />
           ))}
           <li className='change change-ask'>
             <span className='change-name'>
@@ -70,7 +70,7 @@ export const WhatChanges = ({ chain }: { chain: ChainView }) => {
       )}
       {rest.length > 0 && (
         <p className='quiet'>
-          {words.little} {rest.map((one) => changeWords(one.id).toLowerCase()).join(', ')}.
+          {words.little} {rest.map((one) => tryWords(one.id).toLowerCase()).join(', ')}.
         </p>
       )}
       <p className='quiet' role='status'>

@@ -1,7 +1,8 @@
+import { chainOf, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/chain.ts'
+import type { Fact, FactGroup } from '../../../core/model/fact.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
-import type { Check } from '../../../core/model/worked.ts'
-import { chainView } from './chainView.ts'
+import { factsAbout } from '../../../state/facts.ts'
 
 /** What holds by its soil, not by itself. */
 const ground: ReadonlySet<Role> = new Set(['topsoil', 'soil', 'soil-lower', 'backfill', 'granular', 'gravel', 'mulch'])
@@ -15,16 +16,14 @@ const steel: ReadonlySet<Role> = new Set(['bar', 'steel'])
 export function linkOfPart(result: PierResult, part: string): string | null {
   const zone = result.zones.find((one) => one.id === part)
   if (!zone) return null
-  const { groups } = chainView(result)
-  const needed = (...wanted: readonly Check['group'][]) =>
-    groups.filter(({ group }) => wanted.includes(group)).flatMap(({ links }) => links.filter((link) => link.place === 'needed'))
-  const least = (links: ReturnType<typeof needed>): string | null =>
-    [...links].sort((a, b) => (a.holds ?? Number.POSITIVE_INFINITY) - (b.holds ?? Number.POSITIVE_INFINITY))[0]?.check.id ?? null
-  const intoGround = () => least(needed('uplift-soil'))
+  const needed = linksOf(chainOf(factsAbout(result))).filter(isNeeded)
+  const of = (group: FactGroup): readonly Fact[] => needed.filter((link) => link.group === group)
+  const most = (link: Fact): number => holdsOf(link) ?? Number.POSITIVE_INFINITY
+  const least = (links: readonly Fact[]): string | null => [...links].sort((a, b) => most(a) - most(b))[0]?.id ?? null
+  const intoGround = () => least(of('uplift-soil'))
   if (ground.has(zone.role)) return intoGround()
-  const own = needed('uplift-post', 'uplift-connection', 'uplift-concrete').filter(({ check }) => check.where.includes(part))
-  const first = own.filter(({ check }) => check.where[0] === part)
-  const found = least(first) ?? least(own)
+  const own = needed.filter(({ group, drawn }) => group !== 'uplift-soil' && drawn.includes(part))
+  const found = least(own.filter(({ drawn }) => drawn[0] === part)) ?? least(own)
   if (found !== null) return found
-  return steel.has(zone.role) ? least(needed('uplift-connection')) : intoGround()
+  return steel.has(zone.role) ? least(of('uplift-connection')) : intoGround()
 }

@@ -5,7 +5,7 @@ import type { QuantityKind } from '../../../core/units/quantity.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { boxText } from '../inputs/useEntry.ts'
 import { issueText } from '../issueText.ts'
-import { Mark } from '../Mark.tsx'
+import { Mark } from '../../kit/Mark.tsx'
 
 /** A figure of a range. Enter or leaving the box enters it, Escape gives it up; a text that can't be read stays, with the reason. */
 export const AmountBox = ({

@@ -1,7 +1,7 @@
 import { inThousand, outOf } from '../../../core/uncertainty/summary.ts'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { answerWords } from '../answers/words.ts'
+import { answerWords } from '../../../facts/answerWords.ts'
 import { withoutWords, wholeNumber } from './sureWords.ts'
 
 const total = 100

@@ -2,7 +2,7 @@ import { useId, useState } from 'react'
 import { greatestSeed } from '../../../core/uncertainty/randomNumbers.ts'
 import { setSamples, setSeed, stopStudy, sureStore } from '../../../state/sure.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { Mark } from '../Mark.tsx'
+import { Mark } from '../../kit/Mark.tsx'
 import { wholeNumber } from './sureWords.ts'
 import { useSure } from './useSure.ts'
 

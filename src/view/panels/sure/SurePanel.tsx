@@ -7,8 +7,8 @@ import { isSameQuestion, questionOf, runStudy, stopStudy, sureStore } from '../.
 import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { answerWords, reasonWords } from '../answers/words.ts'
-import { Verdict } from '../Mark.tsx'
+import { answerWords, reasonWords } from '../../../facts/answerWords.ts'
+import { MarkedWord } from '../../kit/Mark.tsx'
 import { DotPlot, DotPlotNotes } from './DotPlot.tsx'
 import { LinkCounts } from './LinkCounts.tsx'
 import { Ranges } from './Ranges.tsx'
@@ -63,7 +63,7 @@ const Unverified = ({ links }: { links: readonly string[] }) => {
   return (
     <div className='sure-part'>
       <p className='sure-lead'>
-        <Verdict name='unverified' word={sure.unverified.title} />
+        <MarkedWord name='unverified' word={sure.unverified.title} />
       </p>
       <p>{sure.unverified.plain}</p>
       <ul className='bullets'>

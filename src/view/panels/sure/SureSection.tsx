@@ -3,10 +3,7 @@ import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { lazyPage } from '../../lazyPage.ts'
 
-const SurePanel = lazyPage(
-  () => import('./SurePanel.tsx').then((module) => module.SurePanel),
-  ['answers', 'glossary', 'reasons', 'sure', 'terms'],
-)
+const SurePanel = lazyPage(() => import('./SurePanel.tsx').then((module) => module.SurePanel), ['answers', 'reasons', 'sure'])
 
 /** The study of ranges as a section of the answers: loaded, and worked out, once it is opened. */
 export const SureSection = () => {

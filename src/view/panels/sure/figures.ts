@@ -4,7 +4,7 @@ import { type Input, inputs } from '../../../core/uncertainty/inputs.ts'
 import type { InputId } from '../../../core/uncertainty/inputs.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import type { QuantityKind } from '../../../core/units/quantity.ts'
-import type { Units } from '../../hooks/useUnits.ts'
+import type { Units } from '../../../core/units/reader.ts'
 
 export const inputOf = (id: InputId): Input | undefined => inputs.find((input) => input.id === id)
 

@@ -1,7 +1,7 @@
 import type { InputId } from '../../../core/uncertainty/inputs.ts'
 import { inThousand } from '../../../core/uncertainty/summary.ts'
 import { locale, wordsOf } from '../../../words/index.ts'
-import { answerWords } from '../answers/words.ts'
+import { answerWords } from '../../../facts/answerWords.ts'
 
 /** A count out of all tries, in words that never turn few into none. */
 export const countWords = (count: number, samples: number): string =>

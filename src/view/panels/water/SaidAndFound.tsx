@@ -1,8 +1,8 @@
 import { type Finding, weighedClaims } from '../../../core/derive/evidence.ts'
 import type { WoodTouch } from '../../../core/engineering/tables/contactWetness.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
-import { rowOf } from '../answers/answerWords.ts'
-import { StandingMark } from '../answers/StandingMark.tsx'
+import { rowOf } from '../../../facts/firstWords.ts'
+import { StandingMark } from '../../kit/Mark.tsx'
 
 /** A claim, the touches it speaks of, and the sentence that puts it right. */
 const about: readonly Readonly<{ id: string; touches: readonly WoodTouch[]; trap: keyof Words['moisture']['traps'] }>[] = [

@@ -1,8 +1,7 @@
 import type { PostSide, WetStretch } from '../../../core/model/moistureResult.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { isSame } from '../answers/sideWords.ts'
-import { StandingMark } from '../answers/StandingMark.tsx'
+import { StandingMark } from '../../kit/Mark.tsx'
 
 const sides: readonly PostSide[] = ['uphill', 'axis', 'downhill']
 
@@ -51,12 +50,14 @@ export const WetnessList = ({ profile }: { profile: readonly WetStretch[] }) => 
             </span>
           </div>
           <dl className='wet-sides'>
-            {(isSame(sides.map((side) => length[side])) ? (['axis'] as const) : sides).map((side, _, { length: shown }) => (
-              <div key={side}>
-                <dt>{shown === 1 ? wordsOf('app').answers.sides.all : words.sides[side]}</dt>
-                <dd className='number'>{length[side] > 1e-6 ? say(length[side], 'length') : '–'}</dd>
-              </div>
-            ))}
+            {(sides.every((side) => Math.abs(length[side] - length.axis) < 1e-9) ? (['axis'] as const) : sides).map(
+              (side, _, { length: shown }) => (
+                <div key={side}>
+                  <dt>{shown === 1 ? wordsOf('app').answers.sides.all : words.sides[side]}</dt>
+                  <dd className='number'>{length[side] > 1e-6 ? say(length[side], 'length') : '–'}</dd>
+                </div>
+              ),
+            )}
           </dl>
           <p className='quiet'>
             {words.reasons[first.reason] ?? first.reason}

@@ -2,7 +2,7 @@ import { shownRows } from '../../../core/derive/life/evidenceShown.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { evidenceText } from '../../time/lifeTexts.ts'
 import { yearsOf } from '../../time/timeFigures.ts'
-import { StandingMark } from '../answers/StandingMark.tsx'
+import { StandingMark } from '../../kit/Mark.tsx'
 
 const last = 60
 const [left, right] = [4, 344]

@@ -1,5 +1,9 @@
+import type { VerdictMark } from '../../core/model/fact.ts'
+import type { Standing } from '../../core/model/worked.ts'
+import { wordsOf } from '../../words/index.ts'
+
 /** Silhouettes that differ, so that a verdict reads without colour. The word always stands beside it. */
-export type MarkName = 'meets' | 'short' | 'counted' | 'unverified' | 'unneeded' | 'judgement' | 'bound' | 'warning'
+export type MarkName = VerdictMark | 'warning'
 
 const shapes: Readonly<Record<MarkName, React.ReactNode>> = {
   meets: (
@@ -53,10 +57,29 @@ export const Mark = ({ name }: { name: MarkName }) => (
   </svg>
 )
 
-/** Shape and word together. */
-export const Verdict = ({ name, word }: { name: MarkName; word: string }) => (
-  <span className={`verdict mark-${name}`}>
-    <Mark name={name} />
-    <span>{word}</span>
-  </span>
-)
+/** Shape and word together; the word alone where nothing was held against anything. */
+export const MarkedWord = ({ name, word }: { name: MarkName | null; word: string }) =>
+  name === null ? (
+    word
+  ) : (
+    <span className={`verdict mark-${name}`}>
+      <Mark name={name} />
+      <span>{word}</span>
+    </span>
+  )
+
+/** A mark and a word beside every number that was not read from its source. */
+export const StandingMark = ({ standing }: { standing: Standing | null }) => {
+  const { mark, meaning } = wordsOf('standings')[standing ?? 'read']
+  if (mark === null) return null
+  return (
+    <span className='standing'>
+      <span aria-hidden='true'>†</span> {mark}
+      <span className='spoken'>: {meaning}</span>
+    </span>
+  )
+}
+
+/** Stands beside every number that rests on an estimate of the loads. */
+export const EstimateMark = ({ shown = true }: { shown?: boolean }) =>
+  shown && <span className='estimate-mark'>{wordsOf('app').loads.mark}</span>
