@@ -87,7 +87,12 @@ function entry(node: FieldNode, path: string, leftOut: LeftOut): z.ZodType {
 }
 
 /** Where values came from, by path, as far as they do not tell it themselves. */
-const origins = z.record(z.string(), z.literal(['typed', 'drawing', 'assumed', 'not-known']))
+const origins = z
+  .record(z.string(), z.literal(['typed', 'drawing', 'assumed', 'not-known']))
+  .meta({
+    description:
+      'path of an input to where its value came from; without an entry, a value as in the first pier is assumed, any other was given',
+  })
 
 const { support, fill, bars, verticalBars, top } = pierFields.fields
 /** What a kind that is not in use had. A part that is not there is not what it had: nothing is filled in. */
@@ -109,7 +114,7 @@ export const jobSchema = z.strictObject({
   name: z.string().max(longestName).default(''),
   note: z.string().max(longestNote).default(''),
   origins: origins.optional(),
-  otherKinds: z.array(otherKind).optional(),
+  otherKinds: z.array(otherKind).meta({ description: 'what fills, supports and brackets had that are not in use now' }).optional(),
   pier: object(pierFields.fields, '', undefined),
 })
 
