@@ -1,3 +1,4 @@
+import type { ZoneLabel } from './saidIds.ts'
 import type { CubicMetres, Radians } from '../units/quantity.ts'
 
 /** What a zone is made of, for colour, hatch, unit weight and legend. Views map every role; the compiler checks it. */
@@ -38,7 +39,7 @@ export type Mesh = Readonly<{
 export type SectionPolygon = Readonly<{
   zone: string
   role: Role
-  label: string
+  label: ZoneLabel
   /** False for parts seen beyond or left uncut (bars, bolts, post when whole). */
   cut: boolean
   /** [n][2] metres (along the section to the right, up), closed, anticlockwise. */

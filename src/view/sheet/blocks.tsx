@@ -4,7 +4,7 @@ import type { Contact } from '../../core/model/kind.ts'
 import type { PierResult, QuantityLine } from '../../core/model/result.ts'
 import { wordsOf } from '../../words/index.ts'
 import { type Say, useUnits } from '../hooks/useUnits.ts'
-import { rowOf, zoneWords } from '../panels/answers/answerWords.ts'
+import { zoneWords } from '../panels/answers/answerWords.ts'
 import { answerWords } from '../panels/answers/words.ts'
 import { orderWords } from '../panels/answers/orderWords.ts'
 import { StandingMark } from '../panels/answers/StandingMark.tsx'
@@ -148,7 +148,7 @@ export const OnTheDay = ({ result: { spec } }: BlockProps) => {
         {steps.map((step) => (
           <li key={step}>
             <span className='paper-box' aria-hidden='true' />
-            {rowOf<string>(wordsOf('steps'), step) ?? step}
+            {wordsOf('steps')[step]}
           </li>
         ))}
       </ul>

@@ -19,9 +19,6 @@ const TwoSides = ({ words }: { words: KindText }) => (
   </>
 )
 
-const stepWords = (key: string): string =>
-  (Object.hasOwn(wordsOf('steps'), key) ? (wordsOf('steps') as Readonly<Record<string, string>>)[key] : undefined) ?? key
-
 /** The method in use: what it is, what speaks for and against it, how it is built, what goes wrong. */
 export const MethodNotes = () => {
   const { fill, support } = useSpec()
@@ -50,7 +47,7 @@ export const MethodNotes = () => {
         </summary>
         <ol className='steps'>
           {kind.steps.map((step) => (
-            <li key={step}>{stepWords(step)}</li>
+            <li key={step}>{wordsOf('steps')[step]}</li>
           ))}
         </ol>
       </details>

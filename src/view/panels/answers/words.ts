@@ -1,3 +1,4 @@
+import type { CautionId, ReasonId } from '../../../core/model/saidIds.ts'
 import type { Check } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
 import type { MarkName } from '../Mark.tsx'
@@ -9,11 +10,11 @@ export { standingWords, zoneWords } from './answerWords.ts'
 export const answerWords = (id: string): Readonly<{ label: string; plain: string }> =>
   rowOf(wordsOf('answers'), id) ?? { label: id, plain: '' }
 
-export const reasonWords = (why: string | undefined): string => (why === undefined ? '' : (rowOf(wordsOf('reasons'), why) ?? why))
+export const reasonWords = (why: ReasonId | undefined): string => (why === undefined ? '' : wordsOf('reasons')[why])
 /** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
 export const termWords = (name: string): string =>
   rowOf(wordsOf('terms'), name) ?? rowOf(wordsOf('zones'), name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
-export const cautionWords = (key: string): string => rowOf(wordsOf('cautions').ofPiers, key) ?? key
+export const cautionWords = (key: CautionId): string => wordsOf('cautions').ofPiers[key]
 
 /** How a check may be used, as a mark and a word. With a demand, whether it is met. */
 export const verdictOf = (check: Check): Readonly<{ mark: MarkName; word: string }> => {

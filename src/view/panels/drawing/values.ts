@@ -1,5 +1,12 @@
-import type { CalloutItem, CalloutValue, CalloutVerdict } from '../../../core/model/calloutResult.ts'
-import { type Words, wordsOf } from '../../../words/index.ts'
+import type {
+  CalloutItem,
+  CalloutValue,
+  CalloutVerdict,
+  DrawingEffect,
+  DrawingProof,
+  DrawingReason,
+} from '../../../core/model/calloutResult.ts'
+import { wordsOf } from '../../../words/index.ts'
 import type { Say } from '../../hooks/useUnits.ts'
 import type { MarkName } from '../Mark.tsx'
 
@@ -19,9 +26,7 @@ export const valueWords = (value: CalloutValue | null, say: Say): string => {
   if (value === null) return wordsOf('drawing').words.none
   if (value.as === 'number') return say(value.value, value.quantity)
   if (value.as === 'choice') return short(wordsOf('choices')[value.path]?.[value.choice] ?? value.choice)
-  return Object.hasOwn(wordsOf('drawing').words, value.word)
-    ? wordsOf('drawing').words[value.word as keyof Words['drawing']['words']]
-    : value.word
+  return wordsOf('drawing').words[value.word]
 }
 
 const signed = (text: string, value: number): string => (value < 0 ? `\u2212${text}` : `+${text}`)
@@ -38,7 +43,6 @@ export const differenceWords = (item: CalloutItem, say: Say): string => {
   return change(difference, drawn?.as === 'number' ? drawn.quantity : 'length', say)
 }
 
-const wordIn = (table: Readonly<Record<string, string>>, key: string): string => (Object.hasOwn(table, key) ? (table[key] ?? key) : key)
-export const whyWords = (why: string): string => wordIn(wordsOf('drawing').why, why)
-export const verifyWords = (key: string): string => wordIn(wordsOf('drawing').verify, key)
-export const consequenceWords = (id: string): string => wordIn(wordsOf('drawing').consequences, id)
+export const whyWords = (why: DrawingReason): string => wordsOf('drawing').why[why]
+export const verifyWords = (key: DrawingProof): string => wordsOf('drawing').verify[key]
+export const consequenceWords = (id: DrawingEffect): string => wordsOf('drawing').consequences[id]

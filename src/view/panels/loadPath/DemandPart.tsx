@@ -1,3 +1,4 @@
+import type { LoadNote } from '../../../core/model/saidIds.ts'
 import { Suspense, useState } from 'react'
 import type { Demand, LoadCase } from '../../../core/model/result.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
@@ -19,10 +20,7 @@ const combinationWords = (id: string): string => {
   const said = wordsOf('loads')
   return Object.hasOwn(said.combinations, id) ? said.combinations[id as keyof Words['loads']['combinations']] : id
 }
-const noteWords = (id: string): string => {
-  const said = wordsOf('loads')
-  return Object.hasOwn(said.notes, id) ? said.notes[id as keyof Words['loads']['notes']] : id
-}
+const noteWords = (id: LoadNote): string => wordsOf('loads').notes[id]
 
 const Work = ({ demand }: { demand: Demand }) => {
   const [open, setOpen] = useState(false)

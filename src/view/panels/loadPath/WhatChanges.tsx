@@ -1,16 +1,17 @@
+import type { ChangeId } from '../../../core/model/saidIds.ts'
 import { useState } from 'react'
 import type { WhatIf } from '../../../core/derive/whatIf/whatIf.ts'
 import { seenDocument } from '../../../state/derived.ts'
 import { applySuggestion } from '../../../state/suggestions.ts'
 import { pierStore } from '../../../state/store.ts'
-import { type Words, wordsOf } from '../../../words/index.ts'
+import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../answers/words.ts'
 import type { ChainView } from './chainView.ts'
 import { useSuggestions } from './useSuggestions.ts'
-const changeWords = (id: string): string =>
-  Object.hasOwn(wordsOf('loadPath').tries, id) ? wordsOf('loadPath').tries[id as keyof Words['loadPath']['tries']] : id
+
+const changeWords = (id: ChangeId): string => wordsOf('loadPath').tries[id]
 
 /** A gain of less than this share of what the pier holds now is next to no change. */
 const little = 0.01
