@@ -1,4 +1,5 @@
 import type { LoadCase } from '../core/model/result.ts'
+import type { LoadNote } from '../core/model/saidIds.ts'
 import { wordsOf } from '../words/index.ts'
 import { wordIn } from './firstWords.ts'
 
@@ -8,4 +9,4 @@ export const caseWords = ({ wind, figure, inside, post }: LoadCase): string => {
   return [words.wind[wind], words.figure[figure], ...(inside === null ? [] : [words.inside[inside]]), words.post[post]].join(', ')
 }
 export const combinationWords = (id: string): string => wordIn(wordsOf('loads').combinations, id)
-export const loadNotes = (notes: readonly string[]): readonly string[] => notes.map((id) => wordIn(wordsOf('loads').notes, id))
+export const loadNotes = (notes: readonly LoadNote[]): readonly string[] => notes.map((id) => wordsOf('loads').notes[id])

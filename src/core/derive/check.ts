@@ -1,10 +1,11 @@
+import type { CheckId } from '../model/saidIds.ts'
 import { weakest } from '../engineering/showing.ts'
 import type { SourceId } from '../engineering/sources.ts'
 import type { Counting } from '../model/kind.ts'
 import type { Check, Worked } from '../model/worked.ts'
 
 type Parts = Readonly<{
-  id: string
+  id: CheckId
   group: Check['group']
   where: readonly string[]
   worked: readonly Worked[]

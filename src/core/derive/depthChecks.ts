@@ -1,3 +1,4 @@
+import type { CheckId, ReasonId } from '../model/saidIds.ts'
 import type { Cited } from '../engineering/cited.ts'
 import { leastFootingDepth, workedDepthAtDownhillEdge } from '../engineering/soil/depths.ts'
 import { standOffRules } from '../engineering/tables/standOff.ts'
@@ -18,7 +19,7 @@ export function depthChecks(frame: PierFrame, depths: Depths): Check[] {
   )
   const asked = (id: string, value: number, source: SourceId, standing: Worked['standing']) =>
     given(id, value, 'length', { formula: 'd', sources: [source], standing })
-  const check = (id: string, demand: Worked, why: string): Check =>
+  const check = (id: CheckId, demand: Worked, why: ReasonId): Check =>
     makeCheck({
       id,
       group: 'frost',
@@ -49,7 +50,7 @@ export function standOff(frame: PierFrame): Readonly<{ aboveConcrete: Metres; ab
       : 'stand-off-is-a-condition'
     : 'stand-off-not-in-weather'
   const aboveGrade = metres(foot - spec.site.slope * profile.shaftRadius)
-  const held = (id: string, is: number, least: Cited): Check => ({
+  const held = (id: 'stand-off-above-concrete' | 'stand-off-above-earth', is: number, least: Cited): Check => ({
     ...makeCheck({
       id,
       group: 'detail',

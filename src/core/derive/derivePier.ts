@@ -1,3 +1,4 @@
+import type { CautionId } from '../model/saidIds.ts'
 import { fillKind, bracketKind } from '../kinds/index.ts'
 import type { Demand, PierResult, QuantityLine } from '../model/result.ts'
 import { castRoles } from '../model/solid.ts'
@@ -126,16 +127,16 @@ function headlineNumbers(
   ]
 }
 
-function cautionsOf(spec: PierSpec): string[] {
+function cautionsOf(spec: PierSpec): CautionId[] {
   const own = fillKind(spec.fill.kind).cautions
   const bracket = spec.support.kind === 'bracket' ? bracketKind(spec.support.bracket.kind).cautions : []
   return [...new Set([...own, ...bracket])]
 }
 
 /** Earthquake is in none of these numbers; an estimate stands in for no drawing. */
-const demandCautions = ({ kind, isEstimate }: Demand): string[] => [
-  ...(kind === null ? [] : ['earthquake-not-covered']),
-  ...(isEstimate ? ['loads-are-estimated'] : []),
+const demandCautions = ({ kind, isEstimate }: Demand): CautionId[] => [
+  ...(kind === null ? [] : (['earthquake-not-covered'] as const)),
+  ...(isEstimate ? (['loads-are-estimated'] as const) : []),
 ]
 
 function sourcesOf(

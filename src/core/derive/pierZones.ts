@@ -1,3 +1,4 @@
+import type { ZoneLabel } from '../model/saidIds.ts'
 import { volumeBelow } from '../geometry/volumeBelow.ts'
 import { type Corner, corner } from '../geometry/corner.ts'
 import { liftCorners, type LiftEnd } from '../geometry/fillStack.ts'
@@ -17,7 +18,7 @@ import { placedZones } from './placedZones.ts'
 type Body = Readonly<{
   id: string
   role: Role
-  label: string
+  label: ZoneLabel
   corners: readonly Corner[]
   breaks?: readonly number[]
   inHole: number | 'all'

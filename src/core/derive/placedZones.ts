@@ -1,3 +1,4 @@
+import type { ZoneLabel } from '../model/saidIds.ts'
 import { bars } from '../engineering/tables/bars.ts'
 import { type LeaningPost, placeOn } from '../geometry/leaningPost.ts'
 import { type ConvexSolid, placedSurface, placedVolume, type Point3, rod } from '../geometry/placed.ts'
@@ -16,7 +17,7 @@ import type { PierFrame } from './pierFrame.ts'
 export type Part = Readonly<{
   id: string
   role: Role
-  label: string
+  label: ZoneLabel
   solids: readonly ConvexSolid[]
   /** Volume below grade, in the hole and in no other zone [m3]. */
   inHole: number
@@ -49,7 +50,7 @@ export const placedParts = (frame: PierFrame): Part[] => [
 const placed = (
   id: string,
   role: Role,
-  label: string,
+  label: ZoneLabel,
   solids: readonly ConvexSolid[],
   displaces: Readonly<Record<string, number>>,
 ): Part => ({ id, role, label, solids, inHole: 0, displaces })

@@ -1,3 +1,4 @@
+import type { ZoneLabel } from '../model/saidIds.ts'
 import type { Role } from '../model/solid.ts'
 import { type Corner, corner, heightAlong } from './corner.ts'
 import { crossingAngles, crossingPosition, type HoleProfile, pointOnLine, profileLine } from './holeProfile.ts'
@@ -6,7 +7,7 @@ import type { SoilBlock } from './soilBlock.ts'
 import { level, raised, type Surface } from './surface.ts'
 
 /** A native layer between two planes parallel to grade; the lowest ends at the level underside of the block. */
-export type NativeLayer = Readonly<{ id: string; role: Role; label: string; from: number; to: number | null }>
+export type NativeLayer = Readonly<{ id: string; role: Role; label: ZoneLabel; from: number; to: number | null }>
 
 /** One swept body of native ground. `partOf` names the layer when a plane that passes through the hole's bottom splits it. */
 export type NativeBody = Readonly<{ id: string; layer: NativeLayer; corners: Corner[]; breaks: number[]; partOf?: string }>

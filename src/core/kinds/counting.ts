@@ -1,12 +1,13 @@
+import type { ReasonId } from '../model/saidIds.ts'
 import type { Counting } from '../model/kind.ts'
 
 /**
  * What a standard lets one count, said once for all kinds that share a reason. `why` is a key into the text table;
  * "not counted" means that it can't be verified, never that it is nothing.
  */
-const counted = (why: string, sources: Counting['sources']): Counting => ({ counted: 'counted', why, sources })
-const judged = (why: string, sources: Counting['sources']): Counting => ({ counted: "engineer's judgement", why, sources })
-const notCounted = (why: string, sources: Counting['sources']): Counting => ({ counted: 'not counted', why, sources })
+const counted = (why: ReasonId, sources: Counting['sources']): Counting => ({ counted: 'counted', why, sources })
+const judged = (why: ReasonId, sources: Counting['sources']): Counting => ({ counted: "engineer's judgement", why, sources })
+const notCounted = (why: ReasonId, sources: Counting['sources']): Counting => ({ counted: 'not counted', why, sources })
 
 export const counting = {
   concreteWeight: counted('weight-of-mixed-concrete', ['ibc-1605-3']),

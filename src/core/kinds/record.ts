@@ -1,3 +1,4 @@
+import type { CautionId, StepId } from '../model/saidIds.ts'
 import type { SourceId } from '../engineering/sources.ts'
 import { startOfKind } from '../fields/makers.ts'
 import type { OfKind, Shape } from '../fields/node.ts'
@@ -29,9 +30,9 @@ type FillRecord<Id extends string, S extends Shape> = Readonly<{
   /** Width that bears sideways: the hole (bonded concrete) or the post alone, IBC 1807.3.3 options. */
   lateralWidth: 'hole' | 'post'
   /** Construction steps, keys into the text table. */
-  steps: readonly string[]
+  steps: readonly StepId[]
   /** Things that go wrong, questions to ask, cautions: keys into the text table. */
-  cautions: readonly string[]
+  cautions: readonly CautionId[]
   sources: readonly SourceId[]
 }>
 
@@ -57,8 +58,8 @@ type BracketRecord<Id extends string, S extends Shape> = Readonly<{
   anchorage: 'legs cast in' | 'anchored after curing'
   /** Null where nothing is cast in. */
   legs: BracketLegs | null
-  steps: readonly string[]
-  cautions: readonly string[]
+  steps: readonly StepId[]
+  cautions: readonly CautionId[]
   sources: readonly SourceId[]
 }>
 

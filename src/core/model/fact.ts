@@ -1,7 +1,8 @@
 import type { SourceId } from '../engineering/sources.ts'
 import type { QuantityKind } from '../units/quantity.ts'
-import type { CalloutResult, CalloutValue, CalloutVerdict } from './calloutResult.ts'
+import type { CalloutResult, CalloutValue, CalloutVerdict, DrawingReason } from './calloutResult.ts'
 import type { Order } from './result.ts'
+import type { ReasonId } from './saidIds.ts'
 import type { Role } from './solid.ts'
 import type { Check, Standing, Worked } from './worked.ts'
 
@@ -62,7 +63,7 @@ export type Fact = Readonly<{
   counted: Check['counted'] | null
   standing: Standing | null
   /** Why it stands as it does: a key of words. */
-  reason: string | null
+  reason: ReasonId | DrawingReason | null
   /** Null where nothing is judged. */
   verdict: Verdict | null
   sources: readonly SourceId[]

@@ -2,11 +2,12 @@ import type { Metres, UnitWeight } from '../units/quantity.ts'
 import type { SourceId } from '../engineering/sources.ts'
 import type { LiftEnd } from '../geometry/fillStack.ts'
 import type { ConvexSolid } from '../geometry/placed.ts'
+import type { ReasonId, ZoneLabel } from './saidIds.ts'
 import type { Role } from './solid.ts'
 import type { BarGrade, BarSize } from './spec.ts'
 
 /** One lift of placed material, from the top of the lift below it up to `to`. `label` is a key into the text table. */
-export type Lift = Readonly<{ id: string; role: Role; label: string; to: LiftEnd }>
+export type Lift = Readonly<{ id: string; role: Role; label: ZoneLabel; to: LiftEnd }>
 
 /** What a kind may ask of the hole while it stacks its lifts. */
 export type FillSite = Readonly<{
@@ -21,7 +22,7 @@ export type FillSite = Readonly<{
 /** Whether a standard lets this kind's part be counted, and if not, why (a key into the text table). */
 export type Counting = Readonly<{
   counted: 'counted' | "engineer's judgement" | 'not counted'
-  why: string
+  why: ReasonId
   sources: readonly SourceId[]
 }>
 
@@ -53,7 +54,7 @@ export type BracketSite = Readonly<{
   postDepth: Metres
 }>
 
-export type BracketPart = Readonly<{ id: string; label: string; role: 'steel' | 'bar'; solids: readonly ConvexSolid[] }>
+export type BracketPart = Readonly<{ id: string; label: ZoneLabel; role: 'steel' | 'bar'; solids: readonly ConvexSolid[] }>
 
 /** What of a bracket is cast in: bars, for which codes say how far they must reach, or flat steel, for which none does. */
 export type BracketLegs =

@@ -1,3 +1,4 @@
+import type { CautionId, CheckId, LoadNote } from './saidIds.ts'
 import type { CubicMetres, Metres, Newtons, SquareMetres } from '../units/quantity.ts'
 import type { SourceId } from '../engineering/sources.ts'
 import type { CalloutResult } from './calloutResult.ts'
@@ -98,7 +99,7 @@ export type Demand = Readonly<{
   /** Steps that all cases share. */
   worked: readonly Worked[]
   /** What an estimate leaves out, or why it gives no value: keys into the text table ("loads"). */
-  notes: readonly string[]
+  notes: readonly LoadNote[]
 }>
 
 export type PierResult = Readonly<{
@@ -120,13 +121,13 @@ export type PierResult = Readonly<{
   checks: readonly Check[]
   /** The soil mechanism in use and the connection, and which of all counted links governs. Null when a needed link is not counted. */
   uplift: Readonly<{
-    soil: string
-    governing: string | null
+    soil: CheckId | ''
+    governing: CheckId | null
     allowable: Newtons | null
     /** Uplift over the allowable; null without either. */
     ratio: number | null
     standing: Standing
-    uncounted: readonly string[]
+    uncounted: readonly CheckId[]
   }>
   exposure: Exposure
   /** The pier against the drawing; null while none is entered. */
@@ -135,6 +136,6 @@ export type PierResult = Readonly<{
   headlines: readonly Worked[]
   issues: readonly Issue[]
   /** Keys of cautions to show. */
-  cautions: readonly string[]
+  cautions: readonly CautionId[]
   sources: readonly SourceId[]
 }>

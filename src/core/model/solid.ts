@@ -1,3 +1,4 @@
+import type { ZoneLabel } from './saidIds.ts'
 import type { CubicMetres, Radians } from '../units/quantity.ts'
 
 /** What a zone is made of, for colour, hatch, unit weight and legend. Views map every role; the compiler checks it. */
@@ -18,8 +19,11 @@ export type Role =
 
 /** Ground as it was found, from the top down. */
 export const nativeRoles: ReadonlySet<Role> = new Set<Role>(['topsoil', 'soil', 'soil-lower'])
+const cast = ['concrete', 'dry-mix', 'flowable-fill'] as const satisfies readonly Role[]
+export type CastRole = (typeof cast)[number]
 /** What is mixed with cement and cast against the sides of the hole. */
-export const castRoles: ReadonlySet<Role> = new Set<Role>(['concrete', 'dry-mix', 'flowable-fill'])
+export const castRoles: ReadonlySet<Role> = new Set<Role>(cast)
+export const isCast = (role: Role): role is CastRole => castRoles.has(role)
 
 export type Measure<T extends number = CubicMetres> = Readonly<{ value: T; method: 'closed form' | 'integrated' }>
 
@@ -43,7 +47,7 @@ export type Mesh = Readonly<{
 export type SectionPolygon = Readonly<{
   zone: string
   role: Role
-  label: string
+  label: ZoneLabel
   /** False for parts seen beyond or left uncut (bars, bolts, post when whole). */
   cut: boolean
   /** [n][2] metres (along the section to the right, up), closed, anticlockwise. */

@@ -1,5 +1,6 @@
 import type { SourceId } from '../engineering/sources.ts'
 import type { QuantityKind } from '../units/quantity.ts'
+import type { CheckId, ReasonId } from './saidIds.ts'
 
 /** How well the weakest thing that a number rests on was verified. Order: strongest first. */
 export const standings = [
@@ -37,13 +38,13 @@ export type Worked = Readonly<{
  * a link that is not counted has no capacity; it is neither zero nor a guess, and `why` is a key into the text table.
  */
 export type Check = Readonly<{
-  id: string
+  id: CheckId
   group: 'uplift-soil' | 'uplift-connection' | 'uplift-post' | 'uplift-concrete' | 'bearing' | 'lateral' | 'frost' | 'detail'
   where: readonly string[]
   worked: readonly Worked[]
   /** The worked number that is the allowable, when one may be stated. */
   allowable: Worked | null
-  why?: string
+  why?: ReasonId
   counted: 'counted' | "engineer's judgement" | 'not counted' | 'upper bound'
   /** A limit or a load to hold the allowable against, and the ratio demand / allowable. */
   demand?: Worked

@@ -1,6 +1,7 @@
 import type { CubicMetres, SquareMetres } from '../units/quantity.ts'
 import type { Measure, Role } from './solid.ts'
 import type { LeaningPost } from '../geometry/leaningPost.ts'
+import type { ZoneLabel } from './saidIds.ts'
 import type { Corner } from '../geometry/corner.ts'
 import type { ConvexSolid } from '../geometry/placed.ts'
 
@@ -10,7 +11,7 @@ export type SweptZone = Readonly<{
   id: string
   role: Role
   /** Key into the text table ("zones"). */
-  label: string
+  label: ZoneLabel
   corners: readonly Corner[]
   /** Plan angles [rad] at which followed corners change their stretch, besides the corners of rectangles. */
   breaks: readonly number[]
@@ -31,7 +32,7 @@ export type PlacedZone = Readonly<{
   build: 'placed'
   id: string
   role: Role
-  label: string
+  label: ZoneLabel
   solids: readonly ConvexSolid[]
   volume: Measure<CubicMetres>
   surface: Measure<SquareMetres>

@@ -2,7 +2,6 @@ import type { CalloutItem, CalloutResult, CalloutValue, Consequence } from '../.
 import type { QuantityKind } from '../../core/units/quantity.ts'
 import { wordsOf } from '../../words/index.ts'
 import { inWords, unitOf } from './named.ts'
-const said = (table: Readonly<Record<string, string>>, key: string): string => (Object.hasOwn(table, key) ? (table[key] ?? key) : key)
 
 const number = (value: number, quantity: QuantityKind) => ({ value, unit: unitOf(quantity), text: inWords(value, quantity) })
 
@@ -10,12 +9,12 @@ const value = (one: CalloutValue | null) => {
   if (one === null) return null
   if (one.as === 'number') return number(one.value, one.quantity)
   if (one.as === 'choice') return { value: one.choice, text: wordsOf('choices')[one.path]?.[one.choice] ?? one.choice }
-  return { value: one.word, text: said(wordsOf('drawing').words, one.word) }
+  return { value: one.word, text: wordsOf('drawing').words[one.word] }
 }
 
 const consequence = ({ id, value: size, quantity }: Consequence) => ({
   id,
-  label: said(wordsOf('drawing').consequences, id),
+  label: wordsOf('drawing').consequences[id],
   ...number(size, quantity),
 })
 
@@ -30,9 +29,9 @@ const item = (one: CalloutItem) => {
     difference: one.difference === null ? null : number(one.difference, quantity),
     tolerance: one.tolerance === null ? null : number(one.tolerance, quantity),
     verdict: one.verdict,
-    why: said(words.why, one.why),
+    why: words.why[one.why],
     consequences: one.consequences.map(consequence),
-    verify: one.verify.map((key) => said(words.verify, key)),
+    verify: one.verify.map((key) => words.verify[key]),
     where: one.where,
     sources: one.sources,
   }

@@ -39,5 +39,5 @@ export const demandJson = (demand: Demand): unknown => ({
   governing: { uplift: governs(demand.governing.uplift), gravity: governs(demand.governing.gravity) },
   cases: demand.cases.map(loadCase),
   worked: demand.worked.map(workedJson),
-  notes: demand.notes.map((key) => said(wordsOf('loads').notes, key)),
+  notes: demand.notes.map((key) => wordsOf('loads').notes[key]),
 })

@@ -13,12 +13,10 @@ import { inWords, named, withUnits } from './named.ts'
 import { timeJson, timeSources } from './timeJson.ts'
 import { answerLabel, workedJson } from './workedJson.ts'
 
-const said = (table: Readonly<Record<string, unknown>>, key: string): unknown => (Object.hasOwn(table, key) ? table[key] : key)
-
 const zone = (one: Zone) => ({
   id: one.id,
   role: one.role,
-  label: said(wordsOf('zones'), one.label),
+  label: wordsOf('zones')[one.label],
   build: one.build,
   ...named('volume', one.volume.value, 'volume'),
   method: one.volume.method,
@@ -52,7 +50,7 @@ const check = (one: Check) => ({
   group: one.group,
   where: one.where,
   counted: one.counted,
-  ...(one.why === undefined ? {} : { why: said(wordsOf('reasons'), one.why) }),
+  ...(one.why === undefined ? {} : { why: wordsOf('reasons')[one.why] }),
   allowable: one.allowable === null ? null : workedJson(one.allowable),
   ...(one.demand === undefined ? {} : { demand: workedJson(one.demand) }),
   ...(one.ratio === undefined ? {} : { ratio: one.ratio }),
@@ -101,7 +99,7 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
     note: document.note,
     cautions: {
       always: wordsOf('cautions').standing.map((caution) => caution.long),
-      here: result.cautions.map((key) => said(wordsOf('cautions').ofPiers, key)),
+      here: result.cautions.map((key) => wordsOf('cautions').ofPiers[key]),
     },
     issues: issues.map(issue),
     headlines: result.headlines.map(workedJson),

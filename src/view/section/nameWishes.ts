@@ -1,3 +1,4 @@
+import type { ZoneLabel } from '../../core/model/saidIds.ts'
 import type { Role } from '../../core/model/solid.ts'
 import type { Zone } from '../../core/model/zone.ts'
 import { wordsOf } from '../../words/index.ts'
@@ -25,7 +26,7 @@ const importance: Readonly<Record<Role, number>> = {
 /** Names wider than this are set in two lines [px]. */
 const widestLine = (size: number): number => size * 5.8
 
-export const zoneName = (label: string): string => (wordsOf('zones') as Readonly<Record<string, string>>)[label] ?? label
+export const zoneName = (label: ZoneLabel): string => wordsOf('zones')[label]
 
 /** How many names a picture carries: fewer on a narrow one, and while years are looked at, when other words matter more. */
 export const mostNames = (isNarrow: boolean, isInYears: boolean): number => (isNarrow ? (isInYears ? 3 : 6) : isInYears ? 5 : 9)

@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react'
 import { stepsOf } from '../../core/derive/build/buildSteps.ts'
 import type { PierResult } from '../../core/model/result.ts'
-import { wordIn } from '../../facts/firstWords.ts'
 import { cautionsOf } from '../../facts/practiceWords.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
@@ -29,7 +28,7 @@ export const OnTheDay = ({ result: { spec } }: BlockProps) => {
         {stepsOf(spec).map((step) => (
           <li key={step}>
             <span className='paper-box' aria-hidden='true' />
-            {wordIn(wordsOf('steps'), step)}
+            {wordsOf('steps')[step]}
           </li>
         ))}
       </ul>

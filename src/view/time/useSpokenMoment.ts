@@ -1,3 +1,4 @@
+import type { BuildStep } from '../../core/model/buildStep.ts'
 import { useRef } from 'react'
 import { lastDay, lastYear, placeOf } from '../../state/actions/time.ts'
 import type { Moment } from '../../state/appState.ts'
@@ -28,13 +29,13 @@ export function useSpokenMoment(moment: Moment): Readonly<{ last: number; line: 
         ? words.place.month(String(at))
         : words.place.years(String(at))
   const isHeard = !playing || at % spokenEvery[moment.stretch] === 0
-  if (isHeard) before.current = sentence(moment, at, line, steps[at]?.id ?? '', spec)
+  if (isHeard) before.current = sentence(moment, at, line, steps[at], spec)
   return { last, line, spoken: before.current }
 }
 
-function sentence({ stretch }: Moment, at: number, line: string, step: string, spec: PierSpec): string {
+function sentence({ stretch }: Moment, at: number, line: string, step: BuildStep | undefined, spec: PierSpec): string {
   const words = wordsOf('time')
-  if (stretch === 'build') return words.build.spoken(line, stepText(step))
+  if (stretch === 'build') return words.build.spoken(line, step ? stepText(step.id) : '')
   if (stretch === 'years') {
     const point = lifeOf(spec).sound?.find(({ year }) => year === at)
     return point ? words.years.spoken(String(at), percents(point.share)) : words.years.spokenNone(String(at))

@@ -1,4 +1,8 @@
+import type { CheckId } from '../../core/model/saidIds.ts'
 import { headlines } from './headlines.ts'
+
+/** What a number or a check is called, and one plain sentence on it. */
+type AnswerText = Readonly<{ label: string; plain: string }>
 
 /** Every number and every check by its id: a name, and one plain sentence. */
 export const answers = {
@@ -350,4 +354,4 @@ export const answers = {
   'climate-index': { label: 'Climate index', plain: 'From warmth and rain days of twelve months. For wood above ground alone.' },
   'method-cost-least': { label: 'Cost in money of today, least', plain: 'With the long life: fewest changes of the post.' },
   'method-cost-most': { label: 'Cost in money of today, most', plain: 'With the short life: most changes of the post.' },
-} as const satisfies Readonly<Record<string, Readonly<{ label: string; plain: string }>>>
+} as const satisfies Readonly<Record<CheckId, AnswerText> & Record<string, AnswerText>>

@@ -1,3 +1,4 @@
+import type { StepCheckId } from '../../core/model/saidIds.ts'
 import type { MistakeId } from '../../core/model/buildStep.ts'
 import type { steps } from './steps.ts'
 
@@ -42,7 +43,7 @@ const checks = {
   'anchor-holes-clean': 'Measure how deep the anchor holes are, after the dust is out.',
   'anchors-tight': 'Tighten each anchor as its rating asks.',
   'all-bolts': 'Count the bolts, nuts and washers.',
-} as const satisfies Readonly<Record<string, string>>
+} as const satisfies Readonly<Record<StepCheckId, string>>
 
 type MistakeWords = Readonly<{ name: string; what: string; later: string }>
 

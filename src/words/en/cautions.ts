@@ -1,3 +1,5 @@
+import type { CautionId } from '../../core/model/saidIds.ts'
+
 /** Shown on every pier, on screen and on paper. Danger first. */
 const standing: readonly Readonly<{ id: string; short: string; long: string }>[] = [
   {
@@ -49,7 +51,7 @@ const ofPiers = {
   'earthquake-not-covered': 'Earthquake is not covered. Where it counts, the drawing and its engineer decide.',
   'loads-are-estimated':
     'The loads are an estimate from a few figures of the roof. The drawing of the engineer goes before it. It is no load to build from.',
-} as const satisfies Readonly<Record<string, string>>
+} as const satisfies Readonly<Record<CautionId, string>>
 
 /** What may hurt people or cost a pier. */
 export const cautions = { standing, ofPiers }

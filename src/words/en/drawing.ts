@@ -1,4 +1,12 @@
-import type { CalloutItemId, CalloutResult, CalloutVerdict } from '../../core/model/calloutResult.ts'
+import type {
+  CalloutItemId,
+  CalloutResult,
+  CalloutVerdict,
+  DrawingEffect,
+  DrawingProof,
+  DrawingReason,
+  DrawingWord,
+} from '../../core/model/calloutResult.ts'
 
 /** The check of a pier against its drawing. */
 export const drawing = {
@@ -72,7 +80,7 @@ export const drawing = {
     'no-bar': 'No bar',
     'bar-there': 'Bar in place',
     none: 'No value',
-  },
+  } satisfies Record<DrawingWord, string>,
   /** Why, one sentence for each. */
   why: {
     'not-on-the-drawing': 'No figure for it is entered.',
@@ -123,7 +131,7 @@ export const drawing = {
     'soil-of-ones-own': 'The soil has values of its own, not a class of the code. A soil report has to stand behind them.',
     'soil-not-weaker': 'The weakest soil that the hole meets is set no weaker than the drawing takes.',
     'soil-weaker': 'The hole meets soil that is set weaker than the drawing takes.',
-  },
+  } satisfies Record<DrawingReason, string>,
   /** What a difference does; the number stands behind it. */
   consequences: {
     'hole-volume': 'Volume of the hole',
@@ -141,7 +149,7 @@ export const drawing = {
     'uplift-lacking': 'Lacking',
     'soil-bearing': 'Bearing of the soil',
     'soil-lateral': 'Side hold of the soil',
-  },
+  } satisfies Record<DrawingEffect, string>,
   /** What would show it. */
   verify: {
     'measure-hole': 'Measure the width before anything goes in.',
@@ -160,5 +168,5 @@ export const drawing = {
     'soil-report': 'Get a soil report, or have the open hole looked at.',
     'building-office': 'Ask the local building office.',
     engineer: 'Ask the engineer who made the drawing.',
-  },
+  } satisfies Record<DrawingProof, string>,
 } as const

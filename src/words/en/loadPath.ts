@@ -1,3 +1,4 @@
+import type { ChangeId } from '../../core/model/saidIds.ts'
 import type { LettingGoHow } from '../../core/derive/lettingGo.ts'
 
 /** How a link would let go, in one or two plain sentences. */
@@ -32,7 +33,7 @@ const tries = {
   'add-vertical-bars': 'Upright bars',
   'next-post': 'Next post size',
   'another-bolt': 'One more bolt',
-} as const satisfies Readonly<Record<string, string>>
+} as const satisfies Readonly<Record<ChangeId, string>>
 
 /** Words of the load path: the chart of links, the ways to count the ground, the pull to look at, the changes to try. */
 export const loadPath = {

@@ -1,3 +1,4 @@
+import type { LoadNote } from '../../core/model/saidIds.ts'
 import type { LoadCase } from '../../core/model/result.ts'
 
 /** Words for loads: how the wind blew in each case tried, which combination set a load, and what an estimate leaves out. */
@@ -39,5 +40,5 @@ export const loads = {
     'push-needs-drawing': 'Sideways load depends on walls and bracing. Take it from the drawing.',
     'overhang-from-below': 'Wind that lifts the overhang from below is not in it.',
     'snow-without-drifts': 'Drifts and snow that slides off another roof are not in it.',
-  },
+  } satisfies Record<LoadNote, string>,
 } as const

@@ -1,3 +1,5 @@
+import type { ReasonId } from '../../core/model/saidIds.ts'
+
 /** Why something is counted, left to an engineer, or can't be verified: keys of the core's records and checks. */
 export const reasons = {
   'weight-of-mixed-concrete': 'Concrete that was mixed before placing holds together and hangs on the post.',
@@ -118,4 +120,4 @@ export const reasons = {
     'This is a condition for wood without treatment, and this code asks for both heights. A treated post may stand lower.',
   'stand-off-not-in-weather':
     'This edition lets wood go without treatment only out of the weather, so a post of an open building needs treatment at any height.',
-} as const satisfies Readonly<Record<string, string>>
+} as const satisfies Readonly<Record<ReasonId, string>>

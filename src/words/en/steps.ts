@@ -1,3 +1,5 @@
+import type { StepId } from '../../core/model/saidIds.ts'
+
 /** Construction steps, in the words that a crew uses. */
 export const steps = {
   drill: 'Drill the hole plumb, to the full width and depth.',
@@ -26,4 +28,4 @@ export const steps = {
   'drill-and-clean-anchor-holes': 'Drill the anchor holes and clean out the dust.',
   'set-anchors': 'Set the anchors and tighten them as their rating asks.',
   'slot-and-treat-post-end': 'Cut the slot in the post and coat the cut wood with field preservative.',
-} as const satisfies Readonly<Record<string, string>>
+} as const satisfies Readonly<Record<StepId, string>>

@@ -1,3 +1,5 @@
+import type { ZoneLabel } from '../../core/model/saidIds.ts'
+
 /** Names of zones and parts, as they stand in the picture and in the tables. */
 export const zones = {
   topsoil: 'Topsoil',
@@ -28,4 +30,4 @@ export const zones = {
   'side-plates': 'Side plates',
   'knife-plate': 'Knife plate',
   bolts: 'Bolts',
-} as const satisfies Readonly<Record<string, string>>
+} as const satisfies Readonly<Record<ZoneLabel, string>>

@@ -76,7 +76,7 @@ describe('[C18] piers that stand close share their ground once', () => {
       let before = new Map(derivePier(pier).checks.map((check) => [check.id, check.allowable?.value]))
       for (const feet of [12, 9, 7, 6, 5.5, 5, 4.5, 4, 3.5, 3.1]) {
         const now = new Map(derivePier(spaced(feet, pier)).checks.map((check) => [check.id, check.allowable?.value]))
-        for (const id of ['friction-and-weight', 'cone-over-ledge', 'breakout-of-ledge', 'block-of-piers']) {
+        for (const id of ['friction-and-weight', 'cone-over-ledge', 'breakout-of-ledge', 'block-of-piers'] as const) {
           const [was, is] = [before.get(id), now.get(id)]
           if (was !== undefined && is !== undefined) expect(is, `${id} at ${feet} ft`).toBeLessThanOrEqual(was * (1 + 1e-9))
         }

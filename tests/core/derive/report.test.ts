@@ -37,8 +37,8 @@ describe('[C19] a report says every thing of a pier once', () => {
 
   it('a check that a pier did not have stands in its group, and is told from its own figures', () => {
     const result = derivePier(plainPier)
-    const extra = { ...checkOf(result, 'least-depth'), id: 'a-new-check', ratio: 1.2 }
-    const more = factOf({ ...result, checks: [...result.checks, extra] }, 'a-new-check')
+    const extra = { ...checkOf(result, 'least-depth'), id: 'pier-spacing' as const, ratio: 1.2 }
+    const more = factOf({ ...result, checks: [...result.checks, extra] }, 'pier-spacing')
     expect(more).toMatchObject({ group: 'frost', ratio: 1.2, verdict: 'falls short', drawn: extra.where, reason: extra.why })
   })
 })

@@ -1,3 +1,4 @@
+import type { StepId } from '../../model/saidIds.ts'
 import { bracketKind, fillKind } from '../../kinds/index.ts'
 import type { BuildStep } from '../../model/buildStep.ts'
 import type { PierResult } from '../../model/result.ts'
@@ -11,18 +12,18 @@ import { stepPractice } from './practice.ts'
 const tall: readonly Role[] = ['wood', 'steel']
 
 /** Steps that place one part alone, and whether a pier has it. */
-const onlyWith: Readonly<Record<string, (spec: PierSpec) => boolean>> = {
+const onlyWith: Readonly<Partial<Record<StepId, (spec: PierSpec) => boolean>>> = {
   'place-base': ({ hole }) => hole.base !== null,
   'place-bar': ({ bars }) => bars !== null,
   'place-vertical-bars': ({ verticalBars }) => verticalBars !== null,
 }
 
 /** Keys of the steps: the fill's own, with those of its bracket where the bracket is set, without those of parts that the pier has not. */
-export function stepsOf(spec: PierSpec): readonly string[] {
+export function stepsOf(spec: PierSpec): readonly StepId[] {
   const { fill, support } = spec
   const ofBracket = support.kind === 'bracket' ? bracketKind(support.bracket.kind).steps : []
   return fillKind(fill.kind)
-    .steps.flatMap((step) => (step === 'set-bracket' ? ['set-bracket', ...ofBracket] : [step]))
+    .steps.flatMap((step) => (step === 'set-bracket' ? [step, ...ofBracket] : [step]))
     .filter((step, at, all) => all.indexOf(step) === at && (onlyWith[step]?.(spec) ?? true))
 }
 
@@ -61,7 +62,7 @@ export function buildSteps(spec: PierSpec, result: Pick<PierResult, 'zones'>): r
 
 const isCovered = ({ role }: Zone): boolean => !nativeRoles.has(role) && !tall.includes(role)
 
-function comesWith(zone: Zone, step: string): boolean {
+function comesWith(zone: Zone, step: StepId): boolean {
   // Loose soil is what the cleaning has left.
   if (zone.label === 'loose-base') return step === 'clean-out'
   const brings = stepPractice[step]?.brings

@@ -1,3 +1,4 @@
+import type { StepId } from '../../model/saidIds.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import type { MistakeId } from '../../model/buildStep.ts'
 import type { PierSpec } from '../../model/spec.ts'
@@ -25,7 +26,7 @@ export const amiss = {
 export type Mistake = Readonly<{
   id: MistakeId
   /** Steps at which it is made: the first of them that a pier has. */
-  at: readonly string[]
+  at: readonly StepId[]
   /** Can it be made on this pier, and could what comes of it be drawn? */
   applies(spec: PierSpec): boolean
   /** The pier with it; the same object where it changes nothing. */
@@ -34,7 +35,7 @@ export type Mistake = Readonly<{
 
 const canStand = (spec: PierSpec): boolean => validateSpec(spec).every(({ severity }) => severity !== 'error')
 
-const mistake = (id: MistakeId, at: readonly string[], make: Mistake['make']): Mistake => ({
+const mistake = (id: MistakeId, at: readonly StepId[], make: Mistake['make']): Mistake => ({
   id,
   at,
   make,
@@ -44,7 +45,7 @@ const mistake = (id: MistakeId, at: readonly string[], make: Mistake['make']): M
   },
 })
 
-const barSteps = ['place-bar', 'empty-bags', 'granular-in-lifts', 'pour-flowable', 'place-mixed', 'pour-dry']
+const barSteps: readonly StepId[] = ['place-bar', 'empty-bags', 'granular-in-lifts', 'pour-flowable', 'place-mixed', 'pour-dry']
 
 /** Every mistake, in the order in which a pier is built. */
 export const mistakes: readonly Mistake[] = [

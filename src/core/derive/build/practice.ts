@@ -1,3 +1,4 @@
+import type { StepCheckId, StepId } from '../../model/saidIds.ts'
 import type { Role } from '../../model/solid.ts'
 
 /** What a step brings, what hurts at it, what is checked. */
@@ -7,7 +8,7 @@ export type StepPractice = Readonly<{
   /** Does it cover what stands in the hole? */
   covers?: true
   dangers?: readonly string[]
-  checks: readonly string[]
+  checks: readonly StepCheckId[]
   inspection?: true
 }>
 
@@ -18,7 +19,7 @@ const dusty = ['silica-dust', 'cement-burns']
  * Steps of all kinds by their keys. Posts are looked at after they are set and before concrete hides them.
  * Inspection after posts are set and before concrete: IRC R109.1.1. Checks: common practice, no source.
  */
-export const stepPractice: Readonly<Record<string, StepPractice>> = {
+export const stepPractice: Readonly<Partial<Record<StepId, StepPractice>>> = {
   drill: { dangers: ['call-before-you-dig', 'open-holes'], checks: ['width-both-ways', 'hole-plumb', 'depth-downhill'] },
   'clean-out': { dangers: ['open-holes'], checks: ['bottom-firm', 'depth-again', 'no-water'] },
   'place-base': { brings: { roles: ['gravel', 'concrete', 'backfill'], id: /^base/ }, checks: ['base-thickness'] },

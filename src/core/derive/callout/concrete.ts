@@ -3,14 +3,14 @@ import { heightAt } from '../../geometry/surface.ts'
 import { fillKind } from '../../kinds/index.ts'
 import type { CalloutItem } from '../../model/calloutResult.ts'
 import type { Lift } from '../../model/kind.ts'
-import { castRoles, type Role } from '../../model/solid.ts'
+import { type CastRole, isCast } from '../../model/solid.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { amount, type CalloutContext, choice, type Finding, item, number, reaches, share, word } from './item.ts'
 
-const mixOf = (lift: Lift): Role | null => (castRoles.has(lift.role) ? lift.role : null)
+const mixOf = ({ role }: Lift): CastRole | null => (isCast(role) ? role : null)
 
 /** What is mixed from cement in this pier, the lowest lift of it; null when there is none. */
-const firstMix = ({ lifts }: PierFrame): Readonly<{ mix: Role; id: string }> | null => {
+const firstMix = ({ lifts }: PierFrame): Readonly<{ mix: CastRole; id: string }> | null => {
   for (const lift of lifts) {
     const mix = mixOf(lift)
     if (mix !== null) return { mix, id: lift.id }

@@ -1,5 +1,13 @@
+import type {
+  CalloutItem,
+  CalloutItemId,
+  CalloutValue,
+  Consequence,
+  DrawingEffect,
+  DrawingProof,
+  DrawingWord,
+} from '../../model/calloutResult.ts'
 import type { SourceId } from '../../engineering/sources.ts'
-import type { CalloutItem, CalloutItemId, CalloutValue, Consequence } from '../../model/calloutResult.ts'
 import type { PierResult } from '../../model/result.ts'
 import type { Callout } from '../../model/spec.ts'
 import type { QuantityKind } from '../../units/quantity.ts'
@@ -12,11 +20,11 @@ export type CalloutContext = Readonly<
 
 export const number = (value: number, quantity: QuantityKind): CalloutValue => ({ as: 'number', value, quantity })
 export const choice = (path: string, one: string): CalloutValue => ({ as: 'choice', path, choice: one })
-export const word = (one: string): CalloutValue => ({ as: 'word', word: one })
+export const word = (one: DrawingWord): CalloutValue => ({ as: 'word', word: one })
 
 /** The found part of an item whose figure is on the drawing. */
 export type Finding = Readonly<
-  Pick<CalloutItem, 'verdict' | 'why'> & { consequences?: readonly Consequence[]; verify?: readonly string[]; difference?: number }
+  Pick<CalloutItem, 'verdict' | 'why'> & { consequences?: readonly Consequence[]; verify?: readonly DrawingProof[]; difference?: number }
 >
 
 type Parts = Readonly<{
@@ -25,7 +33,7 @@ type Parts = Readonly<{
   set: CalloutValue | null
   where: readonly string[]
   /** What shows it on the day, whatever the verdict. */
-  verify: readonly string[]
+  verify: readonly DrawingProof[]
   tolerance?: number
   sources?: readonly SourceId[]
   /** Asked only when the drawing speaks of it. */
@@ -54,8 +62,8 @@ const rounding = 1e-9
 export const reaches = (set: number, drawn: number, tolerance = 0): boolean => set >= (drawn - tolerance) * (1 - rounding) - 1e-12
 
 /** Set over drawn, less one: -0.21 is 21 % less. Nothing where the two are alike. */
-export const share = (id: string, set: number, drawn: number): readonly Consequence[] =>
+export const share = (id: DrawingEffect, set: number, drawn: number): readonly Consequence[] =>
   drawn > 0 && Math.abs(set - drawn) > rounding * drawn ? [{ id, value: set / drawn - 1, quantity: 'ratio' }] : []
 /** A difference in its own unit. Nothing where there is none. */
-export const amount = (id: string, value: number, quantity: QuantityKind): readonly Consequence[] =>
+export const amount = (id: DrawingEffect, value: number, quantity: QuantityKind): readonly Consequence[] =>
   Math.abs(value) > 1e-9 ? [{ id, value, quantity }] : []

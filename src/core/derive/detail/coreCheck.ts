@@ -11,7 +11,7 @@ export function coreChecks({ spec, lifts }: PierFrame): Check[] {
   const where = lifts.filter((lift) => lift.role === 'concrete' || lift.role === 'dry-mix').map((lift) => lift.id)
   if (!verdict || where.length === 0) return []
   const asked = spec.concrete.strength
-  const share = (id: string, percent: number, symbol: string, limit: keyof typeof coreLimits) => {
+  const share = (id: 'cores-mean' | 'cores-each', percent: number, symbol: string, limit: keyof typeof coreLimits) => {
     const inputs = [
       { symbol, name: 'core', value: (percent / 100) * asked, quantity: 'strength' },
       { symbol: "f'_c", name: 'specified', value: asked, quantity: 'strength' },

@@ -1,3 +1,4 @@
+import type { ReasonId } from '../../model/saidIds.ts'
 import { barBearingLength, barDowelProblem, workedBarBearingLength } from '../../engineering/wood/barDowel.ts'
 import { barGrades, bars } from '../../engineering/tables/bars.ts'
 import { cover } from '../../engineering/tables/concrete.ts'
@@ -17,7 +18,7 @@ import type { Properties } from '../properties.ts'
 import { type ChainLink, chainLink } from './chainLink.ts'
 import { adjustedRow, type Row, rowOf } from './dowelRow.ts'
 
-const notCounted = (why: string, sources: Counting['sources'] = []): Counting => ({ counted: 'not counted', why, sources })
+const notCounted = (why: ReasonId, sources: Counting['sources'] = []): Counting => ({ counted: 'not counted', why, sources })
 
 const outOfRange = notCounted('outside-yield-range', ['nds-2018-12-3-1'])
 const fromMemory: Use = { standings: ['from memory'], sources: ['memory'] }

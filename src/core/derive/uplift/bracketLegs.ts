@@ -1,3 +1,4 @@
+import type { ReasonId } from '../../model/saidIds.ts'
 import { barTensionFactors, workedBarTension } from '../../engineering/concrete/barSteel.ts'
 import {
   workedDevelopedShare,
@@ -24,7 +25,7 @@ const sourceOf: Readonly<Record<BarLegs['end'], SourceId>> = {
   hook: 'aci-318-19-25-4-3',
   head: 'aci-318-19-25-4-4',
 }
-const counting = (counted: Counting['counted'], why: string, ...sources: SourceId[]): Counting => ({ counted, why, sources })
+const counting = (counted: Counting['counted'], why: ReasonId, ...sources: SourceId[]): Counting => ({ counted, why, sources })
 
 /** What the cast-in legs of a bracket are; null without a bracket, and for one that is anchored once the concrete is hard. */
 function legsOf({ spec, bracketSite }: PierFrame): BracketLegs | null {

@@ -1,10 +1,11 @@
+import type { CheckId } from '../../model/saidIds.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { makeCheck } from '../check.ts'
 
 /** One link of the load path: what it holds, and the rest of its check on demand. A study that asks thousands of times never does. */
 export type ChainLink = Readonly<{
-  id: string
+  id: CheckId
   group: Check['group']
   counting: Counting
   /** Null where nothing may be counted. */

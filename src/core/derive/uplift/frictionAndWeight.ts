@@ -1,3 +1,4 @@
+import type { ReasonId } from '../../model/saidIds.ts'
 import { betaLowerBound, workedBetaLowerBound } from '../../engineering/soil/betaLowerBound.ts'
 import { presumptiveFriction, workedPresumptiveFriction } from '../../engineering/soil/presumptiveFriction.ts'
 import { workedSideFriction } from '../../engineering/soil/sideFriction.ts'
@@ -16,7 +17,7 @@ import type { SoilContext } from './soilContext.ts'
 import type { SoilValues } from './soilValues.ts'
 
 /** Weight alone, when no length of shaft is left to count: still a resistance, with the reason. */
-const weightAlone = (why: string): Counting => ({ counted: 'counted', why, sources: ['ibc-1605-3'] })
+const weightAlone = (why: ReasonId): Counting => ({ counted: 'counted', why, sources: ['ibc-1605-3'] })
 
 const group = 'uplift-soil'
 

@@ -1,3 +1,4 @@
+import type { ReasonId } from '../../model/saidIds.ts'
 import { workedBreakoutClay, workedBreakoutFactorClay } from '../../engineering/soil/breakoutClay.ts'
 import { workedBreakoutFactorSand, workedBreakoutSand } from '../../engineering/soil/breakoutSand.ts'
 import { meetingDepth, workedMeetingDepth } from '../../engineering/soil/pierGroup.ts'
@@ -17,7 +18,7 @@ const group = 'uplift-soil'
 /** Friction angles beyond this are not credible in a hole that an auger has loosened [rad]. Source: meyerhof-adams-1968, as the reference reads it. */
 const credibleAngle = radians((35 * Math.PI) / 180)
 
-const judged = (why: string): Counting => ({ counted: "engineer's judgement", why, sources: ['go-95'] })
+const judged = (why: ReasonId): Counting => ({ counted: "engineer's judgement", why, sources: ['go-95'] })
 
 /** The ledge that a pier lifts soil with; null without one, or for a pier that may not be counted. */
 function liftingLedge({ ledge, counting }: SoilContext): Ledge | null {
@@ -79,7 +80,7 @@ function ultimateBreakout(
   ledge: Ledge,
   column: SoilColumn,
   depth: Metres,
-): Readonly<{ factor: Worked; ultimate: Worked; why: string }> | null {
+): Readonly<{ factor: Worked; ultimate: Worked; why: 'breakout-in-clay' | 'breakout-in-sand' }> | null {
   const { cohesion, frictionAngle, strengthStanding: standing } = column.at(ledge.depth / 2)
   const width = metres(2 * ledge.radius)
   const plate = {

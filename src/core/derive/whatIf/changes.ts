@@ -1,3 +1,4 @@
+import type { ChangeId } from '../../model/saidIds.ts'
 import { bars as barTable } from '../../engineering/tables/bars.ts'
 import { cover } from '../../engineering/tables/concrete.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
@@ -14,7 +15,7 @@ const augers = [8, 9, 10, 12, 14, 16, 18, 20, 24, 30, 36, 42, 48].map(inch)
 const barSizes = Object.keys(barTable) as BarSize[]
 
 /** One thing that could be built otherwise: `apply` gives the changed pier, or null where it does not apply. */
-export type Change = Readonly<{ id: string; apply: (spec: PierSpec) => PierSpec | null }>
+export type Change = Readonly<{ id: ChangeId; apply: (spec: PierSpec) => PierSpec | null }>
 
 /** A bar grown with its hole as far as cover allows, never shortened. */
 const grownBar = (spec: PierSpec, diameter: number): PierSpec['bars'] =>

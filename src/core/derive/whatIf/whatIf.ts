@@ -1,3 +1,4 @@
+import type { ChangeId, CheckId } from '../../model/saidIds.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import { validateSpec } from '../../spec/validate.ts'
 import { type Newtons, newtons } from '../../units/quantity.ts'
@@ -7,12 +8,12 @@ import { type Change, changes } from './changes.ts'
 /** What one change would do to the least link of the uplift chain. */
 export type WhatIf = Readonly<{
   /** Key into the text table ("changes"). */
-  id: string
+  id: ChangeId
   spec: PierSpec
   /** Allowable uplift of the changed pier, and how much more that is than now. */
   allowable: Newtons
   gain: Newtons
-  governing: string
+  governing: CheckId
 }>
 
 /** One change tried alone on a pier that holds `now`; null where it can't be built from here or leaves the chain without a capacity. */

@@ -1,5 +1,4 @@
 import { fillKind } from '../../../core/kinds/index.ts'
-import { wordIn } from '../../../facts/firstWords.ts'
 import { bracketOf, cautionsOf } from '../../../facts/practiceWords.ts'
 import type { KindText } from '../../../words/en/fills.ts'
 import { wordsOf } from '../../../words/index.ts'
@@ -48,7 +47,7 @@ export const MethodNotes = () => {
         </summary>
         <ol className='steps'>
           {kind.steps.map((step) => (
-            <li key={step}>{wordIn(wordsOf('steps'), step)}</li>
+            <li key={step}>{wordsOf('steps')[step]}</li>
           ))}
         </ol>
       </details>

@@ -1,16 +1,17 @@
+import type { ChangeId } from '../../../core/model/saidIds.ts'
 import { useState } from 'react'
 import type { WhatIf } from '../../../core/derive/whatIf/whatIf.ts'
 import { seenDocument } from '../../../state/derived.ts'
 import { applySuggestion } from '../../../state/suggestions.ts'
 import { pierStore } from '../../../state/store.ts'
-import { wordIn } from '../../../facts/firstWords.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
 import type { Chain } from '../../../core/derive/report/chain.ts'
 import { useSuggestions } from './useSuggestions.ts'
-const tryWords = (id: string): string => wordIn(wordsOf('loadPath').tries, id)
+
+const tryWords = (id: ChangeId): string => wordsOf('loadPath').tries[id]
 
 /** A gain of less than this share of what the pier holds now is next to no change. */
 const little = 0.01
