@@ -25,7 +25,7 @@ afterEach(async () => {
 const open = async (name: string): Promise<void> => {
   const button = [...document.querySelectorAll('button')].find((one) => one.textContent === name)
   await view.act(async () => button?.click())
-  await vi.waitFor(() => expect(pierStore.getState().notices).not.toEqual([]))
+  await vi.waitFor(() => expect(pierStore.getState().notices).not.toEqual([]), 30_000)
 }
 const host = (answer: (path: string) => Promise<Response>) => vi.stubGlobal('fetch', (url: URL) => answer(url.pathname))
 

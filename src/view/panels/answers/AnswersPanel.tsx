@@ -13,7 +13,7 @@ import { MethodNotes } from './MethodNotes.tsx'
 import { OtherChecks } from './OtherChecks.tsx'
 import { Quantities } from './Quantities.tsx'
 import { WoodAndWater } from './WoodAndWater.tsx'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 const AgainstDrawing = lazyPage(
   () => import('../drawing/AgainstDrawing.tsx').then((module) => module.AgainstDrawing),

@@ -7,7 +7,7 @@ import { useUnits } from '../../hooks/useUnits.ts'
 import { EstimateMark } from '../loadPath/EstimateMark.tsx'
 import { Mark } from '../Mark.tsx'
 import { answerWords, verdictOf } from './words.ts'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 import './checks.css'
 
 const LinkPad = lazyPage(

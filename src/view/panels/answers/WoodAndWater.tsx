@@ -6,7 +6,7 @@ import { useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { CheckRow } from './CheckRow.tsx'
 import { isSame } from './sideWords.ts'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 const WaterPanel = lazyPage(
   () => import('../water/WaterPanel.tsx').then((module) => module.WaterPanel),

@@ -10,7 +10,7 @@ import { Bar } from './Bar.tsx'
 import type { ChainView, ChartLink } from './chainView.ts'
 import type { ChartScale } from './chartScale.ts'
 import { linkMark, linkWords, whyNot } from './linkWords.ts'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 /** The work is long and rarely asked for. */
 const LinkPad = lazyPage(

@@ -3,7 +3,7 @@ import type { Demand, LoadCase } from '../../../core/model/result.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { EstimateMark } from './EstimateMark.tsx'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 const WorkPad = lazyPage(
   () => import('./WorkPad.tsx').then((module) => module.WorkPad),
