@@ -7,6 +7,4 @@ export const bracketOf = ({ support }: PierSpec) => (support.kind === 'bracket' 
 
 /** What goes wrong with a pier that is built like this one. */
 export const cautionsOf = (spec: PierSpec): readonly string[] =>
-  [...new Set([...fillKind(spec.fill.kind).cautions, ...(bracketOf(spec)?.cautions ?? [])])].map(
-    (key) => wordsOf('cautions').ofPiers[key],
-  )
+  [...new Set([...fillKind(spec.fill.kind).cautions, ...(bracketOf(spec)?.cautions ?? [])])].map((key) => wordsOf('cautions').ofPiers[key])

@@ -16,6 +16,14 @@ describe('[A4] promises and tests', () => {
     expect(numbers(kept)).toEqual(numbers(listed))
   })
 
+  it('every fault that was found names the promise that holds it', () => {
+    const [, section = ''] = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8').split(/^## Faults that were found.*$/m)
+    const rows = [...(section.split(/^## /m)[0] ?? '').matchAll(/^\| (?!fault |---)(.*) \| ([^|]*) \|$/gm)]
+    expect(rows.length).toBeGreaterThan(8)
+    const known = numbers(kept)
+    for (const [row, , held = ''] of rows) for (const number of held.split(', ')) expect(known, row).toContain(number)
+  })
+
   it('are read from titles and rows, and put together', () => {
     const titles = inTitles('tests/a.test.ts', ['describe', 'it'].map((call, i) => `${call}('[Q${7 + i}] a thing')`).join('\n'))
     expect(titles).toEqual([

@@ -20,13 +20,22 @@ const types: Readonly<Record<string, string>> = {
 }
 const keeper = readFileSync(join(dist, 'pageKeeper.js'), 'utf8')
 
-/** A host of the built files in a folder; `mark` makes the version that it serves another one. */
+/** As another build would have them: its files lie under addresses of their own, and the keeper has another mark. */
+const asBuild = (path: string, body: Buffer, mark: string): Buffer | string => {
+  if (!/\.(?:html|js|css)$/.test(path)) return body
+  const text = body.toString().replaceAll('assets/', `assets-${mark}/`)
+  return path === 'pageKeeper.js' ? text.replace(/builtMark = '\w+'/, `builtMark = '${mark}'`) : text
+}
+
+/** A host of the built files in a folder; `mark` makes the build that it serves another one. */
 const host = async (port: number, mark: string | null = null): Promise<Server> => {
   const server = createServer((request, response) => {
     const path = (request.url ?? '').split('?')[0]?.replace(/^\/a\/folder\//, '') ?? ''
-    const file = join(dist, path === '' ? 'index.html' : path)
-    if (!request.url?.startsWith('/a/folder/') || !existsSync(file)) return response.writeHead(404).end()
-    const body = path === 'pageKeeper.js' && mark ? keeper.replace(/builtMark = '\w+'/, `builtMark = '${mark}'`) : readFileSync(file)
+    const name = path === '' ? 'index.html' : path
+    const file = join(dist, mark === null ? name : name.replace(`assets-${mark}/`, 'assets/'))
+    const isOther = mark !== null && name.startsWith('assets/')
+    if (!request.url?.startsWith('/a/folder/') || isOther || !existsSync(file)) return response.writeHead(404).end()
+    const body = mark === null ? readFileSync(file) : asBuild(name, readFileSync(file), mark)
     return response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' }).end(body)
   })
   await new Promise<void>((resolve) => server.listen(port, '127.0.0.1', resolve))
@@ -114,6 +123,53 @@ test.describe('after one visit', () => {
     expect(await other.evaluate(() => 'isSamePage' in window)).toBe(true)
     await other.getByRole('button', { name: entrances.compare.open, exact: true }).click()
     await expect(other.getByRole('table')).toContainText(compare.rows['holds-down'].label)
+    await stop(server)
+  })
+
+  test('[S9] an open tab keeps the files of its build, however many builds come after it; those that no tab runs go', async ({ page }) => {
+    test.setTimeout(180_000)
+    await page.context().addInitScript(() => {
+      const real = HTMLCanvasElement.prototype.getContext
+      HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+        return /webgl/.test(kind) ? null : Reflect.apply(real, this, [kind, ...rest])
+      } as typeof real
+    })
+    let server = await host(0, 'one')
+    const port = portOf(server)
+    const open = async (): Promise<Page> => {
+      const tab = await page.context().newPage()
+      await tab.goto(`http://127.0.0.1:${port}/a/folder/?quality=light`)
+      await ready(tab)
+      return tab
+    }
+    /** The builds whose files are kept, by their marks. */
+    const kept = (tab: Page): Promise<string[]> =>
+      tab.evaluate(async () => (await caches.keys()).map((name) => name.replace('pierglass.page.', '')).sort())
+    const publish = async (mark: string, tab: Page): Promise<void> => {
+      await stop(server)
+      server = await host(port, mark)
+      await tab.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
+      const newer = tab.getByRole('button', { name: words.actions.useNewer, exact: true })
+      await expect(newer).toBeVisible({ timeout: 20_000 })
+      await Promise.all([tab.waitForEvent('load'), newer.click()])
+      await ready(tab)
+    }
+    const first = await open()
+    await first.evaluate(async () => {
+      const { active } = await navigator.serviceWorker.ready
+      if (active?.state !== 'activated') await new Promise((resolve) => active?.addEventListener('statechange', resolve))
+    })
+    const second = await open()
+    await publish('two', second)
+    await publish('three', second)
+    await publish('four', second)
+    await expect.poll(() => kept(second)).toEqual(['four', 'one', 'three'])
+    // A part of the first build that the first tab had not needed before; no host has it any more.
+    await first.getByRole('button', { name: entrances.compare.open, exact: true }).click()
+    await expect(first.getByRole('table')).toContainText(compare.rows['holds-down'].label)
+    await first.close()
+    await publish('five', second)
+    await expect.poll(() => kept(second)).toEqual(['five', 'four'])
     await stop(server)
   })
 })

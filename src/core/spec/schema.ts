@@ -87,12 +87,10 @@ function entry(node: FieldNode, path: string, leftOut: LeftOut): z.ZodType {
 }
 
 /** Where values came from, by path, as far as they do not tell it themselves. */
-const origins = z
-  .record(z.string(), z.literal(['typed', 'drawing', 'assumed', 'not-known']))
-  .meta({
-    description:
-      'path of an input to where its value came from; without an entry, a value as in the first pier is assumed, any other was given',
-  })
+const origins = z.record(z.string(), z.literal(['typed', 'drawing', 'assumed', 'not-known'])).meta({
+  description:
+    'path of an input to where its value came from; without an entry, a value as in the first pier is assumed, any other was given',
+})
 
 const { support, fill, bars, verticalBars, top } = pierFields.fields
 /** What a kind that is not in use had. A part that is not there is not what it had: nothing is filled in. */

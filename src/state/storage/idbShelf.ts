@@ -1,10 +1,9 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import { databaseName, storeName } from './rawRecords.ts'
 import { mayRemove, mayReplace, type ShelfPort, ShelfTrouble, type TroubleCode } from './port.ts'
 
-export const databaseName = 'pierglass'
 /** Raise it with an `upgrade` step that adds and never takes away. Every version that was published must stay open to the newest code. */
 export const databaseVersion = 1
-const store = 'piers'
 
 interface Schema extends DBSchema {
   piers: { key: string; value: unknown }
@@ -60,7 +59,7 @@ export const idbShelf = (events: StoreEvents, wanted: number = databaseVersion):
     let isHeld = false
     const database = await openDB<Schema>(databaseName, version, {
       upgrade: (created) => {
-        if (!created.objectStoreNames.contains(store)) created.createObjectStore(store, { keyPath: 'id' })
+        if (!created.objectStoreNames.contains(storeName)) created.createObjectStore(storeName, { keyPath: 'id' })
       },
       // An old tab keeps the store at its old version: this goes on by itself when that tab lets go.
       blocked: () => {
@@ -120,7 +119,7 @@ export const idbShelf = (events: StoreEvents, wanted: number = databaseVersion):
     if (isOutdated) return Promise.reject(new ShelfTrouble('newer'))
     return run(async (database) => {
       if (isOutdated) throw new ShelfTrouble('newer')
-      const transaction = database.transaction(store, 'readwrite', { durability: 'strict' })
+      const transaction = database.transaction(storeName, 'readwrite', { durability: 'strict' })
       const asked: Promise<unknown>[] = []
       const records = {
         get: (id: string) => transaction.store.get(id),
@@ -139,8 +138,8 @@ export const idbShelf = (events: StoreEvents, wanted: number = databaseVersion):
 
   return {
     kind: 'browser',
-    list: () => run((database) => database.getAll(store)),
-    get: (id) => run((database) => database.get(store, id)),
+    list: () => run((database) => database.getAll(storeName)),
+    get: (id) => run((database) => database.get(storeName, id)),
     put: (record, expected) =>
       write(async ({ get, put }) => {
         const may = mayReplace(await get(record.id), expected)

@@ -7,15 +7,16 @@ import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import { CautionStrip } from '../panels/answers/CautionStrip.tsx'
 import { TitleBlock } from '../panels/answers/TitleBlock.tsx'
 import { InputsPanel } from '../panels/inputs/InputsPanel.tsx'
+import { Apart } from '../kit/Apart.tsx'
 import { DropZone } from './DropZone.tsx'
 import { Head } from './Head.tsx'
 import { Notices } from './Notices.tsx'
 import { Picture } from './Picture.tsx'
 import { useShortcuts } from './useShortcuts.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPage, lazyPart } from '../lazyPage.tsx'
 
 /** The main answers stand in the title block; these are fetched while it is read. */
-const AnswersPanel = lazyPage(
+const AnswersPanel = lazyPart(
   () => import('../panels/answers/AnswersPanel.tsx').then((module) => module.AnswersPanel),
   ['answers', 'drawing', 'glossary', 'loadPath', 'loads', 'materials', 'moisture', 'reasons', 'steps', 'terms', 'verifiable'],
 )
@@ -46,20 +47,32 @@ export const App = () => {
   }, [theme])
   return (
     <div className='sheet' data-panel={panel}>
-      <Head />
+      <Apart className='head'>
+        <Head />
+      </Apart>
       <Suspense>{isLooking && <LookBar />}</Suspense>
       <Picture />
       <Suspense>
         <PrintPage />
       </Suspense>
-      <TitleBlock />
+      <Apart className='title'>
+        <TitleBlock />
+      </Apart>
       <PanelTabs panel={panel} />
-      <InputsPanel />
-      <Suspense fallback={<section className='answers' aria-label={wordsOf('app').panels.answers} aria-busy='true' />}>
-        <AnswersPanel />
-      </Suspense>
-      <CautionStrip />
-      <Notices />
+      <Apart className='inputs'>
+        <InputsPanel />
+      </Apart>
+      <Apart className='answers'>
+        <Suspense fallback={<section className='answers' aria-label={wordsOf('app').panels.answers} aria-busy='true' />}>
+          <AnswersPanel />
+        </Suspense>
+      </Apart>
+      <Apart className='strip'>
+        <CautionStrip />
+      </Apart>
+      <Apart className='notices'>
+        <Notices />
+      </Apart>
       <DropZone />
     </div>
   )

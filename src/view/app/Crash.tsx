@@ -1,23 +1,60 @@
+import { useEffect, useState } from 'react'
+import { fileName } from '../../export/fileName.ts'
+import { rawRecords } from '../../state/storage/rawRecords.ts'
+import { storageOf } from '../../state/storage/session.ts'
+import { type StoredText, storedDocuments } from '../../state/storage/storedDocuments.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
-import { saveJobFile } from './jobFiles.ts'
+import { errorText } from '../kit/Apart.tsx'
+import { saveJobFile, saveTextFile } from './jobFiles.ts'
 
-/** What is shown when the page itself broke: what happened, and two ways on. The pier is in the note already. */
-export const Crash = ({ error }: { error: unknown }) => (
-  <main className='crash' role='alert'>
-    <h1>{wordsOf('app').crash.title}</h1>
-    <p>{wordsOf('app').crash.body}</p>
-    <div className='notice-actions'>
-      <button type='button' className='button' onClick={() => saveJobFile(pierStore.getState().document)}>
-        {wordsOf('app').actions.save}
-      </button>
-      <button type='button' className='button' onClick={() => location.reload()}>
-        {wordsOf('app').actions.reload}
-      </button>
-    </div>
-    <details>
-      <summary>{wordsOf('app').crash.detail}</summary>
-      <pre>{error instanceof Error ? (error.stack ?? error.message) : String(error)}</pre>
-    </details>
-  </main>
-)
+/** Everything that lies in this browser, each as a file: one of them may be what broke the page. */
+const Stored = () => {
+  const [texts, setTexts] = useState<readonly StoredText[]>([])
+  useEffect(() => void storedDocuments(storageOf(), rawRecords).then(setTexts), [])
+  if (texts.length === 0) return null
+  const words = wordsOf('app')
+  return (
+    <section aria-label={words.crash.stored}>
+      <h2>{words.crash.stored}</h2>
+      <ul>
+        {texts.map(({ name, text, isWhole }, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the list is read once
+          <li key={at}>
+            <button
+              type='button'
+              className='button'
+              onClick={() => saveTextFile(isWhole ? fileName(name, 'pier', 'json') : 'found.txt', text, 'application/json')}
+            >
+              {isWhole ? name || words.untitled : words.crash.found}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+/** What is shown when the page itself broke: what happened, two ways on, and everything that is kept, to take along. */
+export const Crash = ({ error }: { error: unknown }) => {
+  const words = wordsOf('app')
+  return (
+    <main className='crash' role='alert'>
+      <h1>{words.crash.title}</h1>
+      <p>{words.crash.body}</p>
+      <div className='notice-actions'>
+        <button type='button' className='button' onClick={() => saveJobFile(pierStore.getState().document)}>
+          {words.actions.save}
+        </button>
+        <button type='button' className='button' onClick={() => location.reload()}>
+          {words.actions.reload}
+        </button>
+      </div>
+      <Stored />
+      <details>
+        <summary>{words.crash.detail}</summary>
+        <pre>{errorText(error)}</pre>
+      </details>
+    </main>
+  )
+}

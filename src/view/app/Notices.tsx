@@ -6,7 +6,7 @@ import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { issueText } from '../panels/issueText.ts'
 import { saveTextFile } from './jobFiles.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPage } from '../lazyPage.tsx'
 
 const MistakesNotice = lazyPage(() => import('./MistakesNotice.tsx').then((module) => module.MistakesNotice), ['build'])
 const mostIssues = 40

@@ -8,16 +8,16 @@ import { usePier } from '../hooks/usePier.ts'
 import { Comparing } from '../compare/Comparing.tsx'
 import { useIsComparing } from '../compare/useIsComparing.ts'
 import { linkOfPart } from '../panels/loadPath/linkOfPart.ts'
-import { ErrorBoundary } from './ErrorBoundary.tsx'
+import { ErrorBoundary } from '../kit/Apart.tsx'
 import { markReady } from './readiness.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPage, lazyPart } from '../lazyPage.tsx'
 
 /** Small, and there long before the 3D picture. */
 const SectionView = lazyPage(() => import('../section/SectionView.tsx').then((module) => module.SectionView), ['scene'])
 /** Nothing until a moment is looked at. */
 const TimeBar = lazyPage(() => import('../time/TimeBar.tsx').then((module) => module.TimeBar), ['build', 'steps', 'time'])
 const YearsTally = lazyPage(() => import('../time/YearsTally.tsx').then((module) => module.YearsTally), ['time'])
-const CutawayView = lazyPage(() => import('../scene/CutawayView.tsx').then((module) => module.CutawayView), ['moisture', 'scene'])
+const CutawayView = lazyPart(() => import('../scene/CutawayView.tsx').then((module) => module.CutawayView), ['moisture', 'scene'])
 
 /** Asked once: a context is dear. */
 const drawsIn3D = ((): boolean => {

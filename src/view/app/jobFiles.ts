@@ -1,7 +1,7 @@
 import type { Issue } from '../../core/model/issue.ts'
+import { pierKind } from '../../core/documents/pier.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
 import { largestText } from '../../core/spec/jobText.ts'
-import { writeJob } from '../../core/spec/writeJob.ts'
 import { openDocument } from '../../state/actions/document.ts'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import type { PierStore } from '../../state/store.ts'
@@ -12,7 +12,7 @@ import { saveFile } from '../export/handOver.ts'
 export const saveTextFile = (name: string, text: string, type = 'text/plain'): void => saveFile({ name, blob: new Blob([text], { type }) })
 
 export const saveJobFile = (pier: PierDocument): void =>
-  saveTextFile(fileName(pier.name, 'pier', 'json'), writeJob(pier), 'application/json')
+  saveTextFile(fileName(pier.name, 'pier', 'json'), pierKind.write(pier), 'application/json')
 
 /** A file that must hold more characters than are read at all is not even opened [bytes]. */
 const largest = 4 * largestText
@@ -35,8 +35,7 @@ export const openJob = async (store: PierStore, name: string, read: () => Promis
   forget(store)
   const text = await read().catch(() => null)
   if (text === null) return refuse(store, name, [{ code: 'file-unreadable', severity: 'error', path: '' }])
-  const { parseJob } = await import('../../core/spec/jobFile.ts')
-  const job = parseJob(text)
+  const job = (await pierKind.reader()).parse(text)
   if (!job.ok) return refuse(store, name, job.issues)
   openDocument(store, job.value)
   notify(store, { code: 'file-opened', detail: name })

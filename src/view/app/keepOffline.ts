@@ -14,13 +14,21 @@ const firstPicture = (): Promise<void> =>
     look()
   })
 
+/** Tells the keeper of the page's files which build this tab runs, for as long as it is open. */
+const holdBuild = (script: string): void => {
+  const locks = navigator.locks as LockManager | undefined
+  void locks?.request(`pierglass.runs.${script}`, { mode: 'shared' }, () => new Promise<void>(() => undefined)).catch(() => undefined)
+}
+
 /**
  * Keeps the page's files in this browser, so that it opens without a network. A newer version is kept beside them and told; it takes
  * over when somebody asks for it, or when no tab is open any more. Where a browser can't do this the page works as long as its host does.
+ * @param script address of the page's own script: each build has another
  */
-export const keepOffline = async (store: PierStore): Promise<void> => {
+export const keepOffline = async (store: PierStore, script: string): Promise<void> => {
   const { serviceWorker } = navigator
   if (!serviceWorker) return
+  holdBuild(script)
   await firstPicture()
   try {
     const registration = await serviceWorker.register(new URL('pageKeeper.js', document.baseURI), { updateViaCache: 'none' })

@@ -13,7 +13,7 @@ import { startSession } from '../../state/storage/session.ts'
 import { pierStore } from '../../state/store.ts'
 import { App } from './App.tsx'
 import { Crash } from './Crash.tsx'
-import { ErrorBoundary } from './ErrorBoundary.tsx'
+import { ErrorBoundary } from '../kit/Apart.tsx'
 import { installProbe } from './probe.ts'
 import { mendMissingPart } from './missingPart.ts'
 import { settleOnLeave } from './leavePage.ts'
@@ -30,7 +30,7 @@ installProbe({
 settleOnLeave(pierStore)
 mendMissingPart(pierStore, import.meta.url)
 if (import.meta.env.PROD)
-  window.addEventListener('load', () => void import('./keepOffline.ts').then(({ keepOffline }) => keepOffline(pierStore)))
+  window.addEventListener('load', () => void import('./keepOffline.ts').then(({ keepOffline }) => keepOffline(pierStore, import.meta.url)))
 
 const holder = document.getElementById('root')
 if (!holder) throw new Error('main: the page has no #root')

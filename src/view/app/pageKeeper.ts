@@ -12,6 +12,8 @@ declare const builtMark: string
 
 const keeper = self as unknown as Keeper
 const prefix = 'pierglass.page.'
+/** A tab holds a lock of this name, and of the address of its script, for as long as it is open. */
+const runningPrefix = 'pierglass.runs.'
 const own = prefix + builtMark
 const { scope } = keeper.registration
 /** A host may send whoever asks for `index.html` on to its folder; the folder itself is what is kept. */
@@ -24,10 +26,32 @@ const keepAll = async (): Promise<void> => {
   await kept.addAll(builtFiles.map((file) => new Request(new URL(file, scope), { cache: 'no-cache' })))
 }
 
-/** The files of the version before stay: a tab that is still open may need them. */
+/** The scripts that open tabs run, each of one build; null where the browser can't tell. */
+const runningScripts = async (): Promise<readonly string[] | null> => {
+  const locks = navigator.locks as LockManager | undefined
+  const held = (await locks?.query())?.held
+  return held?.flatMap(({ name }) => (name?.startsWith(runningPrefix) ? [name.slice(runningPrefix.length)] : [])) ?? null
+}
+
+const holdsAny = async (cache: Cache, urls: readonly string[]): Promise<boolean> => {
+  const found = await Promise.all(urls.map((url) => cache.match(url, anyHeaders)))
+  return found.some((one) => one !== undefined)
+}
+
+/**
+ * The files of every build that an open tab still runs stay, and those of the build before, whose tabs may not say that they run. What
+ * another folder of this host keeps is left alone.
+ */
 const dropOld = async (): Promise<void> => {
-  const all = (await caches.keys()).filter((name) => name.startsWith(prefix))
-  await Promise.all(all.slice(0, -2).map((name) => caches.delete(name)))
+  const running = await runningScripts()
+  if (running === null) return
+  const builds: (readonly [name: string, isRun: boolean])[] = []
+  for (const name of await caches.keys()) {
+    if (!name.startsWith(prefix) || name === own) continue
+    const cache = await caches.open(name)
+    if (await holdsAny(cache, pages)) builds.push([name, await holdsAny(cache, running)])
+  }
+  for (const [name, isRun] of builds.slice(0, -1)) if (!isRun) await caches.delete(name)
 }
 
 const answer = async (request: Request): Promise<Response> => {

@@ -1,15 +1,15 @@
 import { Suspense, useCallback, useId, useMemo, useState } from 'react'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { wordsOf } from '../../words/index.ts'
-import { ErrorBoundary } from '../app/ErrorBoundary.tsx'
+import { ErrorBoundary } from '../kit/Apart.tsx'
 import { usePier } from '../hooks/usePier.ts'
 import { tallyBy } from '../../state/goneBy.ts'
 import { Tally } from '../time/Tally.tsx'
 import { CompareSections } from './CompareSections.tsx'
 import { useCompare } from './useCompare.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPart } from '../lazyPage.tsx'
 
-const CompareCanvas = lazyPage(() => import('../scene/compare/CompareCanvas.tsx').then((module) => module.CompareCanvas), ['scene'])
+const CompareCanvas = lazyPart(() => import('../scene/compare/CompareCanvas.tsx').then((module) => module.CompareCanvas), ['scene'])
 
 type Props = Readonly<{ shown: readonly ComparedPier[]; drawsIn3D: boolean; tone: string }>
 

@@ -17,7 +17,7 @@ import { useCompare, useComparedPiers } from './useCompare.ts'
 import { useCompareKeys } from './useCompareKeys.ts'
 import { useMedia } from './useMedia.ts'
 import { useProjection } from './useProjection.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPage } from '../lazyPage.tsx'
 
 /** Waits for the browser's own print. */
 const ComparedPrint = lazyPage(

@@ -2,11 +2,11 @@ import { Suspense, useEffect } from 'react'
 import { createPortal } from 'react-dom'
 import { closeCompare, compareStore } from '../../state/compare.ts'
 import { wordsOf } from '../../words/index.ts'
-import { ErrorBoundary } from '../app/ErrorBoundary.tsx'
+import { ErrorBoundary } from '../kit/Apart.tsx'
 import { focusCompareButton } from './CompareButton.tsx'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPart } from '../lazyPage.tsx'
 
-const CompareView = lazyPage(
+const CompareView = lazyPart(
   () => import('./CompareView.tsx').then((module) => module.CompareView),
   ['answers', 'compare', 'drawing', 'glossary', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'terms', 'time'],
 )

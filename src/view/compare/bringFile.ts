@@ -1,3 +1,4 @@
+import { pierKind } from '../../core/documents/pier.ts'
 import type { Issue } from '../../core/model/issue.ts'
 import { largestText } from '../../core/spec/jobText.ts'
 import { compareStore } from '../../state/compare.ts'
@@ -14,8 +15,9 @@ const largest = 4 * largestText
 export async function bringFile(file: File): Promise<FileRefused | null> {
   if (file.size > largest)
     return { file: file.name, issues: [{ code: 'file-too-large', severity: 'error', path: '', got: file.size, limit: largest }] }
-  const { parseJob } = await import('../../core/spec/jobFile.ts')
-  const read = parseJob(await file.text())
+  const text = await file.text().catch(() => null)
+  if (text === null) return { file: file.name, issues: [{ code: 'file-unreadable', severity: 'error', path: '' }] }
+  const read = (await pierKind.reader()).parse(text)
   if (!read.ok) return { file: file.name, issues: read.issues }
   bringPiers(compareStore, seenDocument(pierStore.getState()), [read.value])
   return null

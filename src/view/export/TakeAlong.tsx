@@ -1,6 +1,6 @@
 import { Suspense, useState } from 'react'
 import { wordsOf } from '../../words/index.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPage } from '../lazyPage.tsx'
 
 const TakeAlongDialog = lazyPage(() => import('./TakeAlongDialog.tsx').then((module) => module.TakeAlongDialog), ['takeAlong'])
 

@@ -31,12 +31,12 @@ export const TakeAlongDialog = ({ onClose }: { onClose: () => void }) => {
   const change = (part: Partial<FileChoices>) => setChoices((before) => ({ ...before, ...part }))
   return (
     <dialog ref={dialog} className='take-along' aria-labelledby={title} onClose={onClose}>
-      <header>
+      <div className='take-along-head'>
         <h2 id={title}>{exporting.title}</h2>
         <button type='button' className='button' onClick={() => dialog.current?.close()}>
           {exporting.close}
         </button>
-      </header>
+      </div>
       <p className='take-along-lead'>{exporting.lead}</p>
       {groups.map(([group, files]) => (
         <section key={group} aria-labelledby={`${title}-${group}`}>

@@ -1,7 +1,7 @@
 import { Suspense, useEffect, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { wordsOf } from '../../words/index.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPage } from '../lazyPage.tsx'
 
 const SheetView = lazyPage(
   () => import('./SheetView.tsx').then((module) => module.SheetView),

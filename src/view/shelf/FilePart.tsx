@@ -18,7 +18,7 @@ export const FilePart = () => {
   const kind = useShelfState((state) => state.kind)
   const count = useShelfState((state) => state.piers.length)
   const { unfiled, persisted } = useShelfState((state) => state.witness)
-  const take = async (file: File) => shelf.importText(file.size > largestFile ? '' : await file.text())
+  const take = async (file: File) => shelf.importText(file.size > largestFile ? '' : await file.text().catch(() => null))
   return (
     <section className='shelf-files' aria-label={words.files.title}>
       {unfiled >= overdue && count > 0 && <p className='shelf-due'>{words.files.overdue(unfiled)}</p>}

@@ -5,7 +5,8 @@ import { ready } from '../../core/documents/documentKind.ts'
 import { pierKind } from '../../core/documents/pier.ts'
 import { openRecord } from '../../state/storage/record.ts'
 import { wordsOf } from '../../words/index.ts'
-import { PierRow } from './PierRow.tsx'
+import { ErrorBoundary } from '../kit/Apart.tsx'
+import { FoundRow, PierRow } from './PierRow.tsx'
 import { useShelfState } from './useShelf.ts'
 
 const holds = (text: string, sought: readonly string[]): boolean => sought.every((word) => text.toLowerCase().includes(word))
@@ -51,13 +52,14 @@ export const PierList = ({ onLeave }: { onLeave: () => void }) => {
       {piers.length > 0 && shown.length === 0 && <p className='quiet'>{words.noMatch}</p>}
       <ul>
         {shown.map((pier) => (
-          <PierRow
-            key={pier.id}
-            pier={pier}
-            picked={picked.includes(pier.id)}
-            onPick={(on) => setPicked((was) => (on ? [...was, pier.id] : was.filter((id) => id !== pier.id)))}
-            onOpened={onLeave}
-          />
+          <ErrorBoundary key={pier.id} fallback={() => <FoundRow pier={pier} />}>
+            <PierRow
+              pier={pier}
+              picked={picked.includes(pier.id)}
+              onPick={(on) => setPicked((was) => (on ? [...was, pier.id] : was.filter((id) => id !== pier.id)))}
+              onOpened={onLeave}
+            />
+          </ErrorBoundary>
         ))}
       </ul>
       {picked.length > 0 && (

@@ -2,6 +2,7 @@ import { useEffect, useId, useRef, useState } from 'react'
 import { longestName, longestNote } from '../../core/spec/textLimits.ts'
 import { keptOf } from '../../state/document/opened.ts'
 import type { Shelved } from '../../state/storage/record.ts'
+import { rawText } from '../../state/storage/stored.ts'
 import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../app/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
@@ -75,8 +76,26 @@ const Act = ({ word, name, onDo }: { word: string; name: string; onDo: () => voi
   </button>
 )
 
-const saveFound = (pier: Shelved) =>
-  saveTextFile(`record-${pier.id || 'found'}.json`, `${JSON.stringify(pier.raw, null, 2)}\n`, 'application/json')
+const saveFound = (pier: Shelved) => saveTextFile(`record-${pier.id || 'found'}.json`, `${rawText(pier.raw)}\n`, 'application/json')
+
+/** In the place of a row that can't be drawn: what was found, to take along. */
+export const FoundRow = ({ pier }: { pier: Shelved }) => {
+  const words = wordsOf('shelf')
+  return (
+    <li className='shelf-pier' data-kind='damaged'>
+      <Thumbnail drawing={null} />
+      <div className='shelf-about'>
+        <h4>{nameWords(pier.name)}</h4>
+        <p className='shelf-state'>
+          <Mark name='warning' /> <span>{words.damaged}</span>
+        </p>
+        <div className='shelf-buttons'>
+          <Act word={words.actions.saveFound} name={nameWords(pier.name)} onDo={() => saveFound(pier)} />
+        </div>
+      </div>
+    </li>
+  )
+}
 
 /** Why a record is not like the others, when it is not. */
 const State = ({ pier }: { pier: Shelved }) => {

@@ -3,7 +3,7 @@ import { createPortal } from 'react-dom'
 import { isKept } from '../../state/document/opened.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPage } from '../lazyPage.tsx'
 
 const ShelfDialog = lazyPage(() => import('./ShelfDialog.tsx').then((module) => module.ShelfDialog), ['examples', 'looking', 'shelf'])
 

@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef } from 'react'
 import { wordsOf } from '../../words/index.ts'
+import { Apart } from '../kit/Apart.tsx'
 import { DraftList } from './DraftList.tsx'
 import { ExampleList } from './ExampleList.tsx'
 import { FilePart } from './FilePart.tsx'
@@ -26,25 +27,35 @@ export const ShelfDialog = ({ onClose }: { onClose: () => void }) => {
   return (
     <ShelfContext value={shelf}>
       <dialog ref={dialog} className='shelf' aria-labelledby={title} onClose={onClose}>
-        <header>
+        <div className='shelf-head'>
           <h2 id={title}>{words.title}</h2>
           <button type='button' className='button' onClick={leave}>
             {words.close}
           </button>
-        </header>
+        </div>
         <div className='shelf-body'>
           <p className='quiet'>{words.lead}</p>
           <Trouble />
-          <OpenPier />
-          <PierList onLeave={leave} />
-          <DraftList onLeave={leave} />
-          <ExampleList onLeave={leave} />
-          <FilePart />
+          <Apart>
+            <OpenPier />
+          </Apart>
+          <Apart>
+            <PierList onLeave={leave} />
+          </Apart>
+          <Apart>
+            <DraftList onLeave={leave} />
+          </Apart>
+          <Apart>
+            <ExampleList onLeave={leave} />
+          </Apart>
+          <Apart>
+            <FilePart />
+          </Apart>
         </div>
-        <footer>
+        <div className='shelf-foot'>
           <Said />
           <Removed />
-        </footer>
+        </div>
       </dialog>
     </ShelfContext>
   )

@@ -9,7 +9,7 @@ import { player } from './player.ts'
 import { focusTimeButton, TimeButton } from './TimeButton.tsx'
 import { TimeRule } from './TimeRule.tsx'
 import { useSpokenMoment } from './useSpokenMoment.ts'
-import { lazyPage } from '../lazyPage.ts'
+import { lazyPage } from '../lazyPage.tsx'
 import './time.css'
 
 const BuildPanel = lazyPage(() => import('./BuildPanel.tsx').then((module) => module.BuildPanel), ['build', 'steps', 'time'])

@@ -199,5 +199,9 @@ export const app = {
     title: 'Something went wrong in the page',
     body: 'This is our fault, not yours. Your pier is kept in this browser. You can also save it as a file before you reload.',
     detail: 'What the page reported',
+    stored: 'All that is kept in this browser, as files',
+    found: 'Something that can’t be read',
   },
+  /** In the place of one part that broke. */
+  broken: { title: 'This part of the page stopped.', body: 'That is our fault. The rest goes on, and your pier is kept.' },
 } as const

@@ -3,13 +3,15 @@ import { IDBFactory } from 'fake-indexeddb'
 import { openDB } from 'idb'
 import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
-import { databaseName, databaseVersion, idbShelf, troubleIn } from '../../../src/state/storage/idbShelf.ts'
+import { databaseName } from '../../../src/state/storage/rawRecords.ts'
+import { databaseVersion, idbShelf, troubleIn } from '../../../src/state/storage/idbShelf.ts'
 import type { ShelfTrouble } from '../../../src/state/storage/port.ts'
 import { freshShelf, pierRecord } from './parts.ts'
 import { until } from '../../until.ts'
 
 beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory()
+  const own = new IDBFactory()
+  Object.defineProperty(globalThis, 'indexedDB', { get: () => own, configurable: true })
 })
 
 const record = (id: string, revision = 1) => pierRecord({ ...defaultDocument, name: id }, { id, revision, made: 1, changed: revision })
@@ -154,5 +156,19 @@ describe('[M11] the store of the browser looks and writes at once, strictly, and
     expect(await set.shelf.save()).toBe(true)
     expect(await set.shelf.duplicate(set.shelf.state.getState().piers[0]?.id ?? '', 'Copy')).toBe(true)
     expect(set.shelf.state.getState().piers.map((one) => one.kind)).toEqual(['whole', 'whole'])
+  })
+})
+
+describe('[M31] a database that throws when it is asked for is none: piers are kept in memory', () => {
+  it('and that is said', async () => {
+    const asking = vi.spyOn(globalThis, 'indexedDB', 'get').mockImplementation(() => {
+      throw new DOMException('denied', 'SecurityError')
+    })
+    const set = freshShelf({ port: idbShelf(silent) })
+    await set.shelf.refresh()
+    expect(set.shelf.state.getState()).toMatchObject({ kind: 'memory', trouble: 'blocked' })
+    expect(await set.shelf.save()).toBe(true)
+    expect(set.shelf.state.getState()).toMatchObject({ said: { code: 'in-memory' }, piers: { length: 1 } })
+    asking.mockRestore()
   })
 })

@@ -15,7 +15,7 @@ import { MethodNotes } from './MethodNotes.tsx'
 import { CheckTable } from './HeldFacts.tsx'
 import { Quantities } from './Quantities.tsx'
 import { WoodAndWater } from './WoodAndWater.tsx'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 const AgainstDrawing = lazyPage(
   () => import('../drawing/AgainstDrawing.tsx').then((module) => module.AgainstDrawing),

@@ -9,7 +9,7 @@ import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { FactGroup as Group, FactLine, FactTable } from '../../kit/FactTable.tsx'
 import { Mark, EstimateMark } from '../../kit/Mark.tsx'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 import './heldFacts.css'
 
 const FactPad = lazyPage(

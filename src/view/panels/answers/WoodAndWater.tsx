@@ -8,7 +8,7 @@ import { wordsOf } from '../../../words/index.ts'
 import { useFacts } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Pairs } from '../../kit/FactTable.tsx'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 import { CheckTable } from './HeldFacts.tsx'
 
 const WaterPanel = lazyPage(

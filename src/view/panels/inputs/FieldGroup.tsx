@@ -18,7 +18,7 @@ import { Pictogram } from './Pictogram.tsx'
 import { bracketPictogram, fillPictogram } from './pictogram.ts'
 import { SwitchField } from './SwitchField.tsx'
 import { useWarnings } from './useEntry.ts'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 const helpOf = (path: string): string =>
   Object.hasOwn(wordsOf('fields'), path) ? wordsOf('fields')[path as keyof Words['fields']].help : ''

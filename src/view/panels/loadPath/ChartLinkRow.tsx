@@ -10,7 +10,7 @@ import { usePier } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Mark } from '../../kit/Mark.tsx'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 import { Bar } from './Bar.tsx'
 import type { ChartScale } from './chartScale.ts'
 

@@ -4,7 +4,7 @@ import { caseWords, combinationWords, loadNotes } from '../../../facts/loadWords
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { EstimateMark } from '../../kit/Mark.tsx'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 const WorkPad = lazyPage(
   () => import('./WorkPad.tsx').then((module) => module.WorkPad),

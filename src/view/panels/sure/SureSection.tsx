@@ -1,7 +1,7 @@
 import { Suspense, useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 const SurePanel = lazyPage(() => import('./SurePanel.tsx').then((module) => module.SurePanel), ['answers', 'reasons', 'sure'])
 

@@ -1,6 +1,6 @@
 import { type ComponentType, Suspense, useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
-import { lazyPage } from '../../lazyPage.ts'
+import { lazyPage } from '../../lazyPage.tsx'
 
 const MixPanel = lazyPage(
   () => import('./MixPanel.tsx').then((module) => module.MixPanel),

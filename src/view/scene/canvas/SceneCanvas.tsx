@@ -2,7 +2,7 @@ import { createRoot, extend, type ReconcilerRoot, type ThreeElement } from '@rea
 import { type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react'
 import { Color, Fog, Group, Mesh, NeutralToneMapping } from 'three'
 import { LineSegments2 } from 'three/examples/jsm/lines/LineSegments2.js'
-import { ErrorBoundary } from '../../app/ErrorBoundary.tsx'
+import { ErrorBoundary } from '../../kit/Apart.tsx'
 import { PictureCamera } from '../camera/PictureCamera.ts'
 
 declare module '@react-three/fiber' {
