@@ -9,9 +9,9 @@ import { usePier, useResult } from '../hooks/usePier.ts'
 import { player } from '../time/player.ts'
 import type { Viewport } from './camera/lens.ts'
 import type { PictureLayer } from './overlay/PictureLayer.ts'
-import { type LivePicture, Picture, prefersStill } from './Picture.tsx'
+import { type LivePicture, PierColumns, prefersStill } from './PierColumns.tsx'
 import { drawnPier, type PierLook } from './pier/drawnPier.ts'
-import { movedIn, type Standing, targetsOf } from './pier/standing.ts'
+import { movedIn, type PlacedPier, targetsOf } from './pier/placedPier.ts'
 import { type PullState, pullState, riseTime, risenAfter, shownRise } from './pull/pullState.ts'
 
 type Props = Readonly<{
@@ -40,13 +40,13 @@ export function PierPicture({ size, lives, layer, room, isHeld, onStand }: Props
   }, [layer, standing, isRising])
   usePlayer()
   useProbe(standing, pulled, isRising)
-  const safe = useCallback<Parameters<typeof Picture>[0]['safe']>(
+  const safe = useCallback<Parameters<typeof PierColumns>[0]['safe']>(
     (column, name) => layer.overlay.safeArea(column, pierStore.getState(), name),
     [layer],
   )
   const columns = useMemo(() => [standing], [standing])
   return (
-    <Picture
+    <PierColumns
       size={size}
       lives={lives}
       columns={columns}
@@ -71,7 +71,7 @@ function useLatest<T>(value: T, isTaken: boolean): T {
 }
 
 /** The pier on show as it stands now, and what the pull does to it. */
-function useStanding(): Readonly<{ standing: Standing; pulled: PullState; isRising: boolean }> {
+function useStanding(): Readonly<{ standing: PlacedPier; pulled: PullState; isRising: boolean }> {
   const result = useResult()
   const hidden = usePier(hiddenZones)
   const { cut, cutPost, explode, pull, ...view } = usePier((state) => state.view)
@@ -120,7 +120,7 @@ function usePlayer(): void {
 }
 
 /** Hands in how the picture is read. */
-function useProbe(standing: Standing, pulled: PullState, isMoving: boolean): void {
+function useProbe(standing: PlacedPier, pulled: PullState, isMoving: boolean): void {
   useEffect(() => {
     const way = pulled.kind === 'letting-go' ? pulled.way : null
     offerPull(() => ({ kind: pulled.kind, link: way?.link ?? null, how: way?.how ?? null, isMoving, ...movedIn(standing) }))

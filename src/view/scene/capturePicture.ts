@@ -1,7 +1,8 @@
+import { Vector2 } from 'three'
 import type { PictureCamera } from './camera/PictureCamera.ts'
 import { focalPixels } from './camera/lens.ts'
 import { PaperScale } from './materials/paperScale.ts'
-import type { LivePicture } from './Picture.tsx'
+import type { LivePicture } from './PierColumns.tsx'
 import { paperTones, readTones } from './site/tones.ts'
 
 let picture: LivePicture | null = null
@@ -26,9 +27,10 @@ export function capturePicture(width: number, height: number): Promise<Blob | nu
 
 /** Draws the picture once at another size and hands it over as a PNG file; null when the browser makes none. */
 function capture({ eye, kit, state }: LivePicture, width: number, height: number): Promise<Blob | null> {
-  const { gl, scene, size, advance } = state
+  const { gl, scene, advance } = state
   const camera = state.camera as PictureCamera
   const ratio = gl.getPixelRatio()
+  const size = gl.getSize(new Vector2())
   const share = height / size.height
   const pose = eye.pose()
   const marks = kit.uPaperScale.value

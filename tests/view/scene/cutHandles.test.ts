@@ -4,7 +4,7 @@ import { level } from '../../../src/core/geometry/surface.ts'
 import type { Cut } from '../../../src/core/model/solid.ts'
 import { radians } from '../../../src/core/units/quantity.ts'
 import type { Pose } from '../../../src/view/scene/camera/lens.ts'
-import { draggedCut, handleAngle, shortWay } from '../../../src/view/scene/handles/cutDrag.ts'
+import { draggedCut, handleAngle, shortWay } from '../../../src/view/scene/handles/handlePlaces.ts'
 import { angleDragged, handlePixels } from '../../../src/view/scene/handles/handlePlaces.ts'
 import { close } from '../../close.ts'
 

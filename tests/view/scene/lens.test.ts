@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { type Camera, OrthographicCamera, PerspectiveCamera, Vector3 } from 'three'
 import { describe, expect, it } from 'vitest'
 import { extentOf, framed } from '../../../src/view/scene/camera/framing.ts'
-import { fieldOfView, focalPixels, lensPitch, type Pose, project, rayThrough } from '../../../src/view/scene/camera/lens.ts'
+import { fieldOfView, focalPixels, lensPitch, type Pose, projectPoint, rayThrough } from '../../../src/view/scene/camera/lens.ts'
 import { PictureCamera } from '../../../src/view/scene/camera/PictureCamera.ts'
 import { close } from '../../close.ts'
 
@@ -30,7 +30,7 @@ const anyPoint = fc.tuple(...[0, 1, 2].map(() => fc.double({ min: -1.2, max: 1.2
 describe('[V1] the lens', () => {
   it('sets the target where it is told, whatever the pitch', () => {
     for (const pitch of [0, 0.15, 0.4, 0.7, 1.2, 1.55]) {
-      const [x, y, depth] = project(pose(1, pitch), viewport, [0.1, -0.4, 0.2])
+      const [x, y, depth] = projectPoint(pose(1, pitch), viewport, [0.1, -0.4, 0.2])
       close(x, 390 + 12, { abs: 1e-9, rel: 0 })
       close(y, 310 - 7, { abs: 1e-9, rel: 0 })
       expect(depth).toBeGreaterThan(3)
@@ -38,25 +38,25 @@ describe('[V1] the lens', () => {
   })
 
   it('keeps uprights upright at a shallow pitch', () => {
-    const [low] = project(pose(0.3, 0.3), viewport, [0.9, -1, 0.5])
-    const [high] = project(pose(0.3, 0.3), viewport, [0.9, 1, 0.5])
+    const [low] = projectPoint(pose(0.3, 0.3), viewport, [0.9, -1, 0.5])
+    const [high] = projectPoint(pose(0.3, 0.3), viewport, [0.9, 1, 0.5])
     close(low, high, { abs: 1e-9, rel: 0 })
-    const [tiltedLow] = project(pose(0.3, 1), viewport, [0.9, -1, 0.5])
-    const [tiltedHigh] = project(pose(0.3, 1), viewport, [0.9, 1, 0.5])
+    const [tiltedLow] = projectPoint(pose(0.3, 1), viewport, [0.9, -1, 0.5])
+    const [tiltedHigh] = projectPoint(pose(0.3, 1), viewport, [0.9, 1, 0.5])
     expect(Math.abs(tiltedLow - tiltedHigh)).toBeGreaterThan(5)
   })
 
   it('puts the reader’s right on the right and what is higher higher', () => {
     const front = pose(Math.PI / 2, 0.2)
-    expect(project(front, viewport, [1, 0, 0])[0]).toBeGreaterThan(project(front, viewport, [-1, 0, 0])[0])
-    expect(project(front, viewport, [0, 1, 0])[1]).toBeLessThan(project(front, viewport, [0, -1, 0])[1])
+    expect(projectPoint(front, viewport, [1, 0, 0])[0]).toBeGreaterThan(projectPoint(front, viewport, [-1, 0, 0])[0])
+    expect(projectPoint(front, viewport, [0, 1, 0])[1]).toBeLessThan(projectPoint(front, viewport, [0, -1, 0])[1])
   })
 
   it('sends a sight line through a pixel back to the point seen there', () => {
     fc.assert(
       fc.property(anyPose, anyPoint, ({ azimuth, pitch, perspective }, point) => {
         const at = pose(azimuth, pitch, perspective)
-        const [px, py] = project(at, viewport, point)
+        const [px, py] = projectPoint(at, viewport, point)
         const ray = new Float64Array(6)
         rayThrough(at, viewport, px, py, ray)
         const [ex, ey, ez, dx, dy, dz] = ray as unknown as [number, number, number, number, number, number]
@@ -76,7 +76,7 @@ describe('[V1] the lens', () => {
         const at = pose(azimuth, pitch, perspective)
         camera.take(at, viewport, 5)
         const [x, y] = seenBy(camera, point)
-        const [px, py] = project(at, viewport, point)
+        const [px, py] = projectPoint(at, viewport, point)
         close(x, px, { abs: 1e-4, rel: 0 })
         close(y, py, { abs: 1e-4, rel: 0 })
       }),
@@ -104,7 +104,7 @@ describe('[V1] the lens', () => {
         const { width, height } = viewport
         camera.setViewOffset(width, height, -at.shift[0], drop - at.shift[1], width, height)
         camera.updateMatrixWorld()
-        const [px, py] = project(at, viewport, point)
+        const [px, py] = projectPoint(at, viewport, point)
         const [x, y] = seenBy(camera, point)
         close(x, px, { abs: 1e-6, rel: 0 })
         close(y, py, { abs: 1e-6, rel: 0 })
@@ -129,7 +129,7 @@ describe('[V1] the lens', () => {
         camera.up.set(-Math.cos(azimuth) * Math.sin(pitch), Math.cos(pitch), -Math.sin(azimuth) * Math.sin(pitch))
         camera.lookAt(new Vector3(...at.target))
         camera.updateMatrixWorld()
-        const [px, py] = project(at, viewport, point)
+        const [px, py] = projectPoint(at, viewport, point)
         const [x, y] = seenBy(camera, point)
         close(x, px, { abs: 1e-6, rel: 0 })
         close(y, py, { abs: 1e-6, rel: 0 })
@@ -139,7 +139,7 @@ describe('[V1] the lens', () => {
   })
 
   it('steps from perspective to orthographic without a jump', () => {
-    const seen = (share: number): number => project(pose(1, 0.4, share), viewport, [0.9, -1, 0.8])[0]
+    const seen = (share: number): number => projectPoint(pose(1, 0.4, share), viewport, [0.9, -1, 0.8])[0]
     const whole = Math.abs(seen(1) - seen(0))
     expect(whole).toBeGreaterThan(20)
     for (let i = 0; i < 100; i++) expect(Math.abs(seen((i + 1) / 100) - seen(i / 100))).toBeLessThan(whole / 50)

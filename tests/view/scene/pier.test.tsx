@@ -12,7 +12,7 @@ import { metres, radians } from '../../../src/core/units/quantity.ts'
 import { noWater } from '../../../src/view/scene/materials/sharedUniforms.ts'
 import { drawnPier, type PierLook } from '../../../src/view/scene/pier/drawnPier.ts'
 import { Pier } from '../../../src/view/scene/pier/Pier.tsx'
-import { placeOf, type Standing } from '../../../src/view/scene/pier/standing.ts'
+import { offsetOf, type PlacedPier } from '../../../src/view/scene/pier/placedPier.ts'
 import { createCanvasKit, createPierKit } from '../../../src/view/scene/site/kit.ts'
 
 extend({ Mesh: Body, Group: Node, LineSegments2 })
@@ -27,7 +27,7 @@ const look: PierLook = {
   wetness: false,
 }
 const first = derivePier(defaultSpec)
-const standingAs = (result: PierResult, looked: PierLook = look, lift = 0): Standing => ({
+const standingAs = (result: PierResult, looked: PierLook = look, lift = 0): PlacedPier => ({
   pier: drawnPier(result, looked, null),
   hidden: new Set(),
   lift,
@@ -39,7 +39,7 @@ const drawsNothing = { render: () => undefined, setSize: () => undefined, setPix
 
 let root: ReconcilerRoot<HTMLCanvasElement>
 let store: ReturnType<typeof root.render>
-const show = (standing: Standing, pointedAt: string | null = null): void => {
+const show = (standing: PlacedPier, pointedAt: string | null = null): void => {
   flushSync(() => {
     store = root.render(<Pier standing={standing} kit={kit} isFull pointedAt={pointedAt} />)
   })
@@ -78,7 +78,7 @@ describe('[V5] the pier as drawn bodies', () => {
   })
 
   it('writes into the buffers it has while the cut is dragged', () => {
-    const turned = (i: number): Standing =>
+    const turned = (i: number): PlacedPier =>
       standingAs(first, { ...look, cut: { open: radians(0.6 + 0.012 * i), facing: radians(1.5 + 0.03 * i) } })
     show(turned(0))
     const before = bodies()
@@ -162,13 +162,13 @@ describe('[V6] the pier taken apart', () => {
     const result = derivePier({ ...defaultSpec, fill: kind.defaults, bars: null, support })
     const apart = standingAs(result, look, 1)
     const height = (id: string): number =>
-      apart.pier.parts.filter(({ zone }) => zone.id === id).map((part) => placeOf(apart, part).y)[0] ?? Number.NaN
+      apart.pier.parts.filter(({ zone }) => zone.id === id).map((part) => offsetOf(apart, part).y)[0] ?? Number.NaN
     expect(height('soil')).toBe(0)
     const tops = result.zones.filter(({ role }) => role !== 'soil').map(({ id }) => height(id))
     expect(Math.min(...tops)).toBeGreaterThan(0)
     expect(height('post')).toBe(Math.max(...tops))
     show(apart)
-    expect(groups().map(({ position }) => position.y)).toEqual(apart.pier.parts.map((part) => placeOf(apart, part).y))
+    expect(groups().map(({ position }) => position.y)).toEqual(apart.pier.parts.map((part) => offsetOf(apart, part).y))
     show({ ...apart, lift: 0 })
     for (const { position } of groups()) expect(position.toArray()).toEqual([0, 0, 0])
   })

@@ -3,7 +3,7 @@ import { cutMeshes } from '../../../src/core/geometry/cutMeshes.ts'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { radians } from '../../../src/core/units/quantity.ts'
-import { nearestHit, type Target } from '../../../src/view/scene/pointing/nearestHit.ts'
+import { nearestHit, type Target } from '../../../src/view/scene/pointing/sightLines.ts'
 import { close } from '../../close.ts'
 
 const { zones } = derivePier(defaultSpec)

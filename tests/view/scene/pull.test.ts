@@ -8,7 +8,7 @@ import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setChoice, setPart } from '../../../src/core/spec/edit.ts'
 import { radians } from '../../../src/core/units/quantity.ts'
 import { drawnPier, type PierLook, segments } from '../../../src/view/scene/pier/drawnPier.ts'
-import { bodyOf, movedIn, placeOf } from '../../../src/view/scene/pier/standing.ts'
+import { bodyOf, movedIn, offsetOf } from '../../../src/view/scene/pier/placedPier.ts'
 import { bentZone, pullState, risenAfter, riseTime, shownRise } from '../../../src/view/scene/pull/pullState.ts'
 import { close } from '../../close.ts'
 import { meshVolume } from '../../meshFacts.ts'
@@ -70,8 +70,8 @@ describe('[L4] what a pull moves in the picture', () => {
     const bends = bentZone(way.how)
     expect(bent).toEqual(bends !== null && bodyOf(standing.pier, bends) ? [bends] : [])
     for (const part of standing.pier.parts) {
-      expect(placeOf(standing, part)).toEqual({ x: 0, y: 0, z: 0 })
-      expect(placeOf(risen, part)).toEqual({ x: 0, y: part.isPiece || way.moves.includes(part.zone.id) ? rise : 0, z: 0 })
+      expect(offsetOf(standing, part)).toEqual({ x: 0, y: 0, z: 0 })
+      expect(offsetOf(risen, part)).toEqual({ x: 0, y: part.isPiece || way.moves.includes(part.zone.id) ? rise : 0, z: 0 })
     }
     for (const id of bent) {
       expect(way.stays).toContain(id)

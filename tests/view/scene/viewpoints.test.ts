@@ -7,7 +7,7 @@ import { setChoice } from '../../../src/core/spec/edit.ts'
 import { radians } from '../../../src/core/units/quantity.ts'
 import type { Viewpoint } from '../../../src/state/appState.ts'
 import { extentOf, framed } from '../../../src/view/scene/camera/framing.ts'
-import { project } from '../../../src/view/scene/camera/lens.ts'
+import { projectPoint } from '../../../src/view/scene/camera/lens.ts'
 import { partExtent, pierExtent } from '../../../src/view/scene/camera/pierExtent.ts'
 import { aimAt } from '../../../src/view/scene/camera/viewpoints.ts'
 import { close } from '../../close.ts'
@@ -38,7 +38,7 @@ describe('[V14] drafting views are drawn without perspective', () => {
     const extent = pierExtent(result, (id) => meshes.get(id) ?? null)
     const aim = aimAt(name, extent, facing, spec.site.downhill, false)
     const pose = framed(aim, viewport, safe)
-    return { aim, at: (x: number, y: number, z: number) => project(pose, viewport, [x, y, z]) }
+    return { aim, at: (x: number, y: number, z: number) => projectPoint(pose, viewport, [x, y, z]) }
   }
 
   it('is asked of a 20 in hole with a 6x6 post', () => {

@@ -1,4 +1,4 @@
-import { type Pose, project, type Viewport } from './lens.ts'
+import { type Pose, projectPoint, type Viewport } from './lens.ts'
 
 /** Part of the picture, in pixels from the upper left, that the pier shall fill. */
 export type SafeArea = Readonly<{ left: number; top: number; right: number; bottom: number }>
@@ -14,7 +14,7 @@ export type Aim = Readonly<{ azimuth: number; pitch: number; perspective: number
 export function extentOf(points: readonly Point[], pose: Pose, viewport: Viewport): Extent {
   const extent: Extent = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity }
   for (const point of points) {
-    const [px, py] = project(pose, viewport, point)
+    const [px, py] = projectPoint(pose, viewport, point)
     extent.left = Math.min(extent.left, px)
     extent.right = Math.max(extent.right, px)
     extent.top = Math.min(extent.top, py)

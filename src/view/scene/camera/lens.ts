@@ -57,7 +57,11 @@ function setUp({ azimuth, pitch, distance, perspective }: Pose) {
 }
 
 /** Where a point [m] falls on the screen [px, from the upper left], and the metres there that are as large as the focal length. */
-export function project(pose: Pose, { width, height }: Viewport, [x, y, z]: readonly [number, number, number]): [number, number, number] {
+export function projectPoint(
+  pose: Pose,
+  { width, height }: Viewport,
+  [x, y, z]: readonly [number, number, number],
+): [number, number, number] {
   const { ca, sa, cl, sl, shear, reach } = setUp(pose)
   const [tx, ty, tz] = pose.target
   const inward = (x - tx) * ca + (z - tz) * sa

@@ -5,9 +5,9 @@ import { usePier } from '../../hooks/usePier.ts'
 import { columnTally } from '../../section/tallyRoom.ts'
 import type { Frame, Viewport } from '../camera/lens.ts'
 import { SceneCanvas } from '../canvas/SceneCanvas.tsx'
-import { type LivePicture, Picture } from '../Picture.tsx'
+import { type LivePicture, PierColumns } from '../PierColumns.tsx'
 import { drawnPier, type PierLook } from '../pier/drawnPier.ts'
-import { type Standing, standingExtent } from '../pier/standing.ts'
+import { type PlacedPier, placedExtent } from '../pier/placedPier.ts'
 import '../scene.css'
 import { paperTones, readTones } from '../site/tones.ts'
 import { CompareInk } from './CompareInk.ts'
@@ -80,7 +80,7 @@ function ComparedPiers({ size, lives, piers, year, holder, onStand }: PiersProps
   const drawInk = (frame: Frame): void => {
     if (!isWet) return
     const inked = columns.map((standing) =>
-      standing && view.explode === 0 ? { result: standing.pier.result, extent: standingExtent(standing) } : null,
+      standing && view.explode === 0 ? { result: standing.pier.result, extent: placedExtent(standing) } : null,
     )
     ink.draw(inked, frame, view.cut, view.theme, isMoving.current?.eye.isMoving() === true)
   }
@@ -89,7 +89,7 @@ function ComparedPiers({ size, lives, piers, year, holder, onStand }: PiersProps
     return () => shown
   }, [isWet, year])
   return (
-    <Picture
+    <PierColumns
       size={size}
       lives={lives}
       columns={columns}
@@ -112,11 +112,11 @@ function ComparedPiers({ size, lives, piers, year, holder, onStand }: PiersProps
 }
 
 /** Each pier as it stands in its column; one that has been there before is not made anew. */
-function useStandings(piers: readonly (PierResult | null)[], wetness: boolean): readonly (Standing | null)[] {
+function useStandings(piers: readonly (PierResult | null)[], wetness: boolean): readonly (PlacedPier | null)[] {
   const { cut, cutPost, layers, explode } = usePier((state) => state.view)
   const { water, frost, soil } = layers
   const look = useMemo<PierLook>(() => ({ cut, cutPost, water, frost, soil, wetness }), [cut, cutPost, water, frost, soil, wetness])
-  const made = useRef(new Map<PierResult, Standing>())
+  const made = useRef(new Map<PierResult, PlacedPier>())
   return useMemo(() => {
     const before = made.current
     made.current = new Map()

@@ -7,7 +7,7 @@ import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import type { Pixel } from '../../section/ink.ts'
-import { draggedCut, type HandleId } from './cutDrag.ts'
+import { draggedCut, type HandleId } from './handlePlaces.ts'
 
 /** What the handles need of the picture. */
 export type HandleGround = Readonly<{

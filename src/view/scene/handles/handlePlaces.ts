@@ -1,9 +1,32 @@
-import { heightAt } from '../../../core/geometry/surface.ts'
 import type { Cut } from '../../../core/model/solid.ts'
-import type { Pixel } from '../../section/ink.ts'
-import { type Pose, project, rayThrough, type Viewport } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
-import { type HandleId, handleAngle, shortWay } from './cutDrag.ts'
+import type { Pixel } from '../../section/ink.ts'
+import { heightAt } from '../../../core/geometry/surface.ts'
+import { radians } from '../../../core/units/quantity.ts'
+import { type Pose, projectPoint, rayThrough, type Viewport } from '../camera/lens.ts'
+import { widestCut } from '../../../state/actions/view.ts'
+
+/** Which handle of the cut: one of its two sides, or its middle, which turns the whole. */
+export type HandleId = 'left' | 'right' | 'turn'
+
+const turn = 2 * Math.PI
+/** The short way from one plan angle to another [rad]. */
+export const shortWay = (from: number, to: number): number => ((((to - from) % turn) + 1.5 * turn) % turn) - Math.PI
+
+/**
+ * The cut after one of its handles has moved by `by` radians of plan angle since the drag began: a side moves alone, the other
+ * stays; the middle takes both along. The opening ends at whole and at its widest.
+ */
+export function draggedCut(begun: Cut, handle: HandleId, by: number): Cut {
+  if (handle === 'turn') return { open: begun.open, facing: radians(begun.facing + by) }
+  const outward = handle === 'left' ? 1 : -1
+  const open = Math.min(widestCut, Math.max(0, begun.open + outward * by))
+  return { open: radians(open), facing: radians(begun.facing + (outward * (open - begun.open)) / 2) }
+}
+
+/** Plan angle at which a handle stands. */
+export const handleAngle = ({ open, facing }: Cut, handle: HandleId): number =>
+  handle === 'turn' ? facing : facing + (handle === 'left' ? open / 2 : -open / 2)
 
 /** Radius of the block's edge in a plan direction [m]. */
 const edgeRadius = (half: number, theta: number): number => half / Math.max(Math.abs(Math.cos(theta)), Math.abs(Math.sin(theta)))
@@ -42,7 +65,7 @@ export function handlePixels(
 ): Readonly<Record<HandleId, Pixel | null>> {
   const slack = 30
   const at = (handle: HandleId): [number, number] | null => {
-    const [x, y] = project(pose, viewport, handlePlace(cut, handle, extent))
+    const [x, y] = projectPoint(pose, viewport, handlePlace(cut, handle, extent))
     const [cx, cy] = [Math.min(Math.max(x, 24), viewport.width - 24), Math.min(Math.max(y, 24), viewport.height - foot - 24)]
     return Math.hypot(cx - x, cy - y) > slack ? null : [cx, cy]
   }
@@ -83,8 +106,8 @@ export function angleDragged(
   const radius = Math.max(
     40,
     Math.abs(
-      project(pose, viewport, [0, y, 0])[0] -
-        project(pose, viewport, [extent.half * Math.sin(pose.azimuth), y, -extent.half * Math.cos(pose.azimuth)])[0],
+      projectPoint(pose, viewport, [0, y, 0])[0] -
+        projectPoint(pose, viewport, [extent.half * Math.sin(pose.azimuth), y, -extent.half * Math.cos(pose.azimuth)])[0],
     ),
   )
   return ((to[0] - from[0]) / radius) * (isFar(cut, handle, pose) ? 1 : -1)

@@ -12,24 +12,24 @@ import type { FacePlace } from '../../section/sectionAnchors.ts'
 import { tallyRoom } from '../../section/tallyRoom.ts'
 import { typeSize, type TypeSize } from '../../section/typeSize.ts'
 import type { SafeArea } from '../camera/framing.ts'
-import { focalPixels, type Frame, project, type Viewport } from '../camera/lens.ts'
+import { focalPixels, type Frame, projectPoint, type Viewport } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { narrowWidth } from '../camera/viewpoints.ts'
 import { isNative } from '../pier/drawnPier.ts'
-import { bodyOf, placeOf, type Standing, standingExtent, targetsOf } from '../pier/standing.ts'
+import { bodyOf, offsetOf, type PlacedPier, placedExtent, targetsOf } from '../pier/placedPier.ts'
 import type { PullState } from '../pull/pullState.ts'
 import { type Anchor, visibleAnchors } from './anchors.ts'
 import { InkPainter } from './InkPainter.ts'
 import { arcPath, barHeight, groundPixel, handleBoxes, handleRoom, nameColumns, pierBoxes } from './obstacles.ts'
 import { overlaid, type PullInk, pullInk } from './pullInk.ts'
-import { SightLines } from './SightLines.ts'
+import { SightLines } from '../pointing/sightLines.ts'
 
 const leastOpen = 0.04
 /** A leader needs this much room between its name and its end [px]. */
 const elbowRoom = 18
 
 /** What words and lines are laid over: the pier as it stands, and what a pull does to it. */
-type Under = Readonly<{ standing: Standing; pulled: PullState; extent: PierExtent }>
+type Under = Readonly<{ standing: PlacedPier; pulled: PullState; extent: PierExtent }>
 
 /** Names, dimensions and marks over the 3D picture. Laid out when the camera rests; tied to their points while it moves. */
 export class PictureOverlay {
@@ -67,8 +67,8 @@ export class PictureOverlay {
   }
 
   /** Another pier stands in the picture, or stands otherwise. */
-  show(standing: Standing, pulled: PullState): void {
-    this.under = { standing, pulled, extent: standingExtent(standing) }
+  show(standing: PlacedPier, pulled: PullState): void {
+    this.under = { standing, pulled, extent: placedExtent(standing) }
   }
 
   /** The camera rests: lays everything out anew. */
@@ -228,8 +228,8 @@ export class PictureOverlay {
   private pixel(id: string, [theta, r, y]: FacePlace, { pose, viewport }: Frame): Pixel {
     const { standing } = this.under ?? {}
     const part = standing && bodyOf(standing.pier, id)
-    const off = standing && part ? placeOf(standing, part) : { x: 0, y: 0, z: 0 }
-    const [px, py] = project(pose, viewport, [r * Math.cos(theta) + off.x, y + off.y, r * Math.sin(theta) + off.z])
+    const off = standing && part ? offsetOf(standing, part) : { x: 0, y: 0, z: 0 }
+    const [px, py] = projectPoint(pose, viewport, [r * Math.cos(theta) + off.x, y + off.y, r * Math.sin(theta) + off.z])
     return [px, py]
   }
 }

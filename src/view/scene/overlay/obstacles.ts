@@ -1,7 +1,7 @@
 import type { Cut } from '../../../core/model/solid.ts'
 import { type Box, InkPot, type Pixel } from '../../section/ink.ts'
 import type { Columns, Side } from '../../section/labelColumns.ts'
-import { type Frame, project } from '../camera/lens.ts'
+import { type Frame, projectPoint } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { handlePixels, turnArc } from '../handles/handlePlaces.ts'
 
@@ -11,7 +11,7 @@ export const handleRoom = 30
 
 /** Pixel of a point at a plan angle, radius and height. */
 export function groundPixel(theta: number, r: number, y: number, { pose, viewport }: Frame): Pixel {
-  const [px, py] = project(pose, viewport, [r * Math.cos(theta), y, r * Math.sin(theta)])
+  const [px, py] = projectPoint(pose, viewport, [r * Math.cos(theta), y, r * Math.sin(theta)])
   return [px, py]
 }
 
@@ -47,7 +47,7 @@ export const handleBoxes = (cut: Cut, extent: PierExtent, { pose, viewport }: Fr
 export function arcPath(cut: Cut, extent: PierExtent, { pose, viewport }: Frame): string {
   const pot = new InkPot()
   const points = turnArc(cut, extent).map((point): Pixel => {
-    const [x, y] = project(pose, viewport, point)
+    const [x, y] = projectPoint(pose, viewport, point)
     return [x, y]
   })
   pot.line('arc', ...points)

@@ -1,7 +1,7 @@
 import { useFrame } from '@react-three/fiber'
 import { memo, useLayoutEffect } from 'react'
 import type { BufferAttribute } from 'three'
-import { useHeld } from '../canvas/useHeld.ts'
+import { useHeld } from '../site/kit.ts'
 import { noWater } from '../materials/sharedUniforms.ts'
 import { lookKey, type ZoneMaterials, zoneMaterials } from '../materials/zoneMaterials.ts'
 import type { PierKit } from '../site/kit.ts'
@@ -9,9 +9,9 @@ import { toBufferGeometry, toLineGeometry } from './buffers.ts'
 import type { DrawnPart, DrawnPier, DrawnSheet } from './drawnPier.ts'
 import { dashes, guideLines } from './lines.ts'
 import { showWet } from './showWet.ts'
-import { isShown, placeOf, type Standing } from './standing.ts'
+import { isShown, offsetOf, type PlacedPier } from './placedPier.ts'
 
-type Props = Readonly<{ standing: Standing; kit: PierKit; isFull: boolean; pointedAt: string | null }>
+type Props = Readonly<{ standing: PlacedPier; kit: PierKit; isFull: boolean; pointedAt: string | null }>
 
 /** A pier: its bodies, the lines where its cut meets grade, water and frost, and when it is taken apart the way of each part. */
 export function Pier({ standing, kit, isFull, pointedAt }: Props) {
@@ -29,7 +29,7 @@ export function Pier({ standing, kit, isFull, pointedAt }: Props) {
           isVisible={isShown(standing, part.zone)}
           isLit={part.zone.id === pointedAt}
           bend={part.share ? rise : 0}
-          {...placeOf(standing, part)}
+          {...offsetOf(standing, part)}
         />
       ))}
       <Lines segments={pier.ground} material={kit.lines.ground} order={4} isVisible={lift === 0} />

@@ -1,15 +1,15 @@
 import type { Mesh } from '../../../core/model/solid.ts'
 
 /** A plane or cone: positive on the side that is kept. Read at (x, y, z) in metres. */
-export type Side = (x: number, y: number, z: number) => number
+export type ClipSide = (x: number, y: number, z: number) => number
 
 export const other =
-  (side: Side): Side =>
+  (side: ClipSide): ClipSide =>
   (x, y, z) =>
     -side(x, y, z)
 
 /** The pieces of segments, [n][2][3] metres, that lie where `side` is positive. */
-export function clipSegments(segments: Float32Array, side: Side): Float32Array {
+export function clipSegments(segments: Float32Array, side: ClipSide): Float32Array {
   const out: number[] = []
   for (let i = 0; i + 5 < segments.length; i += 6) {
     const [ax, ay, az, bx, by, bz] = segments.subarray(i, i + 6) as unknown as [number, number, number, number, number, number]
@@ -26,7 +26,7 @@ export function clipSegments(segments: Float32Array, side: Side): Float32Array {
 }
 
 /** The part of a mesh where `side` is positive, open where it was cut: `capped` closes it. */
-export function clipMesh(mesh: Mesh, side: Side): Mesh {
+export function clipMesh(mesh: Mesh, side: ClipSide): Mesh {
   const { positions: p, normals: n, indices } = mesh
   const at: number[] = []
   const normals: number[] = []

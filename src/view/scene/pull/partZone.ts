@@ -5,19 +5,19 @@ import type { PlanAngles } from '../../../core/geometry/planAngles.ts'
 import type { Mesh } from '../../../core/model/solid.ts'
 import type { PlacedZone, SweptZone, Zone } from '../../../core/model/zone.ts'
 import { hardEdges } from '../pier/hardEdges.ts'
-import { clipMesh, clipSegments, joinMeshes, other, type Side } from './clipMesh.ts'
+import { clipMesh, clipSegments, joinMeshes, other, type ClipSide } from './clipMesh.ts'
 import { partingFace, type Run } from './partingFace.ts'
 
-export type Drawn = Readonly<{ mesh: Mesh; edges: Float32Array }>
-export type Pieces = Readonly<{ goes: Drawn; stays: Drawn }>
+export type DrawnBody = Readonly<{ mesh: Mesh; edges: Float32Array }>
+export type Pieces = Readonly<{ goes: DrawnBody; stays: DrawnBody }>
 
 /** Two lines of edges as one. */
 const both = (a: Float32Array, b: Float32Array): Float32Array => Float32Array.from([...a, ...b])
 
-function partSwept(zone: SweptZone, { mesh, edges }: Drawn, parting: Parting, angles: PlanAngles): Pieces | null {
+function partSwept(zone: SweptZone, { mesh, edges }: DrawnBody, parting: Parting, angles: PlanAngles): Pieces | null {
   if (parting.across === 'post-faces') return null
   const { level } = parting
-  const above: Side = (_, y) => y - level
+  const above: ClipSide = (_, y) => y - level
   if (parting.across === 'level') {
     const run: Run = { r: 0, y: level, dr: 1, dy: 0, length: Infinity }
     return {
@@ -29,7 +29,7 @@ function partSwept(zone: SweptZone, { mesh, edges }: Drawn, parting: Parting, an
     }
   }
   const { radius, spread } = parting
-  const within: Side = (x, y, z) => radius + spread * (y - level) - Math.hypot(x, z)
+  const within: ClipSide = (x, y, z) => radius + spread * (y - level) - Math.hypot(x, z)
   const disc: Run = { r: 0, y: level, dr: 1, dy: 0, length: radius }
   const flank: Run = { r: radius, y: level, dr: spread, dy: 1, length: Infinity }
   const face = (up: boolean): Mesh => {
@@ -84,7 +84,7 @@ function cutRods(solids: readonly ConvexSolid[], cutsOf: (from: Point3, to: Poin
 }
 
 function partPlaced(zone: PlacedZone, parting: Parting, postHalf: number, angles: PlanAngles): Pieces | null {
-  const drawn = (solids: readonly ConvexSolid[]): Drawn => ({ mesh: placedMesh(solids), edges: hardEdges({ ...zone, solids }, angles) })
+  const drawn = (solids: readonly ConvexSolid[]): DrawnBody => ({ mesh: placedMesh(solids), edges: hardEdges({ ...zone, solids }, angles) })
   const along = (a: number, b: number, at: number): number => (at - a) / (b - a)
   const level = parting.across === 'level' ? parting.level : null
   if (level === null && parting.across !== 'post-faces') return null
@@ -104,5 +104,5 @@ function partPlaced(zone: PlacedZone, parting: Parting, postHalf: number, angles
 }
 
 /** The two pieces of a zone that parts, closed where they part. `postHalf` [m]: from the axis to the post's faces along +x, the way of the bars. */
-export const partZone = (zone: Zone, drawn: Drawn, parting: Parting, angles: PlanAngles, postHalf: number): Pieces | null =>
+export const partZone = (zone: Zone, drawn: DrawnBody, parting: Parting, angles: PlanAngles, postHalf: number): Pieces | null =>
   zone.build === 'swept' ? partSwept(zone, drawn, parting, angles) : partPlaced(zone, parting, postHalf, angles)

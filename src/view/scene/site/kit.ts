@@ -1,6 +1,18 @@
+import { useEffect, useRef } from 'react'
 import { type Data3DTexture, Vector3 } from 'three'
 import { createSharedUniforms, noiseTexture, type SharedUniforms } from '../materials/sharedUniforms.ts'
 import { createLineSet, type LineSet } from '../pier/lineSet.ts'
+
+/**
+ * Something that holds memory of the graphics card. It is made anew when `key` is another, with what was there before to write into or
+ * to free, and freed when whoever asked for it goes.
+ */
+export function useHeld<K, T extends { dispose(): void }>(key: K, make: (before: T | null) => T): T {
+  const held = useRef<Readonly<{ key: K; thing: T }> | null>(null)
+  if (held.current === null || held.current.key !== key) held.current = { key, thing: make(held.current?.thing ?? null) }
+  useEffect(() => () => held.current?.thing.dispose(), [])
+  return held.current.thing
+}
 
 /** What all piers of one canvas share: noise, lines, the size of a paper millimetre, the colour of what is pointed at. */
 export type CanvasKit = Readonly<{ noise: Data3DTexture; lines: LineSet; uPaperScale: { value: Vector3 }; dispose(): void }>

@@ -1,18 +1,18 @@
 import type { Zone } from '../../../core/model/zone.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { bentZone } from '../pull/pullState.ts'
-import type { Target } from '../pointing/nearestHit.ts'
+import type { Target } from '../pointing/sightLines.ts'
 import { type DrawnPart, type DrawnPier, isNative } from './drawnPier.ts'
 
 /** How a pier stands in the picture: what of it is not there yet, how far apart it is (0..1), and how far up what has let go stands [m]. */
-export type Standing = Readonly<{ pier: DrawnPier; hidden: ReadonlySet<string>; lift: number; rise: number }>
+export type PlacedPier = Readonly<{ pier: DrawnPier; hidden: ReadonlySet<string>; lift: number; rise: number }>
 
-export const isShown = ({ pier, hidden }: Standing, { id, role }: Zone): boolean => (pier.look.soil || !isNative(role)) && !hidden.has(id)
+export const isShown = ({ pier, hidden }: PlacedPier, { id, role }: Zone): boolean => (pier.look.soil || !isNative(role)) && !hidden.has(id)
 
 type Place = Readonly<{ x: number; y: number; z: number }>
 
 /** How far a part is from where it stands in the ground [m]. */
-export function placeOf({ pier, lift, rise }: Standing, { zone, goes }: Pick<DrawnPart, 'zone' | 'goes'>): Place {
+export function offsetOf({ pier, lift, rise }: PlacedPier, { zone, goes }: Pick<DrawnPart, 'zone' | 'goes'>): Place {
   const [x, y, z] = pier.offsets.get(zone.id) ?? [0, 0, 0]
   return { x: x * lift, y: y * lift + (goes ? rise : 0), z: z * lift }
 }
@@ -22,20 +22,20 @@ export const bodyOf = ({ parts }: DrawnPier, id: string): DrawnPart | undefined 
   parts.find(({ zone, isPiece }) => zone.id === id && !isPiece)
 
 /** Bodies that can be seen and pointed at. */
-export const targetsOf = (standing: Standing): Target[] =>
+export const targetsOf = (standing: PlacedPier): Target[] =>
   standing.pier.parts.flatMap((part) =>
-    isShown(standing, part.zone) ? [{ id: part.zone.id, mesh: part.mesh, offset: placeOf(standing, part) }] : [],
+    isShown(standing, part.zone) ? [{ id: part.zone.id, mesh: part.mesh, offset: offsetOf(standing, part) }] : [],
   )
 
 /** Sizes of the pier with its parts lifted as they are. */
-export function standingExtent({ pier, lift }: Standing): PierExtent {
+export function placedExtent({ pier, lift }: PlacedPier): PierExtent {
   if (lift === 0) return pier.extent
   const highest = pier.parts.reduce((most, { zone }) => Math.max(most, (pier.offsets.get(zone.id)?.[1] ?? 0) * lift), 0)
   return { ...pier.extent, lifted: highest }
 }
 
 /** What has left its place, has parted or has bent, by zone id: read off what is drawn. */
-export function movedIn({ pier, rise }: Standing): Readonly<{ displaced: string[]; parted: string[]; bent: string[] }> {
+export function movedIn({ pier, rise }: PlacedPier): Readonly<{ displaced: string[]; parted: string[]; bent: string[] }> {
   if (rise <= 0) return { displaced: [], parted: [], bent: [] }
   const ids = (wanted: (part: DrawnPart) => boolean): string[] => pier.parts.filter(wanted).map(({ zone }) => zone.id)
   const bent = pier.way ? bentZone(pier.way.how) : null

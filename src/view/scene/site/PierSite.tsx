@@ -6,12 +6,12 @@ import { lastDay } from '../../../state/actions/time.ts'
 import type { Stretch } from '../../../state/appState.ts'
 import { type Gone, goneBy } from '../../../state/goneBy.ts'
 import type { PictureCamera } from '../camera/PictureCamera.ts'
-import { useHeld } from '../canvas/useHeld.ts'
+import { useHeld } from './kit.ts'
 import { Daylight } from '../light/Daylight.ts'
 import { Floor } from '../light/Floor.ts'
 import { Grass } from '../light/Grass.ts'
 import { isNative } from '../pier/drawnPier.ts'
-import { placeOf, type Standing } from '../pier/standing.ts'
+import { offsetOf, type PlacedPier } from '../pier/placedPier.ts'
 import type { PierKit } from './kit.ts'
 import type { Tones } from './tones.ts'
 
@@ -19,7 +19,7 @@ import type { Tones } from './tones.ts'
 export type PlayedMoment = Readonly<{ stretch: Stretch | null; place: number }>
 
 type Props = Readonly<{
-  standing: Standing
+  standing: PlacedPier
   kit: PierKit
   tones: Tones
   /** Light of the sky; null in the light profile. Another one after the drawing context came back. */
@@ -34,7 +34,7 @@ type Props = Readonly<{
 const skyShare = 0.5
 
 /** The place a pier stands in: paper and haze behind it, daylight, the floor under its block, and grass. */
-export function Site({ standing, kit, tones, sky, isFull, moment, children }: Props) {
+export function PierSite({ standing, kit, tones, sky, isFull, moment, children }: Props) {
   const scene = useThree((state) => state.scene)
   const fog = useRef<Fog>(null)
   const { half } = standing.pier.extent
@@ -53,7 +53,7 @@ export function Site({ standing, kit, tones, sky, isFull, moment, children }: Pr
   return (
     <>
       <color attach='background' args={[tones.paper]} />
-      <fog attach='fog' ref={fog} color={tones.paper} args={[tones.paper, 1, 10]} />
+      <fog attach='fog' ref={fog} args={[tones.paper, 1, 10]} />
       <Sun standing={standing} isDark={tones.isDark} isFull={isFull} sky={sky} />
       <Ground standing={standing} kit={kit} isDark={tones.isDark} isFull={isFull} />
       {children}
@@ -105,7 +105,7 @@ function Ground({ standing, kit, isDark, isFull }: PartProps & Pick<Props, 'kit'
   return (
     <>
       <primitive object={floor.root} visible={soil} />
-      <primitive object={grass.mesh} visible={isFull && soil && !isTorn} position-y={turf ? placeOf(standing, turf).y : 0} />
+      <primitive object={grass.mesh} visible={isFull && soil && !isTorn} position-y={turf ? offsetOf(standing, turf).y : 0} />
     </>
   )
 }

@@ -10,13 +10,13 @@ import { focalPixels, type Frame, type Viewport } from './camera/lens.ts'
 import { partExtent, type PierExtent } from './camera/pierExtent.ts'
 import { aimAt, narrowWidth } from './camera/viewpoints.ts'
 import { Pixels } from './canvas/Pixels.tsx'
-import { useHeld } from './canvas/useHeld.ts'
+import { useHeld } from './site/kit.ts'
 import { makeEnvironment } from './light/environment.ts'
 import { PaperScale } from './materials/paperScale.ts'
 import { Pier } from './pier/Pier.tsx'
-import { bodyOf, type Standing, standingExtent } from './pier/standing.ts'
+import { bodyOf, type PlacedPier, placedExtent } from './pier/placedPier.ts'
 import { type CanvasKit, createCanvasKit, createPierKit } from './site/kit.ts'
-import { type PlayedMoment, Site } from './site/Site.tsx'
+import { type PlayedMoment, PierSite } from './site/PierSite.tsx'
 import { readTones, type Tones } from './site/tones.ts'
 
 /** The picture while it stands, for those who write over it, turn it or copy it. */
@@ -32,7 +32,7 @@ export type LivePicture = Readonly<{
 type Props = Readonly<{
   size: Viewport
   /** From left to right, in columns of one width; null for a pier that can't be built. */
-  columns: readonly (Standing | null)[]
+  columns: readonly (PlacedPier | null)[]
   view: ViewSettings
   /** Counts drawing contexts. */
   lives: number
@@ -53,7 +53,7 @@ type Props = Readonly<{
 }>
 
 /** Piers side by side on one canvas, with one eye and one lens for all, so that scale, light and cut are the same in every column. */
-export function Picture(props: Props) {
+export function PierColumns(props: Props) {
   const { size, columns, view, moment, lives, isBusy, onFrame, onRest, onStand } = props
   const isFull = view.quality === 'full'
   const column = useMemo(() => ({ width: size.width / Math.max(1, columns.length), height: size.height }), [size, columns.length])
@@ -66,7 +66,10 @@ export function Picture(props: Props) {
   const dress = useCallback((worn: Tones) => flushSync(() => setTones(worn)), [])
   const grab = useFraming(props, column, eye)
   usePaperScale(kit, column, eye)
+  const invalidate = useThree((state) => state.invalidate)
   useLayoutEffect(() => void kit.lines.lit.color.set(tones.accent), [kit, tones])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is rewritten in place asks for no frame by itself
+  useLayoutEffect(() => invalidate(), [invalidate, columns, view, moment, tones])
   useFrame(() => {
     if (eye.current) onFrame({ pose: eye.current.pose(), viewport: column })
   }, 2)
@@ -100,16 +103,16 @@ export function Picture(props: Props) {
   )
 }
 
-type ColumnProps = Pick<Props, 'view' | 'moment'> & Readonly<{ standing: Standing; tones: Tones; kit: CanvasKit; sky: Texture | null }>
+type ColumnProps = Pick<Props, 'view' | 'moment'> & Readonly<{ standing: PlacedPier; tones: Tones; kit: CanvasKit; sky: Texture | null }>
 
 /** One pier in its place. */
 function Column({ standing, view, moment, tones, kit, sky }: ColumnProps) {
   const isFull = view.quality === 'full'
   const own = useHeld(kit, () => createPierKit(kit))
   return (
-    <Site standing={standing} kit={own} tones={tones} sky={sky} isFull={isFull} moment={moment}>
+    <PierSite standing={standing} kit={own} tones={tones} sky={sky} isFull={isFull} moment={moment}>
       <Pier standing={standing} kit={own} isFull={isFull} pointedAt={view.pointedAt} />
-    </Site>
+    </PierSite>
   )
 }
 
@@ -201,7 +204,7 @@ function useFraming(props: Props, column: Viewport, eye: RefObject<EyeHandle | n
       // A close-up is of the part whose link is open.
       const where = checks.find(({ id }) => id === openLink)?.where ?? []
       const part = partExtent(where, (id) => bodyOf(standing.pier, id)?.mesh ?? null)
-      return aimAt(name, standingExtent(standing), cut.facing, spec.site.downhill, column.width < narrowWidth, part)
+      return aimAt(name, placedExtent(standing), cut.facing, spec.site.downhill, column.width < narrowWidth, part)
     })
     const [first] = aims
     if (!first) return
