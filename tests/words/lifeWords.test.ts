@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { claims } from '../../src/core/engineering/tables/claims.ts'
 import { lifeEvidence, notFound } from '../../src/core/engineering/tables/lifeEvidence.ts'
-import { traps } from '../../src/core/engineering/tables/traps.ts'
+import { traps } from '../core/engineering/trapTable.ts'
 import { life } from '../../src/words/en/life.ts'
 import { moisture } from '../../src/words/en/moisture.ts'
 

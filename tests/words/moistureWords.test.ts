@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { deriveMoisture } from '../../src/core/derive/moisture/deriveMoisture.ts'
 import { contactWetness } from '../../src/core/engineering/tables/contactWetness.ts'
-import { traps } from '../../src/core/engineering/tables/traps.ts'
+import { traps } from '../core/engineering/trapTable.ts'
 import { wordsOf } from '../../src/words/index.ts'
 import { ofEach } from '../core/derive/manyPiers.ts'
 

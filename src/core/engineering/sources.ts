@@ -107,7 +107,6 @@ export const sources = {
   'nds-2018-table-12n': nds('table', 'Table 12N', 'published, recomputed'),
   'nds-2018-app-e': nds('section', 'Appendix E', 'from memory'),
   'nds-2018-app-i': nds('section', 'Appendix I, Table I1', 'secondary'),
-  'nds-2018-app-n': nds('table', 'Appendix N, Tables N1 to N3', 'secondary'),
   'nds-supplement-1b': ndsSupplement('table', 'Tables 1A and 1B', 'secondary'),
   'nds-supplement-3-1-3': ndsSupplement('equation', '3.1.3', 'secondary'),
   'nds-supplement-4a': ndsSupplement('table', 'Tables 4A and 4B', 'secondary'),
@@ -208,12 +207,6 @@ export const sources = {
     1973,
     'ISSMFE',
   )('whole', 'clay breakout factor', 'from memory'),
-  'das-1978': document(
-    'Model Tests for Uplift Capacity of Foundations in Clay',
-    'Soils and Foundations 18(2)',
-    1978,
-    'Japanese Geotechnical Society',
-  )('whole', 'critical ratio', 'from memory'),
   'das-foundation-engineering': document(
     'Principles of Foundation Engineering',
     '',
@@ -323,7 +316,6 @@ export const sources = {
     'width and thickness',
     'read',
   ),
-  'fpl-report-1093': forestService('Longitudinal Shrinkage of Wood', 'Report 1093', 1960)('whole', 'first page', 'read'),
   'missouri-shrinkage-4-34': document(
     'Problem 4.34, shrinkage of a deep member',
     'course page',

@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
 import { standOffCondition } from '../../../src/core/engineering/detail/standOff.ts'
 import { sources } from '../../../src/core/engineering/sources.ts'
-import { traps } from '../../../src/core/engineering/tables/traps.ts'
+import { traps } from './trapTable.ts'
 import type { Metres } from '../../../src/core/units/quantity.ts'
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../../..')

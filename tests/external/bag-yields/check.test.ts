@@ -1,11 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { bagCount, workedBagCount } from '../../../src/core/engineering/concrete/bagCount.ts'
-import { readyMixVolume, workedReadyMixVolume } from '../../../src/core/engineering/concrete/readyMix.ts'
-import { annularVolume } from '../../../src/core/engineering/detail/annularVolume.ts'
 import { longestBar } from '../../../src/core/engineering/detail/barFit.ts'
 import { bags, dryMixPerVolume } from '../../../src/core/engineering/tables/bags.ts'
 import { cover } from '../../../src/core/engineering/tables/concrete.ts'
-import type { CubicMetres, Metres, SquareMetres } from '../../../src/core/units/quantity.ts'
+import type { CubicMetres, Metres } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'
 import { at, published, readCases, si } from '../cases.ts'
 
@@ -27,8 +25,8 @@ describe('what a bag makes', () => {
 
 describe('bags for a hole', () => {
   it.each(readCases(import.meta.url, 'holes.csv').map((row) => [row.id, row] as const))('%s', (_, row) => {
-    const hole = ((Math.PI / 4) * si(row, 'D_in', 'in') ** 2 * si(row, 'L_in', 'in')) as CubicMetres
-    const volume = annularVolume({ hole, postArea: (post ** 2) as SquareMetres, embedded: si(row, 'post_in', 'in') })
+    const hole = (Math.PI / 4) * si(row, 'D_in', 'in') ** 2 * si(row, 'L_in', 'in')
+    const volume = (hole - post ** 2 * si(row, 'post_in', 'in')) as CubicMetres
     published(volume, row, '=ft3', 'ft3')
     published(volume / bags[80].yield.value, row, '=bags_exact')
     published(bagCount({ volume, yield: bags[80].yield.value, waste: 0 }), row, '=bags')
@@ -39,8 +37,6 @@ describe('bags for a hole', () => {
     expect(bagCount({ volume, yield: bags[80].yield.value, waste: 0 })).toBe(3)
     expect(bagCount({ volume, yield: bags[80].yield.value, waste: 0.05 })).toBe(4)
     expect(bagCount({ volume: 0 as CubicMetres, yield: bags[80].yield.value, waste: 0.05 })).toBe(0)
-    close(readyMixVolume({ volume: at(1, 'yd3'), waste: 0.1 }), at(1.1, 'yd3'), { abs: 0, rel: 1e-12 })
-    expect(workedReadyMixVolume({ volume: at(1, 'yd3'), waste: 0.1 }).quantity).toBe('volume')
   })
 })
 
@@ -51,7 +47,7 @@ describe('augers', () => {
     const four = at<number>(4, 'ft')
     published(area, row, '=ft2', 'ft2')
     published(area * four, row, '=yd3', 'yd3')
-    const net = annularVolume({ hole: (area * four) as CubicMetres, postArea: (post ** 2) as SquareMetres, embedded: four as Metres })
+    const net = (area - post ** 2) * four
     published(net, row, '=yd3-post', 'yd3')
     published(net / four / (bags[80].yield.value / at<number>(1, 'ft')), row, '=bags-per-ft')
     published((diameter - post) / 2, row, '=clear_in', 'in')

@@ -1,10 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import {
-  type DensityState,
-  compactedFrictionAngles,
-  consistencies,
-  granularStates,
-} from '../../../src/core/engineering/tables/soilProperties.ts'
+import { type DensityState, compactedFrictionAngles, consistencies, granularStates } from '../soilProperties.ts'
 import { materials } from '../../../src/core/engineering/tables/materials.ts'
 import { presumptiveSoils } from '../../../src/core/engineering/tables/soils.ts'
 import { has, published, readCases } from '../cases.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { lumberShrinkage, workedLumberShrinkage } from '../../../src/core/engineering/moisture/lumberShrinkage.ts'
+import { lumberShrinkage, workedLumberShrinkage } from './lumberShrinkage.ts'
 import { close } from '../../close.ts'
 import { published, readCases, si } from '../cases.ts'
 

@@ -7,13 +7,7 @@ import { postSections } from '../../../src/core/engineering/tables/postSections.
 import { species } from '../../../src/core/engineering/tables/species.ts'
 import { barBearingLength, barDowelValue } from '../../../src/core/engineering/wood/barDowel.ts'
 import { sidePlateProblem } from '../../../src/core/engineering/wood/boltedPlates.ts'
-import {
-  adjustedDowelStrength,
-  adjustedDowelValue,
-  loadDuration,
-  temperature,
-  wetService,
-} from '../../../src/core/engineering/wood/connectionFactors.ts'
+import { adjustedDowelValue, loadDuration, temperature, wetService } from '../../../src/core/engineering/wood/connectionFactors.ts'
 import { dowelDistances, geometryFactor } from '../../../src/core/engineering/wood/dowelSpacing.ts'
 import { groupAction } from '../../../src/core/engineering/wood/groupAction.ts'
 import { netArea, netTension } from '../../../src/core/engineering/wood/netTension.ts'
@@ -124,13 +118,9 @@ describe('variants', () => {
   it.each(readCases(import.meta.url, 'factors.csv').map((row) => [row.id, row] as const))('%s of the code', (_, row) => {
     const reference = dowel('#4', at<number>(4, 'in'))
     const asd = (wet: number) => adjustedDowelValue({ ...plain, reference, count: 1, duration: cd, wet, geometry: 1 })
-    const lrfd = (wet: number) => adjustedDowelStrength({ reference, count: 1, wet, temperature: 1, group: 1, geometry: 1 })
     published(asd(1), row, '=asd_dry_lb', 'lb')
     published(asd(wetService.wet.value), row, '=asd_wet_lb', 'lb')
-    published(lrfd(1), row, '=lrfd_dry_lb', 'lb')
-    published(lrfd(wetService.wet.value), row, '=lrfd_wet_lb', 'lb')
     published(cd * wetService.wet.value, row, '=asd_multiplier')
-    published(lrfd(wetService.wet.value) / reference, row, '=lrfd_multiplier')
   })
   it.each([
     ['#4', 3.5, 1.75],

@@ -21,7 +21,7 @@ import { frontDepth, infiltrated, infiltrationRate } from '../../../src/core/eng
 import { jointConductivity } from '../../../src/core/engineering/moisture/jointConductivity.ts'
 import { jointGap, workedJointAtFace, workedJointGap } from '../../../src/core/engineering/moisture/jointGap.ts'
 import { jointVolume } from '../../../src/core/engineering/moisture/jointVolume.ts'
-import { lumberShrinkage } from '../../../src/core/engineering/moisture/lumberShrinkage.ts'
+import { lumberShrinkage } from '../fpl-rp-489/lumberShrinkage.ts'
 import { philipInfiltrated } from '../../../src/core/engineering/moisture/philip.ts'
 import { runoff } from '../../../src/core/engineering/moisture/runoff.ts'
 import { pondingStart, rainTaken } from '../../../src/core/engineering/moisture/steadyRain.ts'

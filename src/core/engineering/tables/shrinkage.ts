@@ -62,9 +62,3 @@ export function groupShrinkage(group: SpeciesId, direction: 'radial' | 'tangenti
     high: rows.reduce((most, one) => (one.value > most.value ? one : most), first),
   }
 }
-
-/** Shrinkage along the grain, green to oven-dry: so little that a post's length is left alone. Source: fpl-report-1093. */
-export const lengthwiseShrinkage = {
-  low: cited(0.1, '%', 'fpl-report-1093', 'read'),
-  high: cited(0.3, '%', 'fpl-report-1093', 'read'),
-} as const

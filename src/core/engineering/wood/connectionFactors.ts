@@ -29,13 +29,6 @@ export const temperature = {
 /** End-grain factor Ceg, lateral. Source: nds-2018-12-5-2. */
 export const endGrain = cited(0.67, '1', 'nds-2018-12-5-2', 'secondary')
 
-/** Strength-design factors for connections: format, resistance, time effect for wind. Source: nds-2018-app-n. */
-export const strengthDesign = {
-  format: cited(3.32, '1', 'nds-2018-app-n', 'secondary'),
-  resistance: cited(0.65, '1', 'nds-2018-app-n', 'secondary'),
-  timeEffectWind: cited(1, '1', 'nds-2018-app-n', 'from memory'),
-} as const
-
 type Inputs = Readonly<{
   reference: Newtons
   count: number
@@ -93,42 +86,4 @@ export const workedAdjustedDowelValue = showing({
   },
   sources: ['nds-2018-2-3-2', 'nds-2018-11-3'],
   of: adjustedDowelValue,
-})
-
-type StrengthInputs = Readonly<{ reference: Newtons; count: number; wet: number; temperature: number; group: number; geometry: number }>
-
-/**
- * Adjusted lateral value of a group of like dowels, strength design under wind.
- * @param reference value Z of one dowel [N]
- * @param count number of dowels [1]
- * @param wet CM [1]
- * @param temperature Ct [1]
- * @param group Cg [1]
- * @param geometry Cdelta [1]
- * @returns design value [N]
- * Formula: Z' = n Z CM Ct Cg Cdelta KF phi lambda
- * Valid: load and resistance factor design with wind. Outside: no CD in this form.
- * Source: nds-2018-app-n, nds-2018-11-3
- * Checked by: tests/external/load-path-example/check.test.ts
- */
-export function adjustedDowelStrength({ reference, count, wet: cm, temperature: ct, group: cg, geometry }: StrengthInputs): Newtons {
-  const { format, resistance, timeEffectWind } = strengthDesign
-  return newtons(count * reference * cm * ct * cg * geometry * format.value * resistance.value * timeEffectWind.value)
-}
-
-/** Design value in strength design, with its work shown. */
-export const workedAdjustedDowelStrength = showing({
-  id: 'adjusted-dowel-strength',
-  quantity: 'force',
-  formula: String.raw`Z' = n\,Z\,C_M C_t C_g C_\Delta K_F\,\phi\,\lambda`,
-  terms: {
-    count: ['n', 'count'],
-    reference: ['Z', 'force'],
-    wet: ['C_M', 'ratio'],
-    temperature: ['C_t', 'ratio'],
-    group: ['C_g', 'ratio'],
-    geometry: [String.raw`C_\Delta`, 'ratio'],
-  },
-  sources: ['nds-2018-app-n', 'nds-2018-11-3'],
-  of: adjustedDowelStrength,
 })

@@ -1,5 +1,5 @@
-import { type UnitWeight, unitWeight } from '../../units/quantity.ts'
-import { showing } from '../showing.ts'
+import { type UnitWeight, unitWeight } from '../../../src/core/units/quantity.ts'
+import { showing } from '../../../src/core/engineering/showing.ts'
 
 type Inputs = Readonly<{ dry: UnitWeight; waterContent: number; solidsGravity: number; water: UnitWeight }>
 export type SoilWeights = Readonly<{ voidRatio: number; moist: UnitWeight; saturated: UnitWeight; buoyant: UnitWeight }>

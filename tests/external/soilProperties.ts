@@ -1,7 +1,7 @@
-import type { Standing } from '../../model/worked.ts'
-import type { Pascals, Radians, UnitWeight } from '../../units/quantity.ts'
-import { type Cited, cited } from '../cited.ts'
-import type { SourceId } from '../sources.ts'
+import type { Standing } from '../../src/core/model/worked.ts'
+import type { Pascals, Radians, UnitWeight } from '../../src/core/units/quantity.ts'
+import { type Cited, cited } from '../../src/core/engineering/cited.ts'
+import type { SourceId } from '../../src/core/engineering/sources.ts'
 
 type Range<T extends number> = Readonly<{ low: Cited<T> | null; high: Cited<T> | null }>
 const range = <T extends number>(

@@ -1,5 +1,5 @@
-import { cited } from '../cited.ts'
-import { showing } from '../showing.ts'
+import { cited } from '../../../src/core/engineering/cited.ts'
+import { showing } from '../../../src/core/engineering/showing.ts'
 
 export type LumberDirection = 'width' | 'thickness'
 /** Shrinkage in percent is `at0` less `perPercent` for each percent of moisture. Source: fpl-rp-489. */

@@ -1,4 +1,4 @@
-import type { SourceId } from '../sources.ts'
+import type { SourceId } from '../../../src/core/engineering/sources.ts'
 
 /**
  * A thing that is said, or done in reckoning, and is not so. `sentence`: key of the words that put it right; null where

@@ -1,6 +1,6 @@
-import { type Metres, metres } from '../../units/quantity.ts'
-import { cited } from '../cited.ts'
-import { showing } from '../showing.ts'
+import { type Metres, metres } from '../../../src/core/units/quantity.ts'
+import { cited } from '../../../src/core/engineering/cited.ts'
+import { showing } from '../../../src/core/engineering/showing.ts'
 
 /** Loss of size for each percent of moisture lost, 0.2 %. Source: missouri-shrinkage-4-34. */
 export const shrinkagePerPercent = cited(0.2, '1', 'missouri-shrinkage-4-34', 'published, recomputed')
