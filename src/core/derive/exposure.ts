@@ -22,13 +22,13 @@ const contactOf: Readonly<Partial<Record<Role, Contact>>> = {
 
 const contactOfBase: Readonly<Record<BaseMaterial, Contact>> = { gravel: 'gravel', concrete: 'concrete', 'loose-soil': 'backfill' }
 
-export type Band = Readonly<{ contact: Contact; from: number; to: number }>
+export type ContactBand = Readonly<{ contact: Contact; from: number; to: number }>
 
 /** What touches the wood at radius r in the direction (cos, sin), from its foot up to grade, and on into concrete above grade. Metres, signed. */
-export function bandsAt(frame: PierFrame, r: number, cos: number, sin: number): readonly Band[] {
+export function bandsAt(frame: PierFrame, r: number, cos: number, sin: number): readonly ContactBand[] {
   const grade = heightOnWood(frame, frame.grade, r, cos, sin)
   const foot = footOnWood(frame, r, cos, sin)
-  const bands: Band[] = []
+  const bands: ContactBand[] = []
   let from = frame.profile.bottom
   const add = (contact: Contact, to: number) => {
     const low = Math.max(from, foot)

@@ -1,4 +1,4 @@
-import type { Histogram, Tally } from './sureResult.ts'
+import type { Histogram, LinkCount } from './sureResult.ts'
 
 /**
  * Value below which a share of sorted values lies, straight between neighbours: at share p the value stands at p (n - 1) steps from
@@ -39,7 +39,7 @@ export function countBelow(sorted: Float64Array, limit: number): number {
 }
 
 /** Most often first; of equal ones the first met. */
-export const tallies = (counts: ReadonlyMap<string, number>): readonly Tally[] =>
+export const tallies = (counts: ReadonlyMap<string, number>): readonly LinkCount[] =>
   [...counts].map(([id, count]) => ({ id, count })).sort((a, b) => b.count - a.count)
 
 /**

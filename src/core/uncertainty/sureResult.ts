@@ -7,7 +7,7 @@ export const fewestSamples = 100
 export const mostSamples = 200_000
 
 /** How often, out of all tries. */
-export type Tally = Readonly<{ id: string; count: number }>
+export type LinkCount = Readonly<{ id: string; count: number }>
 
 export type Histogram = Readonly<{ from: number; width: number; counts: Uint32Array }>
 
@@ -34,9 +34,9 @@ export type SpreadOfUplift = Readonly<{
   quantiles: Readonly<{ low: number; middle: number; high: number }> | null
   histogram: Histogram | null
   /** Which link governed how often, most often first. */
-  governing: readonly Tally[]
+  governing: readonly LinkCount[]
   /** Tries without an allowable: the first link that could not be counted, or 'not-possible'. */
-  without: readonly Tally[]
+  without: readonly LinkCount[]
   /** Tries that hold less than the demand; null without a demand. */
   below: number | null
   /** Widest first. */

@@ -5,7 +5,7 @@ import type { CalloutItem } from '../../model/calloutResult.ts'
 import type { Lift } from '../../model/kind.ts'
 import { type CastRole, isCast } from '../../model/solid.ts'
 import type { PierFrame } from '../pierFrame.ts'
-import { amount, type CalloutContext, choice, type Finding, item, number, reaches, share, word } from './item.ts'
+import { amount, type CalloutContext, choice, type ItemFinding, item, number, reaches, share, word } from './item.ts'
 
 const mixOf = ({ role }: Lift): CastRole | null => (isCast(role) ? role : null)
 
@@ -111,7 +111,7 @@ export function encasementItem(context: CalloutContext): CalloutItem {
   const mix = lowest ? mixOf(lowest) : null
   const whole = -frame.fillBottom
   const encased = mix === null || lowest === undefined ? 0 : Math.max(0, whole - missing(frame, lowest))
-  const find = (): Finding => {
+  const find = (): ItemFinding => {
     if (callout.encasement === 'no') return { verdict: 'not needed', why: 'encasement-not-asked' }
     const lacking = { difference: encased - whole, consequences: amount('unencased-length', encased - whole, 'length') }
     if (!reaches(encased, whole)) return { verdict: 'falls short', why: 'not-full-height', ...lacking }

@@ -23,7 +23,7 @@ export const choice = (path: string, one: string): CalloutValue => ({ as: 'choic
 export const word = (one: DrawingWord): CalloutValue => ({ as: 'word', word: one })
 
 /** The found part of an item whose figure is on the drawing. */
-export type Finding = Readonly<
+export type ItemFinding = Readonly<
   Pick<CalloutItem, 'verdict' | 'why'> & { consequences?: readonly Consequence[]; verify?: readonly DrawingProof[]; difference?: number }
 >
 
@@ -37,7 +37,7 @@ type Parts = Readonly<{
   tolerance?: number
   sources?: readonly SourceId[]
   /** Asked only when the drawing speaks of it. */
-  find: () => Finding
+  find: () => ItemFinding
 }>
 
 /** One item of the check. Where the drawing says nothing, nothing is found. */

@@ -1,7 +1,7 @@
 import { presumptiveSoils } from '../../engineering/tables/soils.ts'
 import type { CalloutItem } from '../../model/calloutResult.ts'
 import type { PresumptiveClass, Soil } from '../../model/spec.ts'
-import { amount, type CalloutContext, choice, type Finding, item, number, reaches, share } from './item.ts'
+import { amount, type CalloutContext, choice, type ItemFinding, item, number, reaches, share } from './item.ts'
 
 /** The design uplift against what the weakest link that may be counted holds. */
 export function upliftItem({ callout, uplift, checks, frame }: CalloutContext): CalloutItem {
@@ -10,7 +10,7 @@ export function upliftItem({ callout, uplift, checks, frame }: CalloutContext): 
   const isJudged = checks.some(
     (check) => check.counted === "engineer's judgement" && check.allowable !== null && (chain.has(check.group) || check.id === uplift.soil),
   )
-  const find = (): Finding => {
+  const find = (): ItemFinding => {
     const asked = callout.uplift ?? 0
     if (uplift.allowable === null)
       return { verdict: "can't be verified", why: 'uplift-not-counted', verify: isDry(frame.lifts) ? ['cores', 'engineer'] : ['engineer'] }
@@ -53,7 +53,7 @@ export function soilItem(context: CalloutContext): CalloutItem {
   const met = metBy(context)
   const classes = met.flatMap((soil) => (soil.kind === 'presumptive' ? [soil.class] : []))
   const weakest = classes.length === met.length ? classes.reduce((least, one) => (bearing(one) < bearing(least) ? one : least)) : null
-  const find = (): Finding => {
+  const find = (): ItemFinding => {
     if (weakest === null || callout.soil === null)
       return { verdict: "can't be verified", why: 'soil-of-ones-own', verify: ['soil-report', 'engineer'] }
     const asked = presumptiveSoils[callout.soil]

@@ -4,11 +4,11 @@ import { useClassIds } from '../../spec/pier/post.ts'
 import type { CalloutItem } from '../../model/calloutResult.ts'
 import { barLevels, liftAt } from '../placedZones.ts'
 import type { PierFrame } from '../pierFrame.ts'
-import { type CalloutContext, choice, type Finding, item, reaches, share, word } from './item.ts'
+import { type CalloutContext, choice, type ItemFinding, item, reaches, share, word } from './item.ts'
 
 /** On a bracket that the drawing lets stand there is no post in the concrete to put a bar through. */
 const isBracketAllowed = ({ callout, frame }: CalloutContext): boolean => frame.spec.support.kind === 'bracket' && callout.bracket === 'yes'
-const withBracket: Finding = { verdict: 'not needed', why: 'bar-not-with-bracket' }
+const withBracket: ItemFinding = { verdict: 'not needed', why: 'bar-not-with-bracket' }
 
 /** Role of what the lowest bar lies in; null without a bar. */
 const hostOfBar = (frame: PierFrame): string | null => {
@@ -21,7 +21,7 @@ const hostOfBar = (frame: PierFrame): string | null => {
 export function barThroughItem(context: CalloutContext): CalloutItem {
   const { callout, frame } = context
   const host = hostOfBar(frame)
-  const find = (): Finding => {
+  const find = (): ItemFinding => {
     if (callout.barThrough === 'no') return { verdict: 'not needed', why: 'bar-not-asked' }
     if (isBracketAllowed(context)) return withBracket
     if (host === null) return { verdict: 'falls short', why: 'no-bar-through' }
@@ -43,7 +43,7 @@ export function barSizeItem(context: CalloutContext): CalloutItem {
   const { bars } = frame.spec
   const area = bars ? barTable[bars.size].area.value : 0
   const asked = callout.barSize ? barTable[callout.barSize].area.value : 0
-  const find = (): Finding => {
+  const find = (): ItemFinding => {
     if (isBracketAllowed(context)) return withBracket
     if (bars === null) return { verdict: 'falls short', why: 'no-bar-through' }
     const isThick = reaches(area, asked)
@@ -73,7 +73,7 @@ const isNotSmaller = (a: PostSection, b: PostSection): boolean =>
 /** A post of another make with as much wood is not a bigger one of the same: somebody has to say that it will do. */
 export function sectionItem({ callout, frame }: CalloutContext): CalloutItem {
   const set = postSections[frame.spec.post.section]
-  const find = (): Finding => {
+  const find = (): ItemFinding => {
     const drawn = postSections[callout.section ?? frame.spec.post.section]
     const consequences = share('post-area', areaOf(set), areaOf(drawn))
     if (isSameMake(set, drawn) && isNotSmaller(set, drawn)) return { verdict: 'meets', why: 'post-not-smaller', consequences }
@@ -106,7 +106,7 @@ export function treatmentItem({ callout, frame }: CalloutContext): CalloutItem {
 export function bracketItem({ callout, frame, zones }: CalloutContext): CalloutItem {
   const isBracket = frame.spec.support.kind === 'bracket'
   const steel = zones.filter((zone) => zone.role === 'steel').map((zone) => zone.id)
-  const find = (): Finding => {
+  const find = (): ItemFinding => {
     if (callout.bracket === 'yes')
       return isBracket ? { verdict: 'meets', why: 'bracket-is-drawn' } : { verdict: 'not needed', why: 'post-in-the-hole' }
     return isBracket

@@ -1,4 +1,4 @@
-import { type Governing, governingLoads, type Loads, netUplift, workedCombinedLoad } from '../../engineering/loads/combine.ts'
+import { type Governing, governingLoads, type LoadsByKind, netUplift, workedCombinedLoad } from '../../engineering/loads/combine.ts'
 import { type Combination, loadCombinations } from '../../engineering/tables/loadCombinations.ts'
 import { weakest } from '../../engineering/showing.ts'
 import type { Demand, LoadCase } from '../../model/result.ts'
@@ -23,13 +23,13 @@ const windsOf: Readonly<Record<RoofShape, Winds>> = {
   'partially-enclosed': (estimate, pressure) => enclosedRoofWind(estimate, 'partially-enclosed', pressure),
 }
 
-/** Loads at one post worked out from a roof, its wind and its snow: always an estimate, whatever its digits. */
+/** LoadsByKind at one post worked out from a roof, its wind and its snow: always an estimate, whatever its digits. */
 export function estimatedDemand(estimate: LoadEstimate): Demand {
   const isFree = estimate.roof.startsWith('free')
   const { pressure, worked } = velocity(estimate)
   const winds = isOnFigure(estimate) ? windsOf[estimate.roof](estimate, pressure) : []
   const roof = roofLoads(estimate)
-  const steady: Loads = {
+  const steady: LoadsByKind = {
     dead: newtons(roof.dead.value),
     roofLive: newtons(roof.roofLive.value),
     snow: newtons(roof.snow.value),
@@ -86,10 +86,10 @@ function uplift(governing: LoadCase, dead: Worked): Worked {
 type Roof = ReturnType<typeof roofLoads>
 
 /** The greatest push down: a combination with the governing wind, or one without wind. */
-function gravity(estimate: LoadEstimate, steady: Loads, pressed: LoadCase | null, still: Governing, roof: Roof): Worked {
+function gravity(estimate: LoadEstimate, steady: LoadsByKind, pressed: LoadCase | null, still: Governing, roof: Roof): Worked {
   const combination = pressed ? combinationOf(estimate, pressed.gravity.combination) : still.combination
-  const all: Loads = pressed ? { ...steady, wind: newtons(-Math.min(pressed.byArea, pressed.byStatics)) } : steady
-  const used: Loads = Object.fromEntries(Object.entries(all).filter(([kind]) => kind in combination.factors))
+  const all: LoadsByKind = pressed ? { ...steady, wind: newtons(-Math.min(pressed.byArea, pressed.byStatics)) } : steady
+  const used: LoadsByKind = Object.fromEntries(Object.entries(all).filter(([kind]) => kind in combination.factors))
   const edition = estimate.edition === '7-22' ? (['asce-7-22-2'] as const) : []
   return workedCombinedLoad(
     { ...used, combination },

@@ -1,6 +1,6 @@
 import { workedAlongRidge, workedFreeRoofLeeward, workedFreeRoofWindward } from '../../engineering/loads/freeRoof.ts'
 import { directionality, rigidGust, workedFreeRoofPressure } from '../../engineering/loads/velocityPressure.ts'
-import type { RoofShape } from '../../engineering/tables/windRoof.ts'
+import type { FreeRoofShape } from '../../engineering/tables/windRoof.ts'
 import type { LoadEstimate } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import { pascals } from '../../units/quantity.ts'
@@ -8,14 +8,14 @@ import type { RoofWind } from './roofWind.ts'
 
 const figures = ['A', 'B'] as const
 /** Directions of wind that the figure of a shape tells apart. */
-const directions: Readonly<Record<RoofShape, readonly ('across' | 'on-high-eave' | 'on-low-eave')[]>> = {
+const directions: Readonly<Record<FreeRoofShape, readonly ('across' | 'on-high-eave' | 'on-low-eave')[]>> = {
   monoslope: ['on-high-eave', 'on-low-eave'],
   pitched: ['across'],
   troughed: ['across'],
 }
 
 /** Every case of a free roof: both load cases, each way across, and along the ridge in the bay that the wind meets first. Empty off the figure. */
-export function freeRoofWind(estimate: LoadEstimate, shape: RoofShape, velocityPressure: Worked): readonly RoofWind[] {
+export function freeRoofWind(estimate: LoadEstimate, shape: FreeRoofShape, velocityPressure: Worked): readonly RoofWind[] {
   const { edition, flow, roofAngle: angle } = estimate
   const pressure = (id: string, coefficient: Worked): Worked =>
     workedFreeRoofPressure(

@@ -1,4 +1,4 @@
-import { governingLoads, type Loads } from '../../engineering/loads/combine.ts'
+import { governingLoads, type LoadsByKind } from '../../engineering/loads/combine.ts'
 import { workedLeewardReaction, workedTributaryLoad, workedWindwardReaction } from '../../engineering/loads/roofReactions.ts'
 import type { LoadCase } from '../../model/result.ts'
 import type { LoadEstimate } from '../../model/spec.ts'
@@ -14,12 +14,12 @@ const reaction = { windward: workedWindwardReaction, leeward: workedLeewardReact
  * combination is tried with the wind that is worse for it: the greater uplift, and the greater push down.
  * @param steady loads that do not turn with the wind, at one post
  */
-export function casesOf(estimate: LoadEstimate, roofWind: RoofWind, steady: Loads): readonly LoadCase[] {
+export function casesOf(estimate: LoadEstimate, roofWind: RoofWind, steady: LoadsByKind): readonly LoadCase[] {
   const isEven = roofWind.windward === roofWind.leeward
   return (isEven ? [posts[0]] : posts).map((post) => caseAt(estimate, roofWind, steady, post))
 }
 
-function caseAt(estimate: LoadEstimate, roofWind: RoofWind, steady: Loads, post: LoadCase['post']): LoadCase {
+function caseAt(estimate: LoadEstimate, roofWind: RoofWind, steady: LoadsByKind, post: LoadCase['post']): LoadCase {
   const { edition, span, bay, overhang } = estimate
   const { wind, figure, inside, windward, leeward } = roofWind
   const own = post === 'windward' ? windward : leeward

@@ -2,7 +2,7 @@ import { places } from '../../spec/placement.ts'
 import type { PierSpec } from '../../model/spec.ts'
 
 /** Sayings of the trade that touch this pier, by the ids of tables/claims.ts. */
-export function claimsAbout(spec: PierSpec): readonly string[] {
+export function claimsOnLife(spec: PierSpec): readonly string[] {
   const { support, post, hole } = spec
   const isDry = places(spec, 'dry-mix')
   if (support.kind === 'bracket') return []

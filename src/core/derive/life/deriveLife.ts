@@ -12,7 +12,7 @@ import type { Band, LifeResult } from '../../model/timeResult.ts'
 import type { Worked } from '../../model/worked.ts'
 import { toSI } from '../../units/factors.ts'
 import { seconds, type Seconds } from '../../units/quantity.ts'
-import { claimsAbout } from './claims.ts'
+import { claimsOnLife } from './claims.ts'
 import { evidenceFor, ruleOfThumb } from './evidenceRows.ts'
 import { inspectionOf } from './inspection.ts'
 
@@ -77,7 +77,7 @@ export function deriveLife(spec: PierSpec): LifeResult {
     climate,
     buriedHazard: isBuried(spec) ? 'high' : 'none',
     inspection: inspectionOf(spec),
-    claims: claimsAbout(spec),
+    claims: claimsOnLife(spec),
     worked,
     sources: sourcesOf(
       worked,

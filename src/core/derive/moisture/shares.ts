@@ -10,7 +10,7 @@ import { metres, squareMetres } from '../../units/quantity.ts'
 import { footContact, perimeterRate } from '../exposure.ts'
 import { woodPerHeight } from '../onWood.ts'
 import type { FaceSite } from './faceSite.ts'
-import { type FacePiece, verdictOf, type WoodFace, woodFace } from './woodFace.ts'
+import { type FacePiece, wetnessVerdict, type WoodFace, woodFace } from './woodFace.ts'
 import { soilWetnessAt } from '../../engineering/moisture/soilWetness.ts'
 
 /** Length of a piece that counts as buried [m]: below grade, or inside concrete or dry mix above it. */
@@ -78,7 +78,7 @@ function footWetness({ frame, rises }: FaceSite, contact: FacePiece['contact']):
     waterTable,
     rise: { low: low && metres(low.value), high: high && metres(high.value) },
   })
-  return verdictOf(ground.underWater ? 'below-water' : contact, contact, ground, false).wetness
+  return wetnessVerdict(ground.underWater ? 'below-water' : contact, contact, ground, false).wetness
 }
 
 /** Buried wood by class, driest first: length on each side, area and share of it. Empty where no wood is buried. */

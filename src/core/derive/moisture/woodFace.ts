@@ -5,7 +5,7 @@ import { surfaceOf } from '../../geometry/fillStack.ts'
 import { heapSlope } from '../../geometry/heap.ts'
 import type { Contact } from '../../model/kind.ts'
 import { metres } from '../../units/quantity.ts'
-import { type Band, bandsAt } from '../exposure.ts'
+import { type ContactBand, bandsAt } from '../exposure.ts'
 import { footOnWood, heightOnWood } from '../onWood.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { type FaceSite, isHard } from './faceSite.ts'
@@ -52,7 +52,7 @@ function heapCrest(frame: PierFrame, r: number, top: number): number {
 }
 
 /** What touches the wood, without what a landing takes off the cone. */
-const solidsOf = (bands: readonly Band[], end: number): Band[] =>
+const solidsOf = (bands: readonly ContactBand[], end: number): ContactBand[] =>
   bands.flatMap((band) => (band.contact === 'air' || band.from >= end ? [] : [{ ...band, to: Math.min(band.to, end) }]))
 
 /**
@@ -119,13 +119,13 @@ export function woodFace(site: FaceSite, r: number, cos: number, sin: number): W
     })
     const contact = contactAt(y)
     const touch = touchAt(y, contact)
-    pieces.push({ from, to, contact, touch, ground, verdict: verdictOf(touch, contact, ground, site.fed) })
+    pieces.push({ from, to, contact, touch, ground, verdict: wetnessVerdict(touch, contact, ground, site.fed) })
   }
   return { pieces, grade, top, crest, topContact, jointReach }
 }
 
 /** Lowest level of the hard stack that ends the fill. */
-function lowestHard(solids: readonly Band[]): number {
+function lowestHard(solids: readonly ContactBand[]): number {
   let from = solids.at(-1)?.to ?? 0
   for (let i = solids.length - 1; i >= 0; i--) {
     const band = solids[i]
@@ -136,7 +136,7 @@ function lowestHard(solids: readonly Band[]): number {
 }
 
 /** A place never dries what it is in: the wetter of the rule of the place and of the filling there. */
-export function verdictOf(touch: WoodTouch, contact: Contact, ground: SoilWetnessAt, fed: boolean): WoodWetnessVerdict {
+export function wetnessVerdict(touch: WoodTouch, contact: Contact, ground: SoilWetnessAt, fed: boolean): WoodWetnessVerdict {
   const place = woodWetness({ touch, ground: ground.wetness, fed })
   if (touch === contact) return place
   const filling = woodWetness({ touch: contact, ground: ground.wetness, fed: false })

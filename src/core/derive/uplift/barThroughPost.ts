@@ -16,7 +16,7 @@ import { postArea } from '../postArea.ts'
 import { barLevels, liftAt } from '../placedZones.ts'
 import type { Properties } from '../properties.ts'
 import { type ChainLink, chainLink } from './chainLink.ts'
-import { adjustedRow, type Row, rowOf } from './dowelRow.ts'
+import { adjustedRow, type Row, dowelRowOf } from './dowelRow.ts'
 
 const notCounted = (why: ReasonId, sources: Counting['sources'] = []): Counting => ({ counted: 'not counted', why, sources })
 
@@ -57,7 +57,7 @@ function barRow(frame: PierFrame, { gravity }: Properties): BarRow {
   })
   if (!problem) return refuse(outOfRange, length)
   const { count, spacing, aboveFoot: endDistance } = spec.bars
-  return { refused: null, length, row: rowOf(problem, { count, spacing, endDistance }, () => groupInConcrete(frame, 2 * narrowest)) }
+  return { refused: null, length, row: dowelRowOf(problem, { count, spacing, endDistance }, () => groupInConcrete(frame, 2 * narrowest)) }
 }
 
 /** Bars through the post as dowels in double shear: every way in which they could give, and the least. */

@@ -13,7 +13,7 @@ import { postArea } from '../postArea.ts'
 import type { Properties } from '../properties.ts'
 import { ratedByUser, ratingOf, workedRating } from './bracketRating.ts'
 import { type ChainLink, chainLink } from './chainLink.ts'
-import { adjustedRow, type Row, rowOf } from './dowelRow.ts'
+import { adjustedRow, type Row, dowelRowOf } from './dowelRow.ts'
 
 const outOfRange: Counting = { counted: 'not counted', why: 'outside-yield-range', sources: ['nds-2018-12-3-1'] }
 
@@ -39,7 +39,7 @@ function bracketRow(frame: PierFrame, { gravity }: Properties): Row | null {
   const wood = postDesignValues(spec.post.species, section.make)
   const plates = record.bolts === 'knife plate' ? 1 : 2
   const row = { count: bracket.boltCount, spacing: metres(boltSpacing(bracket)), endDistance: metres(firstBoltAbove(bracket)) }
-  return rowOf(problem, row, () => ({
+  return dowelRowOf(problem, row, () => ({
     diameter: bracket.boltDiameter,
     spacing: row.spacing,
     count: row.count,

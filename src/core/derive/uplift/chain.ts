@@ -3,12 +3,12 @@ import { given } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { pierZones } from '../pierZones.ts'
 import { type Properties, tableProperties } from '../properties.ts'
-import { barShear } from './barShear.ts'
+import { barShearLink } from './barShearLink.ts'
 import { barThroughPost } from './barThroughPost.ts'
 import { bracketBolts } from './bracketBolts.ts'
 import { bracketLegs } from './bracketLegs.ts'
 import type { ChainLink } from './chainLink.ts'
-import { concreteBreakout } from './concreteBreakout.ts'
+import { breakoutLink } from './breakoutLink.ts'
 import { partingLevel, pullLevel } from './concreteLevel.ts'
 import { concreteTension } from './concreteTension.ts'
 import { hangingWeight } from './pierWeight.ts'
@@ -26,7 +26,7 @@ export const upliftByConnection = (frame: PierFrame, properties: Properties = ta
 function upliftByConcrete(frame: PierFrame, zones: () => readonly Zone[]): ChainLink[] {
   const pull = pullLevel(frame)
   const part = partingLevel(frame, pull)
-  return there([pull === null ? null : concreteBreakout(frame, pull), part === null ? null : concreteTension(frame, part, zones)])
+  return there([pull === null ? null : breakoutLink(frame, pull), part === null ? null : concreteTension(frame, part, zones)])
 }
 
 /**
@@ -36,7 +36,7 @@ function upliftByConcrete(frame: PierFrame, zones: () => readonly Zone[]): Chain
 export const linksToConcrete = (frame: PierFrame, zones: () => readonly Zone[], properties?: Properties): ChainLink[] => [
   ...upliftByPost(frame),
   ...upliftByConnection(frame, properties),
-  ...there([barShear(frame)]),
+  ...there([barShearLink(frame)]),
   ...upliftByConcrete(frame, zones),
 ]
 

@@ -24,7 +24,7 @@ export type Row = Readonly<{
 }>
 
 /** A row of like dowels: end distance toward the pull, spacing along it. */
-export const rowOf = (
+export const dowelRowOf = (
   problem: YieldInputs,
   { count, spacing, endDistance }: Readonly<{ count: number; spacing: Metres; endDistance: Metres }>,
   group: () => Row['group'],

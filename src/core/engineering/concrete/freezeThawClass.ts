@@ -1,4 +1,5 @@
-import type { FreezeThaw, Weathering } from '../tables/concrete.ts'
+import type { Weathering } from '../../model/spec.ts'
+import type { FreezeThaw } from '../tables/concrete.ts'
 
 type Inputs = Readonly<{ weathering: Weathering; inFrozenGround: boolean; inOpen: boolean; holdsWater: boolean }>
 

@@ -1,9 +1,9 @@
 import { showing } from '../showing.ts'
 
 export type Cement = 'I' | 'III'
-export type Curing = 'moist' | 'steam'
+export type CuringMethod = 'moist' | 'steam'
 /** Constants a [days] and b [1] of strength gain. Source: aci-209r-92. */
-export const strengthGainConstants: Readonly<Record<Curing, Readonly<Record<Cement, Readonly<{ a: number; b: number }>>>>> = {
+export const strengthGainConstants: Readonly<Record<CuringMethod, Readonly<Record<Cement, Readonly<{ a: number; b: number }>>>>> = {
   moist: { I: { a: 4, b: 0.85 }, III: { a: 2.3, b: 0.92 } },
   steam: { I: { a: 1, b: 0.95 }, III: { a: 0.7, b: 0.98 } },
 }

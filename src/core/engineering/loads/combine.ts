@@ -3,7 +3,7 @@ import type { Combination, CombinationEdition, DesignMethod, Factors, LoadKind }
 import { loadCombinations } from '../tables/loadCombinations.ts'
 import { showing } from '../showing.ts'
 
-export type Loads = Readonly<Partial<Record<LoadKind, Newtons>>>
+export type LoadsByKind = Readonly<Partial<Record<LoadKind, Newtons>>>
 
 /**
  * Sum of loads with the factors of one combination.
@@ -15,7 +15,7 @@ export type Loads = Readonly<Partial<Record<LoadKind, Newtons>>>
  * Source: asce-7-16-2
  * Checked by: tests/external/asce-7-16-27-3/check.test.ts
  */
-export function combinedLoad(factors: Factors, loads: Loads): Newtons {
+export function combinedLoad(factors: Factors, loads: LoadsByKind): Newtons {
   let sum = 0
   for (const kind of ['dead', 'live', 'roofLive', 'snow', 'wind'] as const) sum += (factors[kind] ?? 0) * (loads[kind] ?? 0)
   return newtons(sum)
@@ -37,7 +37,7 @@ export type Governing = Readonly<{ combination: Combination; load: Newtons }>
 export function governingLoads(
   edition: CombinationEdition,
   method: DesignMethod,
-  loads: Loads,
+  loads: LoadsByKind,
 ): Readonly<{ all: readonly Governing[]; down: Governing; up: Governing }> {
   const all = loadCombinations[edition][method].map((combination) => ({ combination, load: combinedLoad(combination.factors, loads) }))
   const pick = (better: (a: number, b: number) => boolean) => all.reduce((best, one) => (better(one.load, best.load) ? one : best))
@@ -72,7 +72,7 @@ export const workedNetUplift = showing({
   of: netUplift,
 })
 
-type CombinationInputs = Loads & Readonly<{ combination: Combination }>
+type CombinationInputs = LoadsByKind & Readonly<{ combination: Combination }>
 const symbols = [
   ['dead', 'D'],
   ['live', 'L'],

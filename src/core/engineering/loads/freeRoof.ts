@@ -4,8 +4,8 @@ import { interpolate } from '../interpolate.ts'
 import {
   type Flow,
   type FreeRoofRow,
-  type LoadCase,
-  type RoofShape,
+  type FreeRoofCase,
+  type FreeRoofShape,
   type WindOn,
   alongRidge,
   monoslopeRoof,
@@ -14,7 +14,7 @@ import {
 } from '../tables/windRoof.ts'
 import { showing } from '../showing.ts'
 
-type Inputs = Readonly<{ shape: RoofShape; angle: Radians; flow: Flow; loadCase: LoadCase; windOn: WindOn }>
+type Inputs = Readonly<{ shape: FreeRoofShape; angle: Radians; flow: Flow; loadCase: FreeRoofCase; windOn: WindOn }>
 export type RoofHalves = Readonly<{ windward: number; leeward: number }>
 
 const read = (rows: readonly FreeRoofRow[], cell: string, degrees: number): RoofHalves | null => {
@@ -48,7 +48,7 @@ export function freeRoofCoefficients({ shape, angle, flow, loadCase, windOn }: I
   return read(shape === 'pitched' ? pitchedRoof : troughedRoof, `${loadCase} ${flow}`, degrees)
 }
 
-type AlongInputs = Readonly<{ flow: Flow; loadCase: LoadCase; distanceOverHeight: number }>
+type AlongInputs = Readonly<{ flow: Flow; loadCase: FreeRoofCase; distanceOverHeight: number }>
 
 /**
  * Net pressure coefficient of a free roof with wind along the ridge.

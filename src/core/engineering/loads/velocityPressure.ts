@@ -2,13 +2,13 @@ import { type Metres, type Pascals, pascals } from '../../units/quantity.ts'
 import { fromPrinted, toPrinted } from '../cited.ts'
 import { interpolate } from '../interpolate.ts'
 import { showing } from '../showing.ts'
-import { type Exposure, type WindEdition, terrain, velocityCoefficients } from '../tables/windRoof.ts'
+import { type WindExposure, type WindEdition, terrain, velocityCoefficients } from '../tables/windRoof.ts'
 
 /** Directionality of buildings, and gust factor of rigid ones. Source: asce-7-16-26. */
 export const directionality = 0.85
 export const rigidGust = 0.85
 
-type CoefficientInputs = Readonly<{ exposure: Exposure; height: Metres; edition: WindEdition }>
+type CoefficientInputs = Readonly<{ exposure: WindExposure; height: Metres; edition: WindEdition }>
 
 /**
  * Velocity pressure coefficient by the edition's formula.
@@ -27,7 +27,7 @@ export function velocityCoefficient({ exposure, height, edition }: CoefficientIn
   return factor * (Math.max(15, toPrinted(height, 'ft')) / gradient) ** (2 / alpha)
 }
 
-type TableInputs = Readonly<{ exposure: Exposure; height: Metres }>
+type TableInputs = Readonly<{ exposure: WindExposure; height: Metres }>
 
 /**
  * Velocity pressure coefficient by the printed table.

@@ -2,20 +2,20 @@ import type { BarGrade, BarSize } from '../../model/spec.ts'
 import type { Metres, Pascals, SquareMetres } from '../../units/quantity.ts'
 import { type Cited, cited } from '../cited.ts'
 
-export type Bar = Readonly<{
+export type RoundBar = Readonly<{
   diameter: Cited<Metres>
   area: Cited<SquareMetres> /** Weight per length [N/m]. */
   weight: Cited
   perimeter: Cited<Metres>
 }>
-const bar = (diameter: number, area: number, weight: number, perimeter: number): Bar => ({
+const bar = (diameter: number, area: number, weight: number, perimeter: number): RoundBar => ({
   diameter: cited<Metres>(diameter, 'in', 'astm-a615', 'secondary'),
   area: cited<SquareMetres>(area, 'in2', 'astm-a615', 'secondary'),
   weight: cited(weight, 'lb/ft', 'astm-a615', 'secondary'),
   perimeter: cited<Metres>(perimeter, 'in', 'astm-a615', 'secondary'),
 })
 /** Deformed bars: nominal diameter in, area in2, weight lb/ft, perimeter in. Source: astm-a615 Table 1. */
-export const bars: Readonly<Record<BarSize, Bar>> = {
+export const bars: Readonly<Record<BarSize, RoundBar>> = {
   '#3': bar(0.375, 0.11, 0.376, 1.178),
   '#4': bar(0.5, 0.2, 0.668, 1.571),
   '#5': bar(0.625, 0.31, 1.043, 1.963),

@@ -1,3 +1,4 @@
+import type { Weathering } from '../../model/spec.ts'
 import type { Standing } from '../../model/worked.ts'
 import type { Metres, Pascals } from '../../units/quantity.ts'
 import { type Cited, cited } from '../cited.ts'
@@ -10,7 +11,6 @@ export const structuralMinimum = psi(2500, 'aci-318-19-19-2', 'from memory')
 /** Least strength of concrete that backfills a post hole. Source: ibc-1807-3-3. */
 export const backfillMinimum = psi(2000, 'ibc-1807-3-3', 'secondary')
 
-export type Weathering = 'negligible' | 'moderate' | 'severe'
 export type ResidentialElement = 'not-exposed' | 'interior-slab' | 'exposed-vertical' | 'exposed-flatwork'
 type WeatheringRow = Readonly<Record<Weathering, Readonly<{ strength: Cited<Pascals>; airEntrained: boolean }>>>
 const weathering = (cells: readonly [number, number, number], air: readonly [boolean, boolean, boolean]): WeatheringRow => {

@@ -1,9 +1,9 @@
 /** Net pressure coefficients on the windward and the leeward half; positive pushes on the top surface, negative lifts. */
 export type Halves = readonly [windward: number, leeward: number]
 export type FreeRoofRow = Readonly<{ degrees: number; cells: Readonly<Record<string, Halves>> }>
-export type RoofShape = 'monoslope' | 'pitched' | 'troughed'
+export type FreeRoofShape = 'monoslope' | 'pitched' | 'troughed'
 export type Flow = 'clear' | 'obstructed'
-export type LoadCase = 'A' | 'B'
+export type FreeRoofCase = 'A' | 'B'
 /**
  * Wind on the high eave (gamma 0) or the low eave (gamma 180) of a monoslope roof. Which eave gamma 0 means was taken from
  * the signs (gamma 0 lifts, so wind meets the open high side); the printed sketch was not seen.
@@ -122,7 +122,7 @@ export const troughedRoof: readonly FreeRoofRow[] = [
   trough(45, [-1.1, -0.9], [0.3, 0.5]),
 ]
 /** Wind along the ridge, all shapes, by distance from the windward edge: up to h, h to 2h, beyond. Source: asce-7-16-27-3 Figure 27.3-7. */
-export const alongRidge: Readonly<Record<`${LoadCase} ${Flow}`, readonly [number, number, number]>> = {
+export const alongRidge: Readonly<Record<`${FreeRoofCase} ${Flow}`, readonly [number, number, number]>> = {
   'A clear': [-0.8, -0.6, -0.3],
   'A obstructed': [-1.2, -0.9, -0.6],
   'B clear': [0.8, 0.5, 0.3],
@@ -241,17 +241,17 @@ export const edgeZones = {
   tall: { upToHalfH: -1.3, beyond: -0.7, most: -0.18 },
 } as const
 
-export type Exposure = 'B' | 'C' | 'D'
+export type WindExposure = 'B' | 'C' | 'D'
 export type WindEdition = '7-16' | '7-22'
 /** Terrain constants: exponent and gradient height, ft. Source: asce-7-16-26, asce-7-22-26. */
 export const terrain: Readonly<
-  Record<WindEdition, Readonly<{ factor: number } & Record<Exposure, readonly [alpha: number, gradientHeight: number]>>>
+  Record<WindEdition, Readonly<{ factor: number } & Record<WindExposure, readonly [alpha: number, gradientHeight: number]>>>
 > = {
   '7-16': { factor: 2.01, B: [7, 1200], C: [9.5, 900], D: [11.5, 700] },
   '7-22': { factor: 2.41, B: [7.5, 3280], C: [9.8, 2460], D: [11.5, 1935] },
 }
 /** Printed velocity pressure coefficients by height, ft. The row at 30 ft is from memory. Source: asce-7-16-26-10. */
-export const velocityCoefficients: Readonly<Record<Exposure, readonly (readonly [number, number])[]>> = {
+export const velocityCoefficients: Readonly<Record<WindExposure, readonly (readonly [number, number])[]>> = {
   B: [
     [15, 0.57],
     [20, 0.62],

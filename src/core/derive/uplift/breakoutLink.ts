@@ -14,7 +14,7 @@ const screening: Counting = { counted: "engineer's judgement", why: 'breakout-sc
 const anchored: Counting = { counted: 'not counted', why: 'anchors-need-evaluation', sources: ['aci-318-19-17-6-2'] }
 
 /** The cone that a pull could lift out of the top of the mix, or what a rated bracket is rated for; null where no mix stands over the plane. */
-export function concreteBreakout(frame: PierFrame, plane: number): ChainLink | null {
+export function breakoutLink(frame: PierFrame, plane: number): ChainLink | null {
   const { spec, end, profile, innerRadius } = frame
   const host = frame.lifts.find((lift) => lift.id === liftAt(frame, plane - 1e-9))
   const top = host ? (mixBetween(frame, innerRadius)?.top ?? 0) : 0

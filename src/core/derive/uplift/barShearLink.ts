@@ -6,7 +6,7 @@ import type { PierFrame } from '../pierFrame.ts'
 import { type ChainLink, chainLink } from './chainLink.ts'
 
 /** Shear of the bars where they leave the post, two planes each; null without bars that a standard lets one count. */
-export function barShear({ spec }: PierFrame): ChainLink | null {
+export function barShearLink({ spec }: PierFrame): ChainLink | null {
   const { connection } = countingOf(spec)
   if (!spec.bars || connection.counted === 'not counted') return null
   const { count, size, grade } = spec.bars
