@@ -60,13 +60,7 @@ export function SceneCanvas({ isFull, onLost, children }: Props) {
       </ErrorBoundary>,
     )
   })
-  useEffect(
-    () => () => {
-      root.current?.unmount()
-      root.current = null
-    },
-    [],
-  )
+  useEffect(() => () => root.current?.unmount(), [])
   return (
     <div ref={holder} className='scene-canvas'>
       <canvas ref={canvas} />
