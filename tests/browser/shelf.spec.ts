@@ -377,6 +377,62 @@ for (const way of ['close', 'reload', 'navigate'] as const) {
   })
 }
 
+test('[M34] a reload at ten moments of an edit loses none of it', async ({ app }) => {
+  test.setTimeout(120_000)
+  const shelf = await start(app)
+  const { field, slider, pierName, undo, redo } = parts(app.page)
+  const type = (inches: number) => field('hole.depth').fill(`${inches} in`)
+  const enter = async (inches: number) => {
+    await type(inches)
+    await field('hole.depth').press('Enter')
+  }
+  const drag = (isLetGo: boolean) =>
+    slider('hole.diameter').evaluate((input: HTMLInputElement, done) => {
+      input.stepUp()
+      input.dispatchEvent(new Event('input', { bubbles: true }))
+      if (done) input.dispatchEvent(new Event('change', { bubbles: true }))
+      return new Promise((resolve) => requestAnimationFrame(() => resolve(null)))
+    }, isLetGo)
+  const wide = async (): Promise<number> => Math.round((await app.spec()).hole.diameter / inch)
+  const was = await wide()
+  const moments: readonly (readonly [moment: string, act: () => Promise<unknown>, depth: number, more?: () => Promise<void>])[] = [
+    ['typed, and not entered', () => type(41), 41],
+    ['typed, and no number', () => field('hole.depth').fill('5x'), 41],
+    ['just entered', () => enter(42), 42],
+    ['dragged, and not let go', () => drag(false), 42, async () => expect(await wide()).toBeGreaterThan(was)],
+    ['let go', () => drag(true), 42, async () => expect(await wide()).toBeGreaterThan(was + 1)],
+    [
+      'undone',
+      () =>
+        enter(43)
+          .then(() => enter(44))
+          .then(() => undo.click()),
+      43,
+    ],
+    [
+      'done again',
+      () =>
+        enter(45)
+          .then(() => undo.click())
+          .then(() => redo.click()),
+      45,
+    ],
+    ['named, and not entered', () => pierName.fill('Half named'), 45, async () => expect(pierName).toHaveValue('Half named')],
+    ['saving', () => shelf.open().then(() => shelf.press(texts.open.save)), 45, async () => expect(pierName).toHaveValue('Half named')],
+    ['made way for another', () => app.page.getByRole('button', { name: words.actions.reset, exact: true }).click(), 48],
+  ]
+  for (const [moment, act, depth, more] of moments) {
+    await act()
+    await app.page.reload()
+    await app.ready()
+    expect(await depthIn(app.page), moment).toBeCloseTo(depth, 9)
+    await more?.()
+  }
+  // The one that made way is saved, or else it waits; it is never nowhere.
+  await shelf.open()
+  await expect(shelf.piers.or(shelf.drafts).filter({ hasText: 'Half named' })).toHaveCount(1)
+})
+
 test('[M22] data that was cleared is missed, and a file brings it back', async ({ app, context, baseURL }) => {
   const shelf = await start(app)
   await saveAs(app, 'Kept')
@@ -419,4 +475,63 @@ test('[M23] markup in names and notes is text, the keyboard reaches all, and axe
     ).toBe(true)
   await app.page.keyboard.press('Escape')
   await expect(shelf.dialog).toBeHidden()
+})
+
+test('[M35] the last copy is never dropped: the database is lost, and the note of the closed tab brings the pier back', async ({
+  app,
+  context,
+  baseURL,
+}) => {
+  await start(app)
+  await setDepth(app, 63)
+  await saveAs(app, 'Last copy')
+  await app.page.close()
+  const next = await context.newPage()
+  const session = await context.newCDPSession(next)
+  await session.send('Storage.clearDataForOrigin', { origin: new URL(baseURL ?? '').origin, storageTypes: 'indexeddb' })
+  await next.setViewportSize(wide)
+  await next.goto('./?quality=light')
+  await next.waitForFunction(() => window.pierglass?.ready() === true)
+  // The new tab goes on with it; in another one it waits.
+  expect(await depthIn(next)).toBeCloseTo(63, 9)
+  const other = shelfOf(next)
+  await other.open()
+  await expect(other.dialog.getByText(texts.missing(1))).toBeVisible()
+  await expect(other.dialog.getByText(texts.open.gone)).toBeVisible()
+  await expect(other.dialog.getByText(texts.open.kept)).toBeHidden()
+  await other.close()
+  await next.getByRole('button', { name: words.actions.reset, exact: true }).click()
+  await next.reload()
+  await next.waitForFunction(() => window.pierglass?.ready() === true)
+  await other.open()
+  await expect(other.drafts).toHaveCount(1)
+  await other.act(texts.actions.open, 'Last copy')
+  await expect.poll(() => depthIn(next)).toBeCloseTo(63, 9)
+  await other.open()
+  await other.press(texts.open.save)
+  await expect(other.saved).toBeVisible()
+})
+
+test('[M36] a file with a date beyond all bounds breaks nothing: its pier comes with a date that can be shown', async ({ app }) => {
+  const shelf = await start(app)
+  await saveAs(app, 'Good')
+  const [good] = await records(app.page)
+  const text = JSON.stringify({
+    pierglassShelf: 1,
+    piers: [
+      { ...good, id: 'far', name: 'Far', made: 1e20, changed: 1e20, job: JSON.parse(good?.job ?? '') },
+      { asFound: { ...good, id: 'found', name: 'Found', changed: 1e20 } },
+    ],
+  })
+  const file = { name: 'far.json', mimeType: 'application/json', buffer: Buffer.from(text) }
+  await shelf.dialog.locator('input[data-file=shelf]').setInputFiles(file)
+  await expect(shelf.dialog.getByText(texts.imported(2, 0))).toBeVisible()
+  await app.page.reload()
+  await app.ready()
+  await shelf.open()
+  await expect(shelf.piers).toHaveCount(3)
+  await expect(shelf.dialog.getByText(texts.damaged)).toBeVisible()
+  const waiting = app.page.waitForEvent('download')
+  await shelf.act(texts.actions.saveFound, 'Found')
+  expect(readFileSync(await (await waiting).path(), 'utf8')).toContain('100000000000000000000')
 })

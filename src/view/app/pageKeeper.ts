@@ -4,7 +4,11 @@
  */
 type Waiting = Event & Readonly<{ waitUntil: (work: Promise<unknown>) => void }>
 type Asked = Event & Readonly<{ request: Request; respondWith: (answer: Promise<Response>) => void }>
-type Keeper = Readonly<{ registration: Readonly<{ scope: string }>; skipWaiting: () => Promise<void> }>
+type Keeper = Readonly<{
+  registration: Readonly<{ scope: string }>
+  clients: Readonly<{ claim: () => Promise<void> }>
+  skipWaiting: () => Promise<void>
+}>
 
 /** Written in when the page is built: every file of it, and a mark of them all. */
 declare const builtFiles: readonly string[]
@@ -63,7 +67,8 @@ const answer = async (request: Request): Promise<Response> => {
 }
 
 self.addEventListener('install', (event) => (event as Waiting).waitUntil(keepAll()))
-self.addEventListener('activate', (event) => (event as Waiting).waitUntil(dropOld()))
+// The tab of a first visit is answered for too, as those that come after it.
+self.addEventListener('activate', (event) => (event as Waiting).waitUntil(keeper.clients.claim().then(dropOld)))
 self.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
   if (data === 'take over') void keeper.skipWaiting()
 })

@@ -88,7 +88,7 @@ export const Sides = ({ result: { spec }, as }: CellProps) => {
 
 const List = ({ title, children }: Readonly<{ title: string; children: readonly ReactNode[] }>) => (
   <>
-    <h5>{title}</h5>
+    <h4 className='small-head'>{title}</h4>
     {children.length === 0 ? <p>{wordsOf('compare').table.nothing}</p> : <ul className='bullets'>{children}</ul>}
   </>
 )

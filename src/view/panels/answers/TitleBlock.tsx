@@ -33,7 +33,7 @@ const Uplift = ({ uplift }: { uplift: Fact }) => {
   const rests = labels(uplift.restsOn)
   return (
     <div className='title-cell title-main'>
-      <h3 className='title-label'>{answers.uplift}</h3>
+      <h2 className='title-label'>{answers.uplift}</h2>
       <p className='title-value'>
         {holds === null ? (
           <MarkedWord name='unverified' word={verdicts.unverified} />
@@ -82,7 +82,7 @@ export const TitleBlock = () => {
       ))}
       {factsOf(facts, 'headline').map(({ id, value }) => (
         <div key={id} className='title-cell'>
-          <h3 className='title-label'>{headlineWords(id).label}</h3>
+          <h2 className='title-label'>{headlineWords(id).label}</h2>
           <p className='title-value'>{value?.as === 'number' && say(value.value, value.quantity)}</p>
           <p className='title-note'>{notes[id]}</p>
         </div>

@@ -23,7 +23,7 @@ const Side = ({ fact, title, longest }: { fact: Fact; title: string; longest: nu
   return (
     <div className='exposure-line'>
       <div className='exposure-head'>
-        <h5>{title}</h5>
+        <h4 className='small-head'>{title}</h4>
         <span className='number'>{fact.value && valueWords(fact.value, units)}</span>
       </div>
       <div className='exposure-bar' aria-hidden='true'>

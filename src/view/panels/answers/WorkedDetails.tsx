@@ -27,7 +27,7 @@ export const SourceLine = ({ id }: { id: SourceId }) => {
 export const SourceList = ({ ids }: { ids: readonly SourceId[] }) =>
   ids.length === 0 ? null : (
     <div className='source-list'>
-      <h5>{wordsOf('app').answers.sources}</h5>
+      <h4 className='small-head'>{wordsOf('app').answers.sources}</h4>
       <ul>
         {[...new Set(ids)].map((id) => (
           <SourceLine key={id} id={id} />

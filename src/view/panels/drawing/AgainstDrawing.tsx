@@ -62,7 +62,7 @@ const Reasons = ({ fact }: Readonly<{ fact: Fact }>) => {
       {(numberOf(tolerance) ?? 0) > 0 && <p className='quiet'>{words.allowed(units.say(numberOf(tolerance) ?? 0, 'length'))}</p>}
       {shownBy.length > 0 && (
         <>
-          <h5>{words.shows}</h5>
+          <h4 className='small-head'>{words.shows}</h4>
           <ul>
             {shownBy.map((key) => (
               <li key={key}>{wordIn(words.verify, key)}</li>

@@ -15,7 +15,7 @@ type Row = Readonly<{ id: string; says: string; standing?: Finding['standing'] }
 
 const Rows = ({ title, rows }: { title: string; rows: readonly Row[] }) => (
   <>
-    <h6>{title}</h6>
+    <h5>{title}</h5>
     {rows.length === 0 ? (
       <p>{wordsOf('moisture').said.nothing}</p>
     ) : (
