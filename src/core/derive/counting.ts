@@ -1,6 +1,6 @@
-import { coreAcceptance, type CoreVerdict } from '../engineering/concrete/cores.ts'
+import { type CoreVerdict, coreAcceptance } from '../engineering/concrete/cores.ts'
 import { fillKind } from '../kinds/index.ts'
-import type { FillCounting } from '../model/kind.ts'
+import type { Counting, FillCounting } from '../model/kind.ts'
 import type { Role } from '../model/solid.ts'
 import type { PierSpec } from '../model/spec.ts'
 
@@ -18,3 +18,8 @@ export function countingOf({ fill, concrete }: PierSpec): FillCounting {
 /** Whether a role carries as concrete does: mixed concrete, or dry mix that cores speak for. */
 export const carriesAsConcrete = (role: Role, spec: PierSpec): boolean =>
   role === 'concrete' || (role === 'dry-mix' && countingOf(spec).strength.counted !== 'not counted')
+
+const order = ['counted', "engineer's judgement", 'not counted'] as const
+
+/** Of two, the one that counts for less; the first of two alike. */
+export const lessCounted = (a: Counting, b: Counting): Counting => (order.indexOf(b.counted) > order.indexOf(a.counted) ? b : a)

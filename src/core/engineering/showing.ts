@@ -62,6 +62,10 @@ export const retold = (one: Worked, id: string, otherwise: Partial<Work> = {}): 
     ...otherwise,
   }))
 
+/** The same number with inputs under names that say what they are here. */
+export const renamed = (one: Worked, names: Readonly<Record<string, string>>): Worked =>
+  retold(one, one.id, { inputs: one.inputs.map((term) => ({ ...term, name: names[term.name] ?? term.name })) })
+
 /** How one calculation shows its work. `terms`: each numeric input's TeX symbol and quantity, in the order to print. */
 export type Recipe<I, R extends number | null> = Readonly<{
   id: string

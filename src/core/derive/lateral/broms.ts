@@ -4,7 +4,7 @@ import type { Demand } from '../../model/result.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { metres, newtons, pascals, type Radians, type UnitWeight } from '../../units/quantity.ts'
 import { makeCheck } from '../check.ts'
-import { lessCounted } from '../lessCounted.ts'
+import { lessCounted } from '../counting.ts'
 import { soilsBetween } from '../uplift/soilColumn.ts'
 import type { LateralSite } from './lateralSite.ts'
 

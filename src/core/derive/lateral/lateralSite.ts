@@ -1,3 +1,8 @@
+import { countingOf, lessCounted } from '../counting.ts'
+import { bearingLevel } from '../depths.ts'
+import { given, lengthTerm } from '../given.ts'
+import type { PierFrame } from '../pierFrame.ts'
+import { type SoilColumn, soilsBetween } from '../uplift/soilColumn.ts'
 import { lateralBelowWater, workedLateralBelowWater } from '../../engineering/soil/lateralBelowWater.ts'
 import { workedHeightAboveSoundGround } from '../../engineering/soil/lateralGround.ts'
 import { lateralDepthLimit } from '../../engineering/soil/lateralNonconstrained.ts'
@@ -9,13 +14,7 @@ import { fillKind } from '../../kinds/index.ts'
 import type { Counting } from '../../model/kind.ts'
 import type { Demand } from '../../model/result.ts'
 import type { Worked } from '../../model/worked.ts'
-import { type Metres, metres, type PressureGradient } from '../../units/quantity.ts'
-import { countingOf } from '../counting.ts'
-import { bearingLevel } from '../depths.ts'
-import { given, lengthTerm } from '../given.ts'
-import type { PierFrame } from '../pierFrame.ts'
-import { lessCounted } from '../lessCounted.ts'
-import { type SoilColumn, soilsBetween } from '../uplift/soilColumn.ts'
+import { type Metres, type PressureGradient, metres } from '../../units/quantity.ts'
 
 /** What every sideways check of one pier starts from. */
 export type LateralSite = Readonly<{

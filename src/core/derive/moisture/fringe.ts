@@ -4,7 +4,7 @@ import type { MoistureResult } from '../../model/moistureResult.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import { metres } from '../../units/quantity.ts'
-import { renamed } from './renamed.ts'
+import { renamed } from '../../engineering/showing.ts'
 import { riseAtDepth, risesOf } from './soilRise.ts'
 
 /**

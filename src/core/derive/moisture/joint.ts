@@ -3,7 +3,7 @@ import { workedCapillaryHold, workedConductivityRatio, workedJointConductivity }
 import { workedJointAtFace } from '../../engineering/moisture/jointGap.ts'
 import { workedJointVolume, workedRoundJointVolume } from '../../engineering/moisture/jointVolume.ts'
 import { fibreSaturation, woodShrinkage, workedWoodShrinkage } from '../../engineering/moisture/woodShrinkage.ts'
-import { retold } from '../../engineering/showing.ts'
+import { renamed, retold } from '../../engineering/showing.ts'
 import { concreteConductivity } from '../../engineering/tables/conductivity.ts'
 import { saturatedOverModel, textures, texturesOfClass } from '../../engineering/tables/infiltration.ts'
 import { waterUnitWeight } from '../../engineering/tables/materials.ts'
@@ -13,7 +13,6 @@ import type { JointResult, PostSide } from '../../model/moistureResult.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import { type Metres, metres, metresPerSecond } from '../../units/quantity.ts'
-import { renamed } from './renamed.ts'
 
 /**
  * Gaps at one face, across the width and across the depth of the post: most along the growth rings, least across them, over the

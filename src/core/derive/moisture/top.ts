@@ -16,7 +16,7 @@ import type { Worked } from '../../model/worked.ts'
 import { cubicMetres, metres, slope, squareMetres } from '../../units/quantity.ts'
 import { given, lengthTerm } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
-import { renamed } from './renamed.ts'
+import { renamed } from '../../engineering/showing.ts'
 import { waterLine } from './waterLine.ts'
 
 /** Two heights closer than this are the same height [m]. */

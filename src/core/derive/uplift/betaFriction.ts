@@ -1,11 +1,11 @@
+import type { CountedLength } from './countedLength.ts'
+import { type SoilColumn, layerDepths } from './soilColumn.ts'
+import { type Use, weakest, worked } from '../../engineering/showing.ts'
 import { sideFrictionByBeta, workedSideFrictionByBeta } from '../../engineering/soil/sideFriction.ts'
 import { upliftFactors, workedAllowableUplift } from '../../engineering/soil/upliftFactor.ts'
 import { waterUnitWeight } from '../../engineering/tables/materials.ts'
-import type { Use } from '../../engineering/showing.ts'
 import type { Worked } from '../../model/worked.ts'
 import { type Metres, metres, newtons, pascals } from '../../units/quantity.ts'
-import type { CountedLength } from './countedLength.ts'
-import { layerDepths, type SoilColumn } from './soilColumn.ts'
 
 /** `shown` and `allowableId`: how the ultimate friction is told, and what the allowable one is called. */
 type Method = Readonly<{ beta: (depth: number) => number; breaks?: readonly Metres[]; shown: Use; allowableId: string }>
@@ -43,3 +43,15 @@ export function betaFriction(
   )
   return { ultimate, allowable }
 }
+
+/** Side friction with its factor inside, plus 0.6 of the weight: one factor on each, never two on one. */
+export const frictionPlusWeight = (friction: Worked, factored: Worked): Worked =>
+  worked('allowable-soil-uplift', friction.value + factored.value, 'force', () => ({
+    formula: String.raw`T_a = R + 0.6\,D`,
+    inputs: [
+      { symbol: 'R', name: 'friction', value: friction.value, quantity: 'force' },
+      { symbol: String.raw`0.6\,D`, name: 'weight', value: factored.value, quantity: 'force' },
+    ],
+    sources: [...new Set([...friction.sources, ...factored.sources])],
+    standing: weakest(friction.standing, factored.standing),
+  }))

@@ -5,16 +5,20 @@ import { pierZones } from '../pierZones.ts'
 import { type Properties, tableProperties } from '../properties.ts'
 import { barShearLink } from './barShearLink.ts'
 import { barThroughPost } from './barThroughPost.ts'
+import { blockOfPiers } from './blockOfPiers.ts'
 import { bracketBolts } from './bracketBolts.ts'
 import { bracketLegs } from './bracketLegs.ts'
-import type { ChainLink } from './chainLink.ts'
 import { breakoutLink } from './breakoutLink.ts'
+import type { ChainLink } from './chainLink.ts'
+import { clayAdhesion } from './clayAdhesion.ts'
 import { partingLevel, pullLevel } from './concreteLevel.ts'
 import { concreteTension } from './concreteTension.ts'
+import { byUser, lowerBound } from './frictionAndWeight.ts'
+import { byDepth, rational } from './fromBlowCount.ts'
+import { breakoutOfLedge, coneOverLedge } from './overLedge.ts'
 import { hangingWeight } from './pierWeight.ts'
 import { upliftByPost } from './post.ts'
-import { upliftBySoil } from './soil.ts'
-import { soilContext } from './soilContext.ts'
+import { type SoilContext, soilContext } from './soilContext.ts'
 
 const there = (links: readonly (ChainLink | null)[]): ChainLink[] => links.filter((link) => link !== null)
 
@@ -39,6 +43,11 @@ export const linksToConcrete = (frame: PierFrame, zones: () => readonly Zone[], 
   ...there([barShearLink(frame)]),
   ...upliftByConcrete(frame, zones),
 ]
+
+/** Every way in which the ground may hold the pier down, each on its own: never two that use the same soil. */
+const mechanisms = [lowerBound, rational, byDepth, clayAdhesion, byUser, coneOverLedge, breakoutOfLedge, blockOfPiers]
+
+export const upliftBySoil = (context: SoilContext): ChainLink[] => there(mechanisms.map((mechanism) => mechanism(context)))
 
 /** Every link of a pier for a study that asks thousands of times: the weight is that of what hangs on the post, and no zone is made. */
 export function studyLinks(frame: PierFrame, properties: Properties): ChainLink[] {

@@ -3,7 +3,7 @@ import { atmosphere } from '../../engineering/soil/betaRational.ts'
 import { upliftFactors, workedAllowableUplift } from '../../engineering/soil/upliftFactor.ts'
 import { metres, newtons } from '../../units/quantity.ts'
 import { type ChainLink, chainLink } from './chainLink.ts'
-import { frictionPlusWeight } from './combine.ts'
+import { frictionPlusWeight } from './betaFriction.ts'
 import type { SoilContext } from './soilContext.ts'
 
 const base = { id: 'clay-adhesion-and-weight', group: 'uplift-soil' } as const

@@ -1,11 +1,10 @@
+import { betaFriction, frictionPlusWeight } from './betaFriction.ts'
+import { type ChainLink, chainLink } from './chainLink.ts'
+import type { SoilContext } from './soilContext.ts'
 import { betaByDepth, betaCapDepth, workedBetaByDepth } from '../../engineering/soil/betaByDepth.ts'
 import { atmosphere, betaRational } from '../../engineering/soil/betaRational.ts'
 import type { Counting } from '../../model/kind.ts'
 import { metres, radians } from '../../units/quantity.ts'
-import { betaFriction } from './betaFriction.ts'
-import { type ChainLink, chainLink } from './chainLink.ts'
-import { frictionPlusWeight } from './combine.ts'
-import type { SoilContext } from './soilContext.ts'
 
 /** Counted only by an engineer who has the boring that the blow count comes from. */
 const counting: Counting = { counted: "engineer's judgement", why: 'friction-from-blow-count', sources: ['ibc-1810-3-3-1-5'] }

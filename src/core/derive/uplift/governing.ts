@@ -3,6 +3,7 @@ import type { PierResult } from '../../model/result.ts'
 import type { SoilMechanism } from '../../model/spec.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { newtons } from '../../units/quantity.ts'
+import { ratioOf } from '../check.ts'
 import { blockOfPiersId } from './blockOfPiers.ts'
 import type { ChainLink } from './chainLink.ts'
 
@@ -56,4 +57,23 @@ export function governingUplift({ soil, links, governing }: Chain, checks: reado
     standing: weakest(...checks.filter((check) => inChain.has(check.id)).map((check) => check.standing)),
     uncounted: links.filter((link) => link.allowable === null).map((link) => link.id),
   }
+}
+
+const links: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-connection', 'uplift-concrete'])
+
+/**
+ * Holds every link of the chain against the uplift: those between post and ground, and the one soil mechanism in use. A link that
+ * is asked for something else keeps that. No link has a ratio unless every one that is needed may be counted: a chain with a link that
+ * nobody can verify has nothing to be held against.
+ */
+export function againstDemand(checks: readonly Check[], { soil, allowable }: PierResult['uplift'], uplift: Worked | null): Check[] {
+  return checks.map((check) => {
+    const isLink = links.has(check.group) || check.id === soil
+    if (!isLink) return check
+    const { ratio: _, ...bare } = check
+    const demand = check.demand ?? uplift
+    if (!demand) return bare
+    const stated = check.allowable?.value ?? 0
+    return { ...bare, demand, ...(allowable !== null && stated > 0 ? { ratio: ratioOf(demand.value, stated) } : {}) }
+  })
 }

@@ -3,7 +3,7 @@ import type { Check, Worked } from '../../model/worked.ts'
 import { metres } from '../../units/quantity.ts'
 import { blockOfPiersId } from './blockOfPiers.ts'
 import { partingLevel } from './concreteLevel.ts'
-import { upliftBySoil } from './soil.ts'
+import { upliftBySoil } from './chain.ts'
 import { soilsBetween } from './soilColumn.ts'
 import type { SoilContext } from './soilContext.ts'
 

@@ -154,6 +154,15 @@ export function developedShare({ embedment, development }: ShareInputs): number 
 
 const barTerms = { yield: ['f_y', 'strength'], strength: ["f'_c", 'strength'], diameter: ['d_b', 'length'] } as const
 
+/** Of hooks and heads, which name the factor for what confines them by a letter of their own. */
+const bentTerms = (confining: string) =>
+  ({
+    ...barTerms,
+    epoxy: [String.raw`\psi_e`, 'ratio'],
+    confining: [confining, 'ratio'],
+    location: [String.raw`\psi_o`, 'ratio'],
+  }) as const
+
 /** The factor for the strength of the concrete, shown beside hooks and heads. */
 const concreteTerm = ({ strength }: HookInputs): readonly Term[] => [
   { symbol: String.raw`\psi_c`, name: 'concreteFactor', value: strengthFactor(strength), quantity: 'ratio' },
@@ -176,12 +185,7 @@ export const workedDevelopmentHook = showing({
   id: 'development-hook',
   quantity: 'length',
   formula: String.raw`l_{dh} = \max\left(\frac{f_y\,\psi_e\psi_r\psi_o\psi_c}{55\sqrt{f'_c}}\,d_b^{1.5},\ 8 d_b,\ 6\right)\ (\mathrm{psi,\ in})`,
-  terms: {
-    ...barTerms,
-    epoxy: [String.raw`\psi_e`, 'ratio'],
-    confining: [String.raw`\psi_r`, 'ratio'],
-    location: [String.raw`\psi_o`, 'ratio'],
-  },
+  terms: bentTerms(String.raw`\psi_r`),
   along: concreteTerm,
   sources: ['aci-318-19-25-4-3'],
   of: (inputs: HookInputs) => developmentHook(inputs).length,
@@ -192,12 +196,7 @@ export const workedDevelopmentHead = showing({
   id: 'development-head',
   quantity: 'length',
   formula: String.raw`l_{dt} = \max\left(\frac{f_y\,\psi_e\psi_p\psi_o\psi_c}{75\sqrt{f'_c}}\,d_b^{1.5},\ 8 d_b,\ 6\right)\ (\mathrm{psi,\ in})`,
-  terms: {
-    ...barTerms,
-    epoxy: [String.raw`\psi_e`, 'ratio'],
-    confining: [String.raw`\psi_p`, 'ratio'],
-    location: [String.raw`\psi_o`, 'ratio'],
-  },
+  terms: bentTerms(String.raw`\psi_p`),
   along: concreteTerm,
   sources: ['aci-318-19-25-4-4'],
   of: (inputs: HookInputs) => developmentHead(inputs).length,

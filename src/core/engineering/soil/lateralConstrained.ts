@@ -1,7 +1,7 @@
 import { type Metres, type NewtonMetres, type Newtons, type PressureGradient, metres, newtons } from '../../units/quantity.ts'
 import type { Term } from '../../model/worked.ts'
 import { showing } from '../showing.ts'
-import { lateralDepthLimit } from './lateralNonconstrained.ts'
+import { lateralDepthLimit, lateralTerms } from './lateralNonconstrained.ts'
 
 const newtonMetres = (value: number): NewtonMetres => value as NewtonMetres
 
@@ -55,13 +55,7 @@ export const workedEmbedmentConstrained = showing({
   id: 'embedment-constrained',
   quantity: 'length',
   formula: String.raw`d = \sqrt{\frac{4.25\,M_g}{S_3 b}},\quad M_g = P h,\quad S_3 = k L_t \min(d,\ 12\ \mathrm{ft})`,
-  terms: {
-    force: ['P', 'force'],
-    height: ['h', 'length'],
-    multiplier: ['k', 'ratio'],
-    gradient: ['L_t', 'gradient'],
-    width: ['b', 'length'],
-  },
+  terms: lateralTerms,
   along: ({ force, height, ...soil }: ShownLoad) => {
     const moment = newtonMetres(force * height)
     return [

@@ -78,18 +78,21 @@ export function allowableLateral({ depth, height, gradient, multiplier, width }:
   return newtons(depth === 0 ? 0 : (multiplier * gradient * width * depth ** 3) / (7.02 * (depth + 1.09 * height)))
 }
 
+/** A load at a height, and the ground beside the post. */
+export const lateralTerms = {
+  force: ['P', 'force'],
+  height: ['h', 'length'],
+  multiplier: ['k', 'ratio'],
+  gradient: ['L_t', 'gradient'],
+  width: ['b', 'length'],
+} as const
+
 /** Required embedment, nothing holding the post at grade, with its work shown. */
 export const workedEmbedmentNonconstrained = showing({
   id: 'embedment-nonconstrained',
   quantity: 'length',
   formula: String.raw`d = 0.5 A\left(1 + \sqrt{1 + 4.36 h/A}\right),\quad A = \frac{2.34\,P}{S_1 b},\quad S_1 = \tfrac13 k L_t d`,
-  terms: {
-    force: ['P', 'force'],
-    height: ['h', 'length'],
-    multiplier: ['k', 'ratio'],
-    gradient: ['L_t', 'gradient'],
-    width: ['b', 'length'],
-  },
+  terms: lateralTerms,
   // The code's own form, with the pressure at a third of the depth that comes out: put in, both sides agree.
   along: (inputs: Load) => {
     const depth = embedmentNonconstrained(inputs)

@@ -136,20 +136,22 @@ const alongTheWay = (inputs: YieldInputs, mode: YieldMode | null): readonly Term
   return all.filter(({ symbol }) => formulas[inputs.planes][named]?.includes(symbol))
 }
 
+const dowelTerms = {
+  diameter: ['D', 'length'],
+  main: ['l_m', 'length'],
+  side: ['l_s', 'length'],
+  mainBearing: ['F_{em}', 'strength'],
+  sideBearing: ['F_{es}', 'strength'],
+  bendingYield: ['F_{yb}', 'strength'],
+} as const
+
 /** One mode's reference value, with its work shown; null where that mode cannot happen. */
 export const workedYieldMode = (mode: YieldMode) =>
   showing({
     id: `yield-mode-${mode}`,
     quantity: 'force',
     formula: ({ planes }: YieldInputs) => formulas[planes][mode] ?? '',
-    terms: {
-      diameter: ['D', 'length'],
-      main: ['l_m', 'length'],
-      side: ['l_s', 'length'],
-      mainBearing: ['F_{em}', 'strength'],
-      sideBearing: ['F_{es}', 'strength'],
-      bendingYield: ['F_{yb}', 'strength'],
-    },
+    terms: dowelTerms,
     along: (inputs: YieldInputs) => alongTheWay(inputs, mode),
     sources: ['nds-2018-12-3-1'],
     of: (inputs: YieldInputs): number | null => yieldValue(inputs)?.modes[mode] ?? null,
@@ -160,14 +162,7 @@ export const workedYieldValue = showing({
   id: 'yield-value',
   quantity: 'force',
   formula: (inputs: YieldInputs) => formulas[inputs.planes][yieldValue(inputs)?.governing ?? 'IV'] ?? '',
-  terms: {
-    diameter: ['D', 'length'],
-    main: ['l_m', 'length'],
-    side: ['l_s', 'length'],
-    mainBearing: ['F_{em}', 'strength'],
-    sideBearing: ['F_{es}', 'strength'],
-    bendingYield: ['F_{yb}', 'strength'],
-  },
+  terms: dowelTerms,
   along: (inputs: YieldInputs) => alongTheWay(inputs, null),
   sources: ['nds-2018-12-3-1'],
   of: (inputs: YieldInputs): number | null => yieldValue(inputs)?.value ?? null,
