@@ -54,6 +54,10 @@ export function verdictWords({ group, verdict, reason }: Pick<Fact, 'group' | 'v
   return rowOf(drawing, verdict) ?? rowOf(verdicts, verdict) ?? wordIn(verdicts, markOf(verdict) ?? '')
 }
 
+/** Why a fact stands as it does, in a sentence or two; '' where nothing is said of it. */
+export const whyOf = ({ group, reason }: Fact): string =>
+  group === 'drawing-item' && reason !== null ? wordIn(wordsOf('drawing').why, reason) : reasonWords(reason)
+
 /** A fact as it is read: in the language that is spoken, its numbers in the reader's units. */
 export type SaidFact = Readonly<{
   name: string
@@ -77,7 +81,7 @@ export function said(fact: Fact, units: Units): SaidFact {
     plain: fact.counted === null ? '' : answerWords(fact.id).plain,
     mark: markOf(fact.verdict),
     word: verdictWords(fact),
-    why: isItem ? wordIn(wordsOf('drawing').why, fact.reason ?? '') : reasonWords(fact.reason),
+    why: whyOf(fact),
     value: of(fact.value),
     limit: of(fact.limit),
     ratio: fact.ratio === null ? '' : Math.max(0, fact.ratio).toFixed(2),

@@ -1,5 +1,6 @@
 import { claimsAbout } from '../core/derive/evidence.ts'
 import { deriveCost } from '../core/derive/life/deriveCost.ts'
+import { drawingOf } from '../core/derive/report/drawingFacts.ts'
 import { factsOf } from '../core/derive/report/report.ts'
 import { chainGroups, type Fact, type Figure } from '../core/model/fact.ts'
 import type { CostResult } from '../core/model/timeResult.ts'
@@ -114,7 +115,7 @@ const rows: Readonly<Record<CompareRowId, Row>> = {
       drawn(result)
         .map(({ id, verdict }) => `${id} ${verdict}`)
         .join(),
-    (results) => results.some((result) => drawn(result).length > 0),
+    (results) => results.some((result) => drawingOf(factsAbout(result)) !== undefined),
   ),
   hole: headline(null, 'hole-volume'),
   mix: headline(null, 'mix-volume'),

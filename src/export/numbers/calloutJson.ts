@@ -1,51 +1,42 @@
-import type { CalloutItem, CalloutResult, CalloutValue, Consequence } from '../../core/model/calloutResult.ts'
-import type { QuantityKind } from '../../core/units/quantity.ts'
+import { factsOf } from '../../core/derive/report/report.ts'
+import type { Fact, FactValue } from '../../core/model/fact.ts'
+import { numberOf, wordIn } from '../../facts/firstWords.ts'
+import { nameOf, whyOf } from '../../facts/said.ts'
 import { wordsOf } from '../../words/index.ts'
 import { inWords, unitOf } from './named.ts'
 
-const number = (value: number, quantity: QuantityKind) => ({ value, unit: unitOf(quantity), text: inWords(value, quantity) })
-
-const value = (one: CalloutValue | null) => {
-  if (one === null) return null
-  if (one.as === 'number') return number(one.value, one.quantity)
-  if (one.as === 'choice') return { value: one.choice, text: wordsOf('choices')[one.path]?.[one.choice] ?? one.choice }
-  return { value: one.word, text: wordsOf('drawing').words[one.word] }
+/** A number with its unit and its words in both systems; a choice or a word as its key and what it says. */
+const valueJson = (value: FactValue | null | undefined) => {
+  if (value?.as === 'number') return { value: value.value, unit: unitOf(value.quantity), text: inWords(value.value, value.quantity) }
+  if (value?.as === 'choice') return { value: value.choice, text: wordsOf('choices')[value.path]?.[value.choice] ?? value.choice }
+  return value?.as === 'word' ? { value: value.word, text: wordIn(wordsOf('drawing').words, value.word) } : null
 }
 
-const consequence = ({ id, value: size, quantity }: Consequence) => ({
-  id,
-  label: wordsOf('drawing').consequences[id],
-  ...number(size, quantity),
+const item = (fact: Fact) => ({
+  id: fact.id,
+  label: nameOf(fact),
+  drawn: valueJson(fact.limit),
+  set: valueJson(fact.value),
+  difference: valueJson(fact.difference),
+  tolerance: valueJson(fact.tolerance),
+  verdict: fact.verdict,
+  why: whyOf(fact),
+  consequences: fact.figures.map(({ id, value }) => ({ id, label: wordIn(wordsOf('drawing').consequences, id), ...valueJson(value) })),
+  verify: (fact.shownBy ?? []).map((key) => wordIn(wordsOf('drawing').verify, key)),
+  where: fact.drawn,
+  sources: fact.sources,
 })
 
-const item = (one: CalloutItem) => {
-  const words = wordsOf('drawing')
-  const quantity = one.drawn?.as === 'number' ? one.drawn.quantity : one.set?.as === 'number' ? one.set.quantity : 'length'
-  return {
-    id: one.id,
-    label: words.items[one.id],
-    drawn: value(one.drawn),
-    set: value(one.set),
-    difference: one.difference === null ? null : number(one.difference, quantity),
-    tolerance: one.tolerance === null ? null : number(one.tolerance, quantity),
-    verdict: one.verdict,
-    why: words.why[one.why],
-    consequences: one.consequences.map(consequence),
-    verify: one.verify.map((key) => words.verify[key]),
-    where: one.where,
-    sources: one.sources,
-  }
-}
-
 /** The check of a pier against its drawing as plain data; null without a drawing. Whoever reads it is told who decides. */
-export const calloutJson = (callout: CalloutResult | null): unknown => {
-  const words = wordsOf('drawing')
-  return (
-    callout && {
-      overall: callout.overall,
-      checked: callout.checked,
-      note: `${words.checked(callout.checked)} ${words.decides}`,
-      items: callout.items.map(item),
-    }
-  )
+export function calloutJson(facts: readonly Fact[]): unknown {
+  const [whole] = factsOf(facts, 'drawing')
+  if (!whole) return null
+  const checked = numberOf(whole.value) ?? 0
+  const { checked: note, decides } = wordsOf('drawing')
+  return {
+    overall: whole.verdict,
+    checked,
+    note: `${note(checked)} ${decides}`,
+    items: factsOf(facts, 'drawing-item').map(item),
+  }
 }

@@ -1,17 +1,19 @@
 import { deriveTime } from '../../core/derive/deriveTime.ts'
+import { report } from '../../core/derive/report/report.ts'
 import { type SourceId, sources as sourceTable } from '../../core/engineering/sources.ts'
 import type { Issue } from '../../core/model/issue.ts'
 import type { Exposure, Order, PierResult, QuantityLine } from '../../core/model/result.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
 import type { Check } from '../../core/model/worked.ts'
 import type { Zone } from '../../core/model/zone.ts'
+import { answerWords } from '../../facts/answerWords.ts'
 import { wordsOf } from '../../words/index.ts'
 import { calloutJson } from './calloutJson.ts'
 import { demandJson } from './demandJson.ts'
 import { issueMessage } from './issueLine.ts'
 import { inWords, named, withUnits } from './named.ts'
 import { timeJson, timeSources } from './timeJson.ts'
-import { answerLabel, workedJson } from './workedJson.ts'
+import { workedJson } from './workedJson.ts'
 
 const zone = (one: Zone) => ({
   id: one.id,
@@ -46,7 +48,7 @@ const quantityLine = (line: QuantityLine) => ({
 
 const check = (one: Check) => ({
   id: one.id,
-  label: answerLabel(one.id),
+  label: answerWords(one.id).label,
   group: one.group,
   where: one.where,
   counted: one.counted,
@@ -128,7 +130,7 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
       uncounted: uplift.uncounted,
     },
     exposure: exposure(result.exposure),
-    callout: calloutJson(result.callout),
+    callout: calloutJson(report(result)),
     time: timeJson(time),
     sources: sourceRecords([
       ...result.sources,

@@ -1,15 +1,11 @@
 import type { Worked } from '../../core/model/worked.ts'
-import { type Words, wordsOf } from '../../words/index.ts'
+import { answerWords } from '../../facts/answerWords.ts'
 import { inWords, unitOf } from './named.ts'
-
-/** What an answer is called; its id where it has no name. */
-export const answerLabel = (id: string): string =>
-  Object.hasOwn(wordsOf('answers'), id) ? wordsOf('answers')[id as keyof Words['answers']].label : id
 
 /** One number with its formula and all that went in. */
 export const workedJson = (one: Worked) => ({
   id: one.id,
-  label: answerLabel(one.id),
+  label: answerWords(one.id).label,
   value: one.value,
   unit: unitOf(one.quantity),
   text: inWords(one.value, one.quantity),

@@ -1,4 +1,4 @@
-import { factsOf } from '../../core/derive/report/report.ts'
+import { drawingOf } from '../../core/derive/report/drawingFacts.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import { contactWords, verdictWords } from '../../facts/said.ts'
 import { compareStore } from '../../state/compare.ts'
@@ -34,7 +34,7 @@ const Short = ({ row, result }: Readonly<{ row: CompareRow; result: PierResult |
     const [most] = touchesOf(result)
     return most ? contactWords(most.id) : words.table.noWood
   }
-  const [whole] = factsOf(factsAbout(result), 'drawing')
+  const whole = drawingOf(factsAbout(result))
   return whole ? verdictWords(whole) : words.table.noDrawing
 }
 

@@ -1,3 +1,4 @@
+import { drawingOf } from '../../core/derive/report/drawingFacts.ts'
 import type { ReactNode } from 'react'
 import { factsOf } from '../../core/derive/report/report.ts'
 import { countingVerdict } from '../../core/derive/report/verdict.ts'
@@ -138,7 +139,7 @@ export const Links = ({ result, as = 'cell' }: CellProps) => {
 export const Drawing = ({ result, as = 'cell' }: CellProps) => {
   const units = useUnits()
   const facts = factsAbout(result)
-  const [whole] = factsOf(facts, 'drawing')
+  const whole = drawingOf(facts)
   if (!whole) return <Small>{wordsOf('compare').table.noDrawing}</Small>
   const { mark, word } = said(whole, units)
   const all = factsOf(facts, 'drawing-item')

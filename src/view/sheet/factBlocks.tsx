@@ -1,3 +1,4 @@
+import { drawingOf } from '../../core/derive/report/drawingFacts.ts'
 import type { ReactNode } from 'react'
 import { chainOf, isNeeded, linksOf } from '../../core/derive/report/chain.ts'
 import { factsOf, sayTheSame } from '../../core/derive/report/report.ts'
@@ -190,7 +191,7 @@ export const AgainstDrawing = ({ result }: BlockProps) => {
   const facts = factsAbout(result)
   const words = wordsOf('sheet')
   const d = wordsOf('drawing')
-  const [whole] = factsOf(facts, 'drawing')
+  const whole = drawingOf(facts)
   if (!whole)
     return (
       <Block title={words.drawing.title}>

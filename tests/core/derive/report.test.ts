@@ -31,7 +31,7 @@ describe('[C19] a report says every thing of a pier once', () => {
       expect(ids(...judged).sort()).toEqual(result.checks.map(({ id }) => id).sort())
       expect(ids('quantity')).toEqual(result.quantities.map(({ id }) => id))
       expect(ids('headline')).toEqual(result.headlines.map(({ id }) => id))
-      expect(ids('drawing-item')).toEqual(result.callout?.checked ? result.callout.items.map(({ id }) => id) : [])
+      expect(ids('drawing-item')).toEqual(result.callout?.items.map(({ id }) => id) ?? [])
     })
   })
 

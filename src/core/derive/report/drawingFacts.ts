@@ -3,9 +3,13 @@ import type { Fact } from '../../model/fact.ts'
 import type { PierResult } from '../../model/result.ts'
 import { fact, figure } from './fact.ts'
 
+/** The pier against its drawing as a whole; undefined while nothing of a drawing is entered. */
+export const drawingOf = (facts: readonly Fact[]): Fact | undefined =>
+  facts.find(({ group, value }) => group === 'drawing' && value?.as === 'number' && value.value > 0)
+
 /** The pier against its drawing: how the whole stands and of how many items, then every item, those that are not on the drawing too. */
 export function drawingFacts({ callout }: PierResult): Fact[] {
-  if (callout === null || callout.checked === 0) return []
+  if (callout === null) return []
   const { overall, checked, items } = callout
   const told = items.filter(({ drawn }) => drawn !== null).map(({ id }) => id)
   return [

@@ -1,3 +1,4 @@
+import { drawingOf } from '../../../core/derive/report/drawingFacts.ts'
 import { markOf } from '../../../core/derive/report/verdict.ts'
 import { factsOf } from '../../../core/derive/report/report.ts'
 import type { CalloutVerdict } from '../../../core/model/calloutResult.ts'
@@ -79,7 +80,7 @@ const Reasons = ({ fact }: Readonly<{ fact: Fact }>) => {
 export const AgainstDrawing = () => {
   const facts = useFacts()
   const units = useUnits()
-  const [whole] = factsOf(facts, 'drawing')
+  const whole = drawingOf(facts)
   if (!whole) return <Enter />
   const words = wordsOf('drawing')
   const items = factsOf(facts, 'drawing-item')
