@@ -9,7 +9,7 @@ import { derived, shownResult } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
 import { AnswersPanel } from '../../src/view/panels/answers/AnswersPanel.tsx'
 import { cells } from '../../src/view/compare/cells.tsx'
-import { LoadPath, OtherChecks } from '../../src/view/sheet/factBlocks.tsx'
+import { PathBlock, ChecksBlock } from '../../src/view/sheet/factBlocks.tsx'
 import { draw } from './page.ts'
 
 /** A check that no line of the page knows. */
@@ -59,8 +59,8 @@ describe('[C19] a check that is added to the core is told everywhere, and no vie
   it('on paper', async () => {
     page = await draw(
       <>
-        <LoadPath result={result} />
-        <OtherChecks result={result} />
+        <PathBlock result={result} />
+        <ChecksBlock result={result} />
       </>,
     )
     for (const id of [link, detail]) expect(document.body.textContent).toContain(id)

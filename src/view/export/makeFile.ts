@@ -13,8 +13,10 @@ const makers: Readonly<Record<FileId, () => Promise<Maker>>> = {
   stl: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeStl,
   threeMf: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeThreeMf,
   png: async () => (await withWords(() => import('./makePicture.ts'), ['scene', 'takeAlong'])).makePng,
-  csv: async () => (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'reasons'])).makeCsv,
-  json: async () => (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'reasons'])).makeJson,
+  csv: async () =>
+    (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'reasons'])).makeCsv,
+  json: async () =>
+    (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'reasons'])).makeJson,
 }
 
 /** The day as a person here would write it in order: 2026-11-25. */
