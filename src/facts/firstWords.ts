@@ -6,15 +6,15 @@ import { sayTheSame } from '../core/derive/report/report.ts'
 import { wordsOf } from '../words/index.ts'
 
 /** The row of a table by a key that may not be in it. */
-export const rowOf = <T>(table: Readonly<Record<string, T>>, id: string): T | undefined =>
+export const rowIn = <T>(table: Readonly<Record<string, T>>, id: string): T | undefined =>
   Object.hasOwn(table, id) ? table[id] : undefined
 
 /** Words by a key; the key itself where there are none. */
-export const wordIn = (table: Readonly<Record<string, string>>, key: string): string => rowOf(table, key) ?? key
+export const wordIn = (table: Readonly<Record<string, string>>, key: string): string => rowIn(table, key) ?? key
 
 /** Name and plain sentence of an answer that stands on the opening page; `answerWords` knows all. */
 export const headlineWords = (id: string): Readonly<{ label: string; plain: string }> =>
-  rowOf(wordsOf('headlines'), id) ?? { label: id, plain: '' }
+  rowIn(wordsOf('headlines'), id) ?? { label: id, plain: '' }
 export const zoneWords = (label: string): string => wordIn(wordsOf('zones'), label)
 export const standingWords = (standing: Standing) => wordsOf('standings')[standing]
 

@@ -1,11 +1,11 @@
 import { inConcreteAbove } from '../core/derive/report/placedFacts.ts'
 import { factsOf, sayTheSame } from '../core/derive/report/report.ts'
 import { markOf } from '../core/derive/report/verdict.ts'
-import type { Fact, FactGroup, FactValue, Figure, VerdictMark } from '../core/model/fact.ts'
-import type { Say, Units } from '../core/units/reader.ts'
+import type { Fact, FactGroup, FactValue, FactFigure, VerdictMark } from '../core/model/fact.ts'
+import type { SayNumber, Units } from '../core/units/reader.ts'
 import { wordsOf } from '../words/index.ts'
 import { answerWords, reasonWords } from './answerWords.ts'
-import { headlineWords, numberOf, rowOf, wordIn, zoneWords } from './firstWords.ts'
+import { headlineWords, numberOf, rowIn, wordIn, zoneWords } from './firstWords.ts'
 
 export const contactWords = (id: string): string => wordIn(wordsOf('materials').contacts, id)
 
@@ -15,7 +15,7 @@ const names: Partial<Readonly<Record<FactGroup, (fact: Fact) => string>>> = {
   quantity: ({ id, role }) => (role && zoneWords(id) === id ? wordsOf('materials').roles[role].label : zoneWords(id)),
   hole: ({ id }) => {
     const { spoilBank, spoilLoose, empty } = wordsOf('app').answers
-    return rowOf({ 'spoil-bank': spoilBank, 'spoil-loose': spoilLoose, void: empty }, id) ?? headlineWords(id).label
+    return rowIn({ 'spoil-bank': spoilBank, 'spoil-loose': spoilLoose, void: empty }, id) ?? headlineWords(id).label
   },
   depth: sideName,
   exposure: sideName,
@@ -37,21 +37,21 @@ export function valueWords(value: FactValue, { say, bare }: Pick<Units, 'say' | 
 /** Shares below this are rounding. */
 const nothing = 1e-9
 /** A number with its sign, whatever its size: "−2 in", "+12%". */
-const signed = (value: FactValue, say: Say): string =>
+const signed = (value: FactValue, say: SayNumber): string =>
   value.as === 'number' ? `${value.value < 0 ? '\u2212' : '+'}${say(Math.abs(value.value), value.quantity)}` : ''
 /** The same; a dash where the two sides are no numbers or are alike. */
-const changeWords = (value: FactValue | null | undefined, say: Say): string =>
+const changeWords = (value: FactValue | null | undefined, say: SayNumber): string =>
   value && Math.abs(numberOf(value) ?? 0) >= nothing ? signed(value, say) : '\u2013'
 
 /** How a fact stands, in a word or a few. */
 export function verdictWords({ group, verdict, reason }: Pick<Fact, 'group' | 'verdict' | 'reason'>): string {
   if (verdict === null) return ''
   const drawing = group === 'drawing' ? wordsOf('drawing').overall : group === 'drawing-item' ? wordsOf('drawing').verdicts : {}
-  const condition = rowOf<Readonly<{ met: string; unmet: string }>>(wordsOf('app').conditions, reason ?? '')
+  const condition = rowIn<Readonly<{ met: string; unmet: string }>>(wordsOf('app').conditions, reason ?? '')
   if (condition && verdict === 'condition met') return condition.met
   if (condition && verdict === 'condition not met') return condition.unmet
   const { verdicts } = wordsOf('app')
-  return rowOf(drawing, verdict) ?? rowOf(verdicts, verdict) ?? wordIn(verdicts, markOf(verdict) ?? '')
+  return rowIn(drawing, verdict) ?? rowIn(verdicts, verdict) ?? wordIn(verdicts, markOf(verdict) ?? '')
 }
 
 /** Why a fact stands as it does, in a sentence or two; '' where nothing is said of it. */
@@ -90,7 +90,7 @@ export function said(fact: Fact, units: Units): SaidFact {
 }
 
 /** What a difference does, and by how much. */
-export const effectWords = ({ id, value }: Figure, say: Say): readonly [what: string, change: string] => [
+export const effectWords = ({ id, value }: FactFigure, say: SayNumber): readonly [what: string, change: string] => [
   wordIn(wordsOf('drawing').consequences, id),
   signed(value, say),
 ]

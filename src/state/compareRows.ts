@@ -2,7 +2,7 @@ import { claimsAbout } from '../core/derive/evidence.ts'
 import { deriveCost } from '../core/derive/life/deriveCost.ts'
 import { drawingOf } from '../core/derive/report/drawingFacts.ts'
 import { factsOf } from '../core/derive/report/report.ts'
-import { chainGroups, type Fact, type Figure } from '../core/model/fact.ts'
+import { chainGroups, type Fact, type FactFigure } from '../core/model/fact.ts'
 import type { CostResult } from '../core/model/timeResult.ts'
 import type { PierResult } from '../core/model/result.ts'
 import type { Role } from '../core/model/solid.ts'
@@ -60,11 +60,11 @@ export const pullLinks = (result: PierResult): readonly Fact[] =>
   factsOf(factsAbout(result), ...chainGroups).filter(({ link }) => link?.place !== 'bound')
 
 /** What touches the wood below grade and over what area, most first. */
-export const touchesOf = (result: PierResult): readonly Figure[] =>
+export const touchesOf = (result: PierResult): readonly FactFigure[] =>
   factsOf(factsAbout(result), 'exposure-area')
     .flatMap(({ figures }) => figures)
     .sort((a, b) => areaOf(b) - areaOf(a))
-const areaOf = ({ value }: Figure): number => (value.as === 'number' ? value.value : 0)
+const areaOf = ({ value }: FactFigure): number => (value.as === 'number' ? value.value : 0)
 
 const loose: ReadonlySet<Role | undefined> = new Set(['dry-mix', 'flowable-fill', 'granular', 'backfill'])
 /** Weight of what is placed round the post but may not be counted [N]. */

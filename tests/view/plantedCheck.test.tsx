@@ -9,16 +9,16 @@ import { derived, shownResult } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
 import { AnswersPanel } from '../../src/view/panels/answers/AnswersPanel.tsx'
 import { cells } from '../../src/view/compare/cells.tsx'
-import { LoadPath, OtherChecks } from '../../src/view/sheet/factBlocks.tsx'
+import { PathBlock, ChecksBlock } from '../../src/view/sheet/factBlocks.tsx'
 import { draw } from './page.ts'
 
 /** A check that no line of the page knows. */
-const planted = (id: Check['id'], group: Check['group'], like: Check | undefined): Check => {
+const planted = (id: string, group: Check['group'], like: Check | undefined): Check => {
   if (!like) throw new Error('no check to plant another one like it')
-  return { ...like, id, group }
+  return { ...like, id: id as Check['id'], group }
 }
-const link = String('a-new-link') as Check['id']
-const detail = String('a-new-detail') as Check['id']
+const link = 'a-new-link'
+const detail = 'a-new-detail'
 
 const document_ = { ...defaultDocument, spec: structuredClone(defaultDocument.spec) }
 const result = derived(document_.spec)
@@ -59,8 +59,8 @@ describe('[C19] a check that is added to the core is told everywhere, and no vie
   it('on paper', async () => {
     page = await draw(
       <>
-        <LoadPath result={result} />
-        <OtherChecks result={result} />
+        <PathBlock result={result} />
+        <ChecksBlock result={result} />
       </>,
     )
     for (const id of [link, detail]) expect(document.body.textContent).toContain(id)

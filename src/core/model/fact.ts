@@ -45,7 +45,7 @@ export type Verdict =
 export type VerdictMark = 'meets' | 'short' | 'counted' | 'unverified' | 'unneeded' | 'judgement' | 'bound'
 
 /** One further figure of a fact: a weight beside a volume, a length of what touches the wood, what a difference does. A key of words. */
-export type Figure = Readonly<{ id: string; value: FactValue }>
+export type FactFigure = Readonly<{ id: string; value: FactValue }>
 
 /** One thing that is said of a pier, whoever prints it: panel, comparison, paper, file or voice. Ids are keys of words, one to a group. */
 export type Fact = Readonly<{
@@ -71,7 +71,7 @@ export type Fact = Readonly<{
   drawn: readonly string[]
   /** Ids of the facts that it comes from: the link that governs, or those that are not counted. */
   restsOn: readonly string[]
-  figures: readonly Figure[]
+  figures: readonly FactFigure[]
   /** Its work: steps, then the number that is its value and the one that is its limit, where they have any. */
   work: Readonly<{ steps: readonly Worked[]; value: Worked | null; limit: Worked | null }>
   /** Of a link: must the pull pass it, is it a way to count the ground that is not in use, or a bound shown for scale? */

@@ -1,21 +1,21 @@
 import { type FormatOptions, formatQuantity, formatText, power } from './format.ts'
 import type { QuantityKind, UnitSystem } from './quantity.ts'
 
-export type Say = (value: number, quantity: QuantityKind, options?: FormatOptions) => string
+export type SayNumber = (value: number, quantity: QuantityKind, options?: FormatOptions) => string
 
 /** How numbers are written for one reader. */
 export type Units = Readonly<{
   system: UnitSystem
   /** Number and unit. */
-  say: Say
+  say: SayNumber
   /** The number alone: the first of a range. */
-  bare: Say
+  bare: SayNumber
   /** A number of a calculation: factors as a plain number, not as a share of a hundred. */
-  figure: Say
+  figure: SayNumber
 }>
 
 export const unitsFor = (system: UnitSystem): Units => {
-  const say: Say = (value, quantity, options) => formatText(value, quantity, system, options)
+  const say: SayNumber = (value, quantity, options) => formatText(value, quantity, system, options)
   return {
     system,
     say,

@@ -6,7 +6,7 @@ import type { Exposure, Order, PierResult, QuantityLine } from '../../core/model
 import type { PierDocument } from '../../core/model/spec.ts'
 import type { Check } from '../../core/model/worked.ts'
 import type { Zone } from '../../core/model/zone.ts'
-import { answerWords, reasonWords } from '../../facts/answerWords.ts'
+import { answerWords } from '../../facts/answerWords.ts'
 import { wordsOf } from '../../words/index.ts'
 import { calloutJson } from './calloutJson.ts'
 import { demandJson } from './demandJson.ts'

@@ -12,8 +12,8 @@ import { pierTitle } from './pierName.ts'
 import { settingWords } from './settingWords.ts'
 
 /** A column of the table: a pier, and its place among all that are compared. */
-export type Shown = Readonly<{ compared: ComparedPier; place: number }>
-type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[]; rows: readonly CompareRow[] }>
+export type ShownPier = Readonly<{ compared: ComparedPier; place: number }>
+type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly ShownPier[]; rows: readonly CompareRow[] }>
 
 const resultOf = ({ pier }: ComparedPier): PierResult | null => pier?.result ?? null
 

@@ -8,7 +8,7 @@ import '../styles/compare.css'
 import { ChoosePanel } from './ChoosePanel.tsx'
 import { CompareHead } from './CompareHead.tsx'
 import { ComparePictures } from './ComparePictures.tsx'
-import { CompareTable, type Shown } from './CompareTable.tsx'
+import { CompareTable, type ShownPier } from './CompareTable.tsx'
 import { isProjected, Projected } from './Projected.tsx'
 import { pierTitle } from './pierName.ts'
 import { Plates } from './Plates.tsx'
@@ -44,7 +44,7 @@ const ComparedPrint = lazyPage(
 const phone = '(max-width: 719px)'
 
 /** One pier at a time on a narrow screen: which one. */
-const Switcher = ({ all, at }: Readonly<{ all: readonly Shown[]; at: number }>) => (
+const Switcher = ({ all, at }: Readonly<{ all: readonly ShownPier[]; at: number }>) => (
   <nav className='cmp-switcher' aria-label={wordsOf('compare').column.which}>
     {all.map(({ compared, place }) => (
       <button key={compared.pick} type='button' aria-pressed={place === at} onClick={() => showColumn(compareStore, place)}>
@@ -99,7 +99,7 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
   useCompareKeys(keys)
   const files = useBroughtFiles()
 
-  const everyone: readonly Shown[] = useMemo(() => piers.map((compared, place) => ({ compared, place })), [piers])
+  const everyone: readonly ShownPier[] = useMemo(() => piers.map((compared, place) => ({ compared, place })), [piers])
   const at = Math.min(column, piers.length - 1)
   const shown = useMemo(() => (isPhone ? everyone.filter(({ place }) => place === at) : everyone), [everyone, isPhone, at])
   const isOneSite = piers.every(({ pick }) => !pick.startsWith('brought:'))

@@ -5,7 +5,7 @@ import type { ComparedPier } from '../../state/compareSet.ts'
 import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
-import type { Shown } from './CompareTable.tsx'
+import type { ShownPier } from './CompareTable.tsx'
 import { pierName } from './pierName.ts'
 
 const own = () => seenDocument(pierStore.getState())
@@ -32,7 +32,7 @@ function changesOf(compared: ComparedPier, all: readonly ComparedPier[]): string
 }
 
 /** A name plate over each pier, with what moves it or takes it away. */
-export const Plates = ({ all, shown }: Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[] }>) => {
+export const Plates = ({ all, shown }: Readonly<{ all: readonly ComparedPier[]; shown: readonly ShownPier[] }>) => {
   const words = wordsOf('compare')
   return (
     <>

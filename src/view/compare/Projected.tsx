@@ -9,7 +9,7 @@ import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { MarkedWord } from '../kit/Mark.tsx'
-import type { Shown } from './CompareTable.tsx'
+import type { ShownPier } from './CompareTable.tsx'
 import { End } from './Ends.tsx'
 import { pierName } from './pierName.ts'
 
@@ -38,7 +38,7 @@ const Short = ({ row, result }: Readonly<{ row: CompareRow; result: PierResult |
   return whole ? verdictWords(whole) : words.table.noDrawing
 }
 
-type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly Shown[]; rows: readonly CompareRow[]; at: number }>
+type Props = Readonly<{ all: readonly ComparedPier[]; shown: readonly ShownPier[]; rows: readonly CompareRow[]; at: number }>
 
 /** Under each pier its name and one answer, and at the foot what is being asked: five labels, no more. */
 export const Projected = ({ all, shown, rows, at }: Props) => {

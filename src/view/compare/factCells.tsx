@@ -54,7 +54,7 @@ const Unverified = ({ result, as }: CellProps) => (
   </>
 )
 
-export const HoldsDown = (props: CellProps) => {
+const HoldsDown = (props: CellProps) => {
   const units = useUnits()
   const { value, limit, restsOn } = headlineOf(props.result, 'uplift')
   if (value === null) return <Unverified {...props} />
@@ -72,7 +72,7 @@ export const HoldsDown = (props: CellProps) => {
   )
 }
 
-export const LoadUsed = (props: CellProps) => {
+const LoadUsed = (props: CellProps) => {
   const units = useUnits()
   const uplift = headlineOf(props.result, 'uplift')
   if (uplift.ratio === null) return <Unverified {...props} />
@@ -85,7 +85,7 @@ export const LoadUsed = (props: CellProps) => {
   )
 }
 
-export const Hole = (props: CellProps) => {
+const Hole = (props: CellProps) => {
   const { say, bare } = useUnits()
   const loose = factsOf(factsAbout(props.result), 'hole').find(({ id }) => id === 'spoil-loose')?.value
   return (
@@ -95,7 +95,7 @@ export const Hole = (props: CellProps) => {
   )
 }
 
-export const Mix = (props: CellProps) => {
+const Mix = (props: CellProps) => {
   const units = useUnits()
   const bought = factsOf(factsAbout(props.result), 'quantity').filter(({ orders }) => orders && orders.length > 0)
   return (
@@ -111,7 +111,7 @@ export const Mix = (props: CellProps) => {
   )
 }
 
-export const Weight = (props: CellProps) => {
+const Weight = (props: CellProps) => {
   const { say } = useUnits()
   const left = uncountedWeight(props.result)
   return (
@@ -122,21 +122,21 @@ export const Weight = (props: CellProps) => {
   )
 }
 
-export const Wood = (props: CellProps) => (
+const Wood = (props: CellProps) => (
   <Headline {...props} id='wood-below-grade'>
     <Small>{mostWoodWords(factsOf(factsAbout(props.result), 'exposure'))}</Small>
   </Headline>
 )
 
 /** Every link of the pull, counted or not, whatever it is held against elsewhere. */
-export const Links = ({ result, as = 'cell' }: CellProps) => {
+const Links = ({ result, as = 'cell' }: CellProps) => {
   const units = useUnits()
   const links = pullLinks(result).map((link): Fact => ({ ...link, verdict: countingVerdict(link.counted ?? 'not counted') }))
   return <FactList as={as} of={links.map((link) => ({ id: link.id, ...said(link, units), more: <SourceList ids={link.sources} /> }))} />
 }
 
 /** The pier against its drawing: the whole, then the items that were held against it. */
-export const Drawing = ({ result, as = 'cell' }: CellProps) => {
+const Drawing = ({ result, as = 'cell' }: CellProps) => {
   const units = useUnits()
   const facts = factsAbout(result)
   const whole = drawingOf(facts)
@@ -155,7 +155,7 @@ export const Drawing = ({ result, as = 'cell' }: CellProps) => {
   )
 }
 
-export const Touching = ({ result }: CellProps) => {
+const Touching = ({ result }: CellProps) => {
   const units = useUnits()
   const touches = touchesOf(result)
   if (touches.length === 0) return <p>{wordsOf('compare').table.noWood}</p>
@@ -169,3 +169,16 @@ export const Touching = ({ result }: CellProps) => {
     </ul>
   )
 }
+
+/** What stands in the rows that facts of the pier answer. */
+export const factCells = {
+  'holds-down': HoldsDown,
+  'load-used': LoadUsed,
+  links: Links,
+  drawing: Drawing,
+  hole: Hole,
+  mix: Mix,
+  weight: Weight,
+  wood: Wood,
+  touching: Touching,
+} as const

@@ -1,7 +1,7 @@
 import type { PierSpec } from '../../core/model/spec.ts'
 import { type InputCell, isPart } from '../../state/compareInputs.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
-import type { Say } from '../../core/units/reader.ts'
+import type { SayNumber } from '../../core/units/reader.ts'
 
 const named: Readonly<Record<string, (id: string) => string | undefined>> = {
   'fill.kind': (id) => wordsOf('fills')[id as PierSpec['fill']['kind']]?.label,
@@ -9,7 +9,7 @@ const named: Readonly<Record<string, (id: string) => string | undefined>> = {
 }
 
 /** The value of an input as a reader says it. */
-export function settingWords(path: string, { field, value }: InputCell, say: Say): string {
+export function settingWords(path: string, { field, value }: InputCell, say: SayNumber): string {
   const words = wordsOf('compare')
   if (field === null) return isPart(path) ? words.table.absent : words.table.hasNone
   if (field.type === 'part') return value === true ? words.table.present : words.table.absent

@@ -21,7 +21,7 @@ export const FactTable = ({ className, heads, children }: TableProps) => (
 )
 
 /** What the lines below it have in common. */
-export const FactGroup = ({ className, span, children }: Readonly<{ className: string; span: number; children: ReactNode }>) => (
+export const GroupLine = ({ className, span, children }: Readonly<{ className: string; span: number; children: ReactNode }>) => (
   <tbody className={className}>
     <tr>
       <th colSpan={span} scope='colgroup'>

@@ -7,13 +7,13 @@ import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
 import { pierName } from '../compare/pierName.ts'
 import { settingWords } from '../compare/settingWords.ts'
-import type { Say } from '../../core/units/reader.ts'
+import type { SayNumber } from '../../core/units/reader.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { StandingMark } from '../kit/Mark.tsx'
 import { fieldLabel, issueText } from '../panels/issueText.ts'
 import { cells, isPractice } from '../compare/cells.tsx'
 import { CodeWords, OneCode } from './Code.tsx'
-import { Drawn } from './Drawn.tsx'
+import { SvgDrawing } from './SvgDrawing.tsx'
 import { shortened } from './shortened.ts'
 
 type Piers = readonly ComparedPier[]
@@ -69,7 +69,7 @@ const sectionsRow = (piers: Piers, { sections }: ComparedFigures, scale: string,
           <td key={compared.pick}>
             {svg ? (
               <figure>
-                <Drawn svg={svg} />
+                <SvgDrawing svg={svg} />
               </figure>
             ) : (
               <p>{compared.issues.map((issue) => issueText(issue, system)).join(' ')}</p>
@@ -99,8 +99,8 @@ const keyRow = (piers: Piers, { legend, bar }: ComparedFigures): ReactNode => (
   <tr key='key'>
     <td colSpan={piers.length + 1}>
       <div className='paper-key'>
-        <Drawn svg={legend} />
-        <Drawn svg={bar} />
+        <SvgDrawing svg={legend} />
+        <SvgDrawing svg={bar} />
       </div>
     </td>
   </tr>
@@ -175,7 +175,7 @@ const isMissingOnly = ({ cells: found }: InputRow): boolean => {
 }
 
 /** What is set differently, from the first pier on; what is not as in the first stands out in weight. */
-const inputRow = (row: InputRow, piers: Piers, say: Say): ReactNode => {
+const inputRow = (row: InputRow, piers: Piers, say: SayNumber): ReactNode => {
   const built = piers.filter(({ pier }) => pier !== null)
   return (
     <tr key={row.path}>

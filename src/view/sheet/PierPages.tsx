@@ -3,9 +3,9 @@ import type { PierResult } from '../../core/model/result.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
 import { wordsOf } from '../../words/index.ts'
 import { Block, Cautions, Issues, OnTheDay, Questions } from './blocks.tsx'
-import { AgainstDrawing, LoadPath, MainNumbers, OtherChecks, Quantities, Wood } from './factBlocks.tsx'
+import { DrawingBlock, PathBlock, NumbersBlock, ChecksBlock, OrderBlock, WoodBlock } from './factBlocks.tsx'
 import { CodeWords, OneCode } from './Code.tsx'
-import { Drawn } from './Drawn.tsx'
+import { SvgDrawing } from './SvgDrawing.tsx'
 import { gap, heightsOf, largestThatFits, letterSizes, room } from './letterSize.ts'
 import { packed } from './packed.ts'
 import { Paper, type PaperFacts, PaperTitle } from './Paper.tsx'
@@ -23,15 +23,15 @@ type Props = Readonly<{
 
 /** The parts under and after the drawing, in the order in which they are read. */
 const partsOf = ({ result }: Props): readonly ReactNode[] => [
-  <MainNumbers key='numbers' result={result} />,
+  <NumbersBlock key='numbers' result={result} />,
   <Cautions key='cautions' />,
-  <Quantities key='order' result={result} />,
+  <OrderBlock key='order' result={result} />,
   <Questions key='ask' results={[result]} />,
-  <LoadPath key='path' result={result} />,
-  <Wood key='wood' result={result} />,
+  <PathBlock key='path' result={result} />,
+  <WoodBlock key='wood' result={result} />,
   ...(result.issues.length > 0 ? [<Issues key='issues' result={result} />] : []),
-  <AgainstDrawing key='drawing' result={result} />,
-  <OtherChecks key='checks' result={result} />,
+  <DrawingBlock key='drawing' result={result} />,
+  <ChecksBlock key='checks' result={result} />,
   <OnTheDay key='day' result={result} />,
 ]
 
@@ -41,7 +41,7 @@ const Top = ({ document, facts, figures, picture }: Props) => {
   return (
     <div className='paper-top'>
       <div className='paper-section'>
-        <Drawn svg={figures.section} />
+        <SvgDrawing svg={figures.section} />
         <div className='paper-aside'>
           {picture && (
             <figure className='paper-picture'>
@@ -57,7 +57,7 @@ const Top = ({ document, facts, figures, picture }: Props) => {
           </Block>
         </div>
       </div>
-      <Drawn svg={figures.legend} />
+      <SvgDrawing svg={figures.legend} />
       <p className='paper-quiet'>
         <b>{wordsOf('takeAlong').sheet.notes}:</b> {figures.notes.join(' ')}
       </p>

@@ -1,6 +1,6 @@
 import { drawingOf } from '../../core/derive/report/drawingFacts.ts'
 import type { ReactNode } from 'react'
-import { chainOf, isNeeded, linksOf } from '../../core/derive/report/chain.ts'
+import { pullPath, isNeeded, linksOf } from '../../core/derive/report/pullPath.ts'
 import { factsOf, sayTheSame } from '../../core/derive/report/report.ts'
 import { markOf } from '../../core/derive/report/verdict.ts'
 import { type Fact, otherGroups } from '../../core/model/fact.ts'
@@ -10,7 +10,7 @@ import { aboveWords, depthPairs, effectWords, isTold, nameOf, said, touchingWord
 import { factsAbout } from '../../state/facts.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
-import { FactGroup, FactLine, FactTable } from '../kit/FactTable.tsx'
+import { GroupLine, FactLine, FactTable } from '../kit/FactTable.tsx'
 import { Mark, MarkedWord, StandingMark } from '../kit/Mark.tsx'
 import { Block, type BlockProps } from './blocks.tsx'
 import { shortened } from './shortened.ts'
@@ -40,7 +40,7 @@ const marked = (fact: Fact): ReactNode => {
 }
 
 /** The answers that stand first on the screen. */
-export const MainNumbers = ({ result }: BlockProps) => {
+export const NumbersBlock = ({ result }: BlockProps) => {
   const units = useUnits()
   const facts = factsAbout(result)
   const words = wordsOf('sheet')
@@ -70,9 +70,9 @@ export const MainNumbers = ({ result }: BlockProps) => {
 }
 
 /** Every link of the load path: what it may hold, or why that can't be verified, the load and their ratio. */
-export const LoadPath = ({ result }: BlockProps) => {
+export const PathBlock = ({ result }: BlockProps) => {
   const units = useUnits()
-  const chain = chainOf(factsAbout(result))
+  const chain = pullPath(factsAbout(result))
   const words = wordsOf('sheet').loadPath
   const { groups, governs } = wordsOf('app').answers
   const cells = (fact: Fact): readonly string[] => {
@@ -85,9 +85,9 @@ export const LoadPath = ({ result }: BlockProps) => {
     <Block title={words.title}>
       <FactTable className='paper-figures' heads={[words.link, words.holds, words.load, words.ratio]}>
         {chain.groups.map(({ group, links }) => [
-          <FactGroup key={group} className='paper-group' span={4}>
+          <GroupLine key={group} className='paper-group' span={4}>
             {groups[group]}
-          </FactGroup>,
+          </GroupLine>,
           ...links.map((link) => {
             const tag = tags[link.link?.place ?? 'needed']
             const name = (
@@ -114,7 +114,7 @@ export const LoadPath = ({ result }: BlockProps) => {
 }
 
 /** What touches the wood, a side a line; on level ground the sides are alike, and are told once. */
-export const Wood = ({ result }: BlockProps) => {
+export const WoodBlock = ({ result }: BlockProps) => {
   const units = useUnits()
   const facts = factsAbout(result)
   const words = wordsOf('sheet').wood
@@ -142,7 +142,7 @@ export const Wood = ({ result }: BlockProps) => {
   )
 }
 
-export const Quantities = ({ result }: BlockProps) => {
+export const OrderBlock = ({ result }: BlockProps) => {
   const units = useUnits()
   const facts = factsAbout(result)
   const { piers } = result.spec
@@ -186,7 +186,7 @@ const order = ['falls short', "can't be verified", 'meets', 'not needed'] as con
 const mostNotes = 300
 
 /** The pier held against its drawing: items under their verdict, each verdict as a shape and a word, and what would show them said once. */
-export const AgainstDrawing = ({ result }: BlockProps) => {
+export const DrawingBlock = ({ result }: BlockProps) => {
   const units = useUnits()
   const facts = factsAbout(result)
   const words = wordsOf('sheet')
@@ -220,9 +220,9 @@ export const AgainstDrawing = ({ result }: BlockProps) => {
           const name = markOf(verdict)
           if (items.length === 0) return null
           return [
-            <FactGroup key={verdict} className='paper-group' span={4}>
+            <GroupLine key={verdict} className='paper-group' span={4}>
               {name && <Mark name={name} />} {d.verdicts[verdict]}
-            </FactGroup>,
+            </GroupLine>,
             ...items.map((item) => {
               const told = said(item, units)
               return (
@@ -259,7 +259,7 @@ export const AgainstDrawing = ({ result }: BlockProps) => {
 }
 
 /** What is not about uplift: what is asked, what is there, and how it stands, in shape and word. */
-export const OtherChecks = ({ result }: BlockProps) => {
+export const ChecksBlock = ({ result }: BlockProps) => {
   const units = useUnits()
   const facts = factsAbout(result)
   const words = wordsOf('app').answers

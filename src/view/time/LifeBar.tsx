@@ -22,7 +22,7 @@ export const LifeBar = ({ life: { estimated, ruleOfThumb }, at }: Readonly<{ lif
       <text x={x(thumb)} y='47' textAnchor='middle'>
         {words.thumbShort}
       </text>
-      <line className='time-needle' x1={x(at)} x2={x(at)} y1='4' y2='36' />
+      <line className='band-needle' x1={x(at)} x2={x(at)} y1='4' y2='36' />
     </svg>
   )
 }

@@ -7,7 +7,7 @@ import { worseChecks } from '../../state/worseChecks.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
-import type { Say } from '../../core/units/reader.ts'
+import type { SayNumber } from '../../core/units/reader.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 
 type Change = Readonly<{ label: string; right: string; wrong: string }>
@@ -15,9 +15,9 @@ type Change = Readonly<{ label: string; right: string; wrong: string }>
 const nameOf = (id: string): string => (wordsOf('headlines') as Readonly<Record<string, { label: string }>>)[id]?.label ?? id
 
 /** What is missed that would not be, then the main numbers that are other than they would be, as they are read. */
-function changesOf(meant: PierResult, built: PierResult, say: Say): readonly Change[] {
+function changesOf(meant: PierResult, built: PierResult, say: SayNumber): readonly Change[] {
   const words = wordsOf('time').build
-  const read = (value: number | null | undefined, quantity: Parameters<Say>[1]): string =>
+  const read = (value: number | null | undefined, quantity: Parameters<SayNumber>[1]): string =>
     value == null ? words.none : say(value, quantity)
   const rows = [
     {

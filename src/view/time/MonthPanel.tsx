@@ -3,7 +3,8 @@ import { mixOf } from '../../state/timeDerived.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useResult } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
-import { BandChart } from './BandChart.tsx'
+import { BandChart } from '../kit/BandChart.tsx'
+import { listenToPlayer } from './player.ts'
 import { daysOf, percents } from './timeFigures.ts'
 import { WeatherFlags } from './WeatherFlags.tsx'
 
@@ -33,18 +34,16 @@ const Mixed = ({ mix, day }: Readonly<{ mix: MixedConcrete; day: number }>) => {
   const reached = low === high ? String(low) : `${low} to ${high}`
   return (
     <div className='time-two'>
-      <figure>
-        <figcaption>{words.axis}</figcaption>
-        <BandChart
-          name={words.curve}
-          points={points}
-          last={28}
-          every={7}
-          unit={words.days}
-          at={day}
-          mark={{ share: mix.share, from: loadDay && daysOf(loadDay.low), to: loadDay && daysOf(loadDay.high) }}
-        />
-      </figure>
+      <BandChart
+        name={words.curve}
+        caption={words.axis}
+        points={points}
+        last={28}
+        every={7}
+        unit={words.days}
+        moment={{ at: day, listen: listenToPlayer }}
+        mark={{ share: mix.share, from: loadDay && daysOf(loadDay.low), to: loadDay && daysOf(loadDay.high) }}
+      />
       <div className='time-say'>
         <p className='time-lead'>{loadDay ? words.reached(share, reached) : words.notReached(share)}</p>
         <p>

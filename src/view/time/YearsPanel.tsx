@@ -4,7 +4,8 @@ import type { Seconds } from '../../core/units/quantity.ts'
 import { lifeOf } from '../../state/timeDerived.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useResult } from '../hooks/usePier.ts'
-import { BandChart } from './BandChart.tsx'
+import { BandChart } from '../kit/BandChart.tsx'
+import { listenToPlayer } from './player.ts'
 import { LifeBar } from './LifeBar.tsx'
 import { evidenceText, inspectionText, lackText } from './lifeTexts.ts'
 import { yearsText } from './timeFigures.ts'
@@ -19,17 +20,14 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
         <p className='time-lead'>{life.estimated ? `${words.life}: ${rangeText(life.estimated)}` : words.noRange}</p>
         {life.estimated && <LifeBar life={life} at={year} />}
         {life.sound && (
-          <figure>
-            <figcaption>{words.curve}</figcaption>
-            <BandChart
-              name={words.curve}
-              points={life.sound.map(({ year: at, share }) => ({ at, ...share }))}
-              last={60}
-              every={10}
-              unit={words.unit}
-              at={year}
-            />
-          </figure>
+          <BandChart
+            name={words.curve}
+            points={life.sound.map(({ year: at, share }) => ({ at, ...share }))}
+            last={60}
+            every={10}
+            unit={words.unit}
+            moment={{ at: year, listen: listenToPlayer }}
+          />
         )}
         {life.sound && <p className='time-small'>{words.illustration}</p>}
         <p className='time-small'>

@@ -114,6 +114,8 @@ export class Player {
 
 /** The one player of the running page. */
 export const player = new Player(pierStore)
+/** Tells of every place that is played; gives back how to be told no more. */
+export const listenToPlayer = (told: (place: number) => void): (() => void) => player.listen(told)
 
 offerTime(() => {
   const { time, playing } = pierStore.getState().view

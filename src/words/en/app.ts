@@ -118,6 +118,7 @@ export const app = {
     whyCounted: 'Why:',
     sources: 'Sources',
     inputs: 'What went in',
+    numbers: (count: string): string => `Numbers behind this (${count})`,
     part: 'Part',
     volume: 'Volume',
     weight: 'Weight',

@@ -58,7 +58,6 @@ export const moisture = {
   sides: { uphill: 'Uphill', axis: 'Middle', downhill: 'Downhill' },
   inGround: (ground: string, why: string): string => `In ${ground}: ${why}.`,
   withAir: (wetness: string, air: string): string => `${wetness}, ${air}`,
-  numbers: (count: string): string => `Numbers behind this (${count})`,
   shares: 'Buried wood by class',
   together: (length: string): string =>
     `Longest stretch with water and air together: ${length}. That is not rot. It is where rot could start.`,

@@ -1,6 +1,5 @@
 /** Words of the sections of mix, years and cost once they are open. */
 export const years = {
-  numbers: (count: string): string => `Numbers behind this (${count})`,
   /** Shown of a range whose ends read alike as well. */
   range: (low: string, high: string): string => (low === high ? low : `${low} to ${high}`),
   mix: {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
-import { chainOf, isNeeded } from '../../../src/core/derive/report/chain.ts'
+import { pullPath, isNeeded } from '../../../src/core/derive/report/pullPath.ts'
 import { factsOf, report, sayTheSame } from '../../../src/core/derive/report/report.ts'
 import { markOf } from '../../../src/core/derive/report/verdict.ts'
 import { chainGroups, type Fact, otherGroups } from '../../../src/core/model/fact.ts'
@@ -64,7 +64,7 @@ describe('[C20] a verdict says no more than the check does', () => {
     expect(links.some(({ link }) => link?.place === 'spare')).toBe(true)
     for (const { link, verdict } of links) expect(verdict === 'falls short', `${link?.place}`).toBe(link?.place === 'needed')
     expect(factOf(pulled, 'uplift').verdict).toBe('falls short')
-    for (const { links: own } of chainOf(report(pulled)).groups)
+    for (const { links: own } of pullPath(report(pulled)).groups)
       expect(own.map(isNeeded)).toEqual(own.map(isNeeded).sort((a, b) => Number(b) - Number(a)))
   })
 })

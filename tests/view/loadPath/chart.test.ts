@@ -7,7 +7,7 @@ import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setChoice, setField, setPart } from '../../../src/core/spec/edit.ts'
 import { setJudgement } from '../../../src/core/spec/judgement.ts'
 import { fromSI, toSI } from '../../../src/core/units/factors.ts'
-import { chainOf, holdsOf, isNeeded, linksOf } from '../../../src/core/derive/report/chain.ts'
+import { pullPath, holdsOf, isNeeded, linksOf } from '../../../src/core/derive/report/pullPath.ts'
 import { report } from '../../../src/core/derive/report/report.ts'
 import { chartScale, isBroken, shareOf } from '../../../src/view/panels/loadPath/chartScale.ts'
 import { linkOfPart } from '../../../src/view/panels/loadPath/linkOfPart.ts'
@@ -20,7 +20,7 @@ const edited = (...edits: readonly Edit[]): PierDocument =>
     if (!next.ok) throw new Error(JSON.stringify(next.issues))
     return next.value
   }, defaultDocument)
-const chainIn = (document: PierDocument) => chainOf(report(derivePier(document.spec)))
+const chainIn = (document: PierDocument) => pullPath(report(derivePier(document.spec)))
 const view = (...edits: readonly Edit[]) => chainIn(edited(...edits))
 const placesOf = (links: readonly Fact[]) => links.map(({ link }) => link?.place ?? 'nowhere')
 const bell: Edit = (d) => setPart(d, 'hole.bell', true)

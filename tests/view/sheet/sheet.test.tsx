@@ -9,7 +9,7 @@ import { linkTo } from '../../../src/state/storage/address.ts'
 import { derived } from '../../../src/state/derived.ts'
 import { sheet } from '../../../src/words/en/sheet.ts'
 import { OnTheDay, Questions } from '../../../src/view/sheet/blocks.tsx'
-import { AgainstDrawing, LoadPath, MainNumbers, OtherChecks, Quantities, Wood } from '../../../src/view/sheet/factBlocks.tsx'
+import { DrawingBlock, PathBlock, NumbersBlock, ChecksBlock, OrderBlock, WoodBlock } from '../../../src/view/sheet/factBlocks.tsx'
 import { isLocal, qrPath } from '../../../src/view/sheet/qr.ts'
 import { fewestQuestions, questionsFor } from '../../../src/view/sheet/questions.ts'
 import { Sources } from '../../../src/view/sheet/sourcesBlock.tsx'
@@ -32,12 +32,12 @@ describe.each(fillKinds.map(({ id }) => id))('the sheet of %s', (kind) => {
     const result = derived(pierOf(kind).spec)
     view = await draw(
       <>
-        <MainNumbers result={result} />
-        <LoadPath result={result} />
-        <AgainstDrawing result={result} />
-        <Quantities result={result} />
-        <Wood result={result} />
-        <OtherChecks result={result} />
+        <NumbersBlock result={result} />
+        <PathBlock result={result} />
+        <DrawingBlock result={result} />
+        <OrderBlock result={result} />
+        <WoodBlock result={result} />
+        <ChecksBlock result={result} />
         <OnTheDay result={result} />
         <Questions results={[result]} />
         <Sources results={[result]} />

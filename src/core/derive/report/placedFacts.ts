@@ -1,4 +1,4 @@
-import type { Fact, Figure } from '../../model/fact.ts'
+import type { Fact, FactFigure } from '../../model/fact.ts'
 import type { Contact } from '../../model/kind.ts'
 import type { PierResult } from '../../model/result.ts'
 import { fact, figure, figureOf } from './fact.ts'
@@ -65,7 +65,7 @@ const contacts: readonly Contact[] = ['air', 'native-soil', 'backfill', 'granula
 /** Less than this touches nothing: [m], [m2]. */
 const leastContact = { length: 1e-6, area: 1e-9 } as const
 
-const touching = (by: Readonly<Partial<Record<Contact, number>>>, quantity: 'length' | 'area'): Figure[] =>
+const touching = (by: Readonly<Partial<Record<Contact, number>>>, quantity: 'length' | 'area'): FactFigure[] =>
   contacts.flatMap((id) => ((by[id] ?? 0) > leastContact[quantity] ? [{ id, value: figure(by[id] ?? 0, quantity) }] : []))
 
 /** What of a line of wood stands in concrete above grade. */

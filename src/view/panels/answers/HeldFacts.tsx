@@ -1,13 +1,13 @@
 import { Fragment, type ReactNode, Suspense, useId, useState } from 'react'
 import type { Fact, FactGroup } from '../../../core/model/fact.ts'
 import { factsOf } from '../../../core/derive/report/report.ts'
-import { rowOf } from '../../../facts/firstWords.ts'
+import { rowIn } from '../../../facts/firstWords.ts'
 import { type SaidFact, said } from '../../../facts/said.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useFacts } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { FactGroup as Group, FactLine, FactTable } from '../../kit/FactTable.tsx'
+import { FactLine, FactTable, GroupLine } from '../../kit/FactTable.tsx'
 import { Mark, EstimateMark } from '../../kit/Mark.tsx'
 import { lazyPage } from '../../lazyPage.tsx'
 import './heldFacts.css'
@@ -82,14 +82,14 @@ export const CheckTable = ({ groups }: Readonly<{ groups: readonly FactGroup[] }
     <FactTable className='facts checks' heads={[words.check, words.asked, words.there, words.ratio]}>
       {groups.map((group) => {
         const own = factsOf(facts, group)
-        const name = rowOf<string>(words.groups, group)
+        const name = rowIn<string>(words.groups, group)
         return (
           own.length > 0 && (
             <Fragment key={group}>
               {name && (
-                <Group className='facts-group' span={4}>
+                <GroupLine className='facts-group' span={4}>
                   {name}
-                </Group>
+                </GroupLine>
               )}
               {own.map((fact) => (
                 <HeldFact key={fact.id} fact={fact} last='ratio' says={says(fact)}>

@@ -1,5 +1,5 @@
 import { fillKind } from '../../../core/kinds/index.ts'
-import { bracketOf, cautionsOf } from '../../../facts/practiceWords.ts'
+import { bracketUnder, cautionsOf } from '../../../facts/practiceWords.ts'
 import type { KindText } from '../../../words/en/fills.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
@@ -23,7 +23,7 @@ const TwoSides = ({ words }: { words: KindText }) => (
 export const MethodNotes = () => {
   const spec = useSpec()
   const kind = fillKind(spec.fill.kind)
-  const bracket = bracketOf(spec)
+  const bracket = bracketUnder(spec)
   const cautions = cautionsOf(spec)
   return (
     <>

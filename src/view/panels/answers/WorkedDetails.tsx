@@ -4,13 +4,13 @@ import type { Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Formula } from './Formula.tsx'
-import { rowOf } from '../../../facts/firstWords.ts'
+import { rowIn } from '../../../facts/firstWords.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
 
 /** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
 export const termWords = (name: string): string =>
-  rowOf<string>(wordsOf('terms'), name) ?? rowOf<string>(wordsOf('zones'), name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
+  rowIn<string>(wordsOf('terms'), name) ?? rowIn<string>(wordsOf('zones'), name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
 
 /** Title, edition, place and standing of one source, as an item of a list. */
 export const SourceLine = ({ id }: { id: SourceId }) => {
@@ -74,5 +74,20 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
         </div>
       )}
     </details>
+  )
+}
+
+/** Numbers behind a plain answer, folded: each opens down to its formula and source. */
+export const Numbers = ({ of }: { of: readonly (Worked | null)[] }) => {
+  const numbers = of.filter((one) => one !== null)
+  return (
+    numbers.length > 0 && (
+      <details className='worked-numbers'>
+        <summary>{wordsOf('app').answers.numbers(String(numbers.length))}</summary>
+        {numbers.map((one) => (
+          <WorkedDetails key={one.id} worked={one} />
+        ))}
+      </details>
+    )
   )
 }

@@ -1,12 +1,12 @@
 import type { FieldGroup } from '../../../core/model/field.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { wordsOf } from '../../../words/index.ts'
-import type { Say } from '../../../core/units/reader.ts'
+import type { SayNumber } from '../../../core/units/reader.ts'
 
 const word = (path: string, choice: string | number): string => wordsOf('choices')[path]?.[String(choice)] ?? String(choice)
 
 /** A group in a few words while it is closed: what an expert scans for. */
-export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say, shows: (path: string) => boolean) => string>> = {
+export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: SayNumber, shows: (path: string) => boolean) => string>> = {
   site: ({ site }, say) =>
     [
       site.soil.kind === 'presumptive' ? word('site.soil.class', site.soil.class).split(',')[0] : word('site.soil.kind', site.soil.kind),

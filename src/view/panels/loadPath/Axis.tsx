@@ -2,7 +2,7 @@ import type { CSSProperties } from 'react'
 import { wordsOf } from '../../../words/index.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import type { Chain } from '../../../core/derive/report/chain.ts'
+import type { PullPath } from '../../../core/derive/report/pullPath.ts'
 import { type ChartScale, shareOf } from './chartScale.ts'
 
 /** Stands over its place on the scale, and leans inward near either end. */
@@ -21,7 +21,7 @@ const PullMark = ({ scale }: { scale: ChartScale }) => {
 }
 
 /** The scale over the bars, and over it what pulls. For the eye: every number stands in the list too. */
-export const Axis = ({ scale, chain }: { scale: ChartScale; chain: Chain }) => {
+export const Axis = ({ scale, chain }: { scale: ChartScale; chain: PullPath }) => {
   const { say, bare } = useUnits()
   const pulling = usePier((state) => state.view.pull !== null) && chain.holds !== null
   const last = scale.ticks.length - 1

@@ -1,8 +1,8 @@
-import { type Chain, linksOf } from '../../../core/derive/report/chain.ts'
+import { type PullPath, linksOf } from '../../../core/derive/report/pullPath.ts'
 import { countingVerdict, markOf } from '../../../core/derive/report/verdict.ts'
 import type { Fact } from '../../../core/model/fact.ts'
-import type { Say } from '../../../core/units/reader.ts'
-import { rowOf } from '../../../facts/firstWords.ts'
+import type { SayNumber } from '../../../core/units/reader.ts'
+import { rowIn } from '../../../facts/firstWords.ts'
 import { nameOf, verdictWords } from '../../../facts/said.ts'
 import { showPanel } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
@@ -12,7 +12,7 @@ import { MarkedWord } from '../../kit/Mark.tsx'
 import { groupId } from '../inputs/FieldGroup.tsx'
 
 /** No more digits than a ratio deserves; but near 1 it is not rounded onto it. */
-const shareWords = (ratio: number, say: Say): string => {
+const shareWords = (ratio: number, say: SayNumber): string => {
   const words = wordsOf('loadPath')
   if (ratio > 1) return words.times(String(Number(ratio.toPrecision(ratio < 1.1 ? 3 : 2))))
   return words.ratio(ratio > 0.99 ? say(ratio, 'ratio', { unit: '%' }) : `${Math.round(100 * ratio)}%`)
@@ -32,9 +32,10 @@ const showLoads = (): void => {
 }
 
 /** What is asked, and how much of the path that takes; nothing of the kind where a needed link is not counted. The verdict is the title block's. */
-export const ChainSummary = ({ chain }: { chain: Chain }) => (chain.holds === null ? <Unverified chain={chain} /> : <Asked chain={chain} />)
+export const ChainSummary = ({ chain }: { chain: PullPath }) =>
+  chain.holds === null ? <Unverified chain={chain} /> : <Asked chain={chain} />
 
-const Asked = ({ chain: { asked, whole } }: { chain: Chain }) => {
+const Asked = ({ chain: { asked, whole } }: { chain: PullPath }) => {
   const { say } = useUnits()
   const words = wordsOf('loadPath')
   if (asked === null)
@@ -59,9 +60,9 @@ const Asked = ({ chain: { asked, whole } }: { chain: Chain }) => {
 }
 
 /** What would make a link verifiable; '' where nothing is known that would. */
-export const wouldVerify = ({ reason }: Fact): string => rowOf<string>(wordsOf('verifiable'), reason ?? '') ?? ''
+export const wouldVerify = ({ reason }: Fact): string => rowIn<string>(wordsOf('verifiable'), reason ?? '') ?? ''
 
-const Unverified = ({ chain }: { chain: Chain }) => {
+const Unverified = ({ chain }: { chain: PullPath }) => {
   const words = wordsOf('loadPath')
   const uncounted = linksOf(chain).filter(({ id }) => chain.whole.restsOn.includes(id))
   const ways = [...new Map(uncounted.map((link) => [wouldVerify(link), link])).entries()].filter(([how]) => how !== '')
@@ -85,7 +86,7 @@ const Unverified = ({ chain }: { chain: Chain }) => {
 }
 
 /** The marks of the chart that have no words beside them, with their words. */
-export const ChartKey = ({ chain }: { chain: Chain }) => {
+export const ChartKey = ({ chain }: { chain: PullPath }) => {
   const links = linksOf(chain).filter(({ verdict }) => verdict !== 'falls short')
   const shown = (['counted', "engineer's judgement"] as const).filter((counted) => links.some((link) => link.counted === counted))
   return (

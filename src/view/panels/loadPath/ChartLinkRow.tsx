@@ -1,5 +1,5 @@
 import { Suspense, useEffect, useId, useRef } from 'react'
-import { type Chain, holdsOf } from '../../../core/derive/report/chain.ts'
+import { type PullPath, holdsOf } from '../../../core/derive/report/pullPath.ts'
 import { countingVerdict, markOf } from '../../../core/derive/report/verdict.ts'
 import type { Fact } from '../../../core/model/fact.ts'
 import { nameOf, said, verdictWords } from '../../../facts/said.ts'
@@ -11,7 +11,7 @@ import { usePointing } from '../../hooks/usePointing.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Mark } from '../../kit/Mark.tsx'
 import { lazyPage } from '../../lazyPage.tsx'
-import { Bar } from './Bar.tsx'
+import { LinkBar } from './LinkBar.tsx'
 import type { ChartScale } from './chartScale.ts'
 
 /** The work is long and rarely asked for. */
@@ -20,7 +20,7 @@ const FactPad = lazyPage(
   ['answers', 'drawing', 'glossary', 'loadPath', 'materials', 'reasons', 'terms', 'verifiable'],
 )
 
-type Props = Readonly<{ link: Fact; scale: ChartScale; chain: Chain; judged: string | null }>
+type Props = Readonly<{ link: Fact; scale: ChartScale; chain: PullPath; judged: string | null }>
 
 /** How a link counts, whether it is in use, whether it governs. What the key of the chart or the reason below says is only spoken. */
 const LinkWords = ({ link, judged }: Pick<Props, 'link' | 'judged'>) => {
@@ -89,7 +89,7 @@ export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
         <span className='link-name'>{nameOf(link)}</span>
         <span className='link-number'>{holds !== null && link.link?.place !== 'bound' ? units.say(holds, 'force') : ''}</span>
         <span className='link-bar'>
-          <Bar link={link} scale={scale} chain={chain} />
+          <LinkBar link={link} scale={scale} chain={chain} />
         </span>
         <span className='link-words'>
           <LinkWords link={link} judged={judged} />

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react'
-import { chainOf, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/chain.ts'
+import { pullPath, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/pullPath.ts'
 import type { FactGroup } from '../../../core/model/fact.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
@@ -7,7 +7,7 @@ import { wordsOf } from '../../../words/index.ts'
 import { factsAbout } from '../../../state/facts.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { Axis } from './Axis.tsx'
-import { BarPatterns } from './Bar.tsx'
+import { BarPatterns } from './LinkBar.tsx'
 import { ChainSummary, ChartKey } from './ChainSummary.tsx'
 import { ChartLinkRow } from './ChartLinkRow.tsx'
 import { chartScale } from './chartScale.ts'
@@ -41,7 +41,7 @@ export const LoadPath = () => {
   const words = wordsOf('loadPath')
   const result = useResult()
   const system = usePier((state) => state.view.units)
-  const chain = chainOf(factsAbout(result))
+  const chain = pullPath(factsAbout(result))
   const scale = chartScale(
     linksOf(chain).flatMap((link) => (isNeeded(link) ? (holdsOf(link) ?? []) : [])),
     chain.asked,

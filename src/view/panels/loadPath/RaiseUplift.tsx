@@ -6,14 +6,14 @@ import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
-import type { Chain } from '../../../core/derive/report/chain.ts'
+import type { PullPath } from '../../../core/derive/report/pullPath.ts'
 import { usePulling, wantsStill } from './usePulling.ts'
 const places = 200
 /** The slider goes a little past where the path lets go, and past what is asked. */
 const past = 1.1
 
 /** How the link that governs would let go, once the pull has reached what it holds. Said aloud only then. */
-const Outcome = ({ chain, pull, holds }: { chain: Chain; pull: number; holds: number }) => {
+const Outcome = ({ chain, pull, holds }: { chain: PullPath; pull: number; holds: number }) => {
   const words = wordsOf('loadPath').raise
   const result = useResult()
   const { say } = useUnits()
@@ -38,7 +38,7 @@ const Outcome = ({ chain, pull, holds }: { chain: Chain; pull: number; holds: nu
 }
 
 /** A pull on the post that is no load of the pier: by hand, or by itself. Each bar of the chart fills with it. */
-export const RaiseUplift = ({ chain }: { chain: Chain }) => {
+export const RaiseUplift = ({ chain }: { chain: PullPath }) => {
   const words = wordsOf('loadPath').raise
   const id = useId()
   const { say } = useUnits()

@@ -10,7 +10,7 @@ import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
 import { FieldIssues } from '../inputs/FieldNotes.tsx'
-import { type Chain, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/chain.ts'
+import { type PullPath, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/pullPath.ts'
 const mechanismOf = (id: string): SoilMechanism | null => soilMechanisms.find((one) => one === id) ?? null
 
 /** Asks for the reason. Without one nothing changes. */
@@ -77,7 +77,7 @@ export const GivenReason = ({ inUse }: { inUse: string }) => {
 }
 
 /** Every way to count the ground that could be worked out, least first, and the form that asks why another may be used. */
-export const SoilWays = ({ chain }: { chain: Chain }) => {
+export const SoilWays = ({ chain }: { chain: PullPath }) => {
   const words = wordsOf('loadPath').soil
   const { say } = useUnits()
   const name = useId()

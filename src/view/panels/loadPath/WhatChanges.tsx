@@ -8,7 +8,7 @@ import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
-import type { Chain } from '../../../core/derive/report/chain.ts'
+import type { PullPath } from '../../../core/derive/report/pullPath.ts'
 import { useSuggestions } from './useSuggestions.ts'
 
 const tryWords = (id: ChangeId): string => wordsOf('loadPath').tries[id]
@@ -40,7 +40,7 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
 }
 
 /** What would change the number most, each tried alone, each to be built with one touch and taken back with another. */
-export const WhatChanges = ({ chain }: { chain: Chain }) => {
+export const WhatChanges = ({ chain }: { chain: PullPath }) => {
   const words = wordsOf('loadPath').changes
   const spec = usePier((state) => (state.draft === null ? seenDocument(state).spec : null))
   const found = useSuggestions(spec)

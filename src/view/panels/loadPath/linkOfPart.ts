@@ -1,4 +1,4 @@
-import { chainOf, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/chain.ts'
+import { pullPath, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/pullPath.ts'
 import type { Fact, FactGroup } from '../../../core/model/fact.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
@@ -16,7 +16,7 @@ const steel: ReadonlySet<Role> = new Set(['bar', 'steel'])
 export function linkOfPart(result: PierResult, part: string): string | null {
   const zone = result.zones.find((one) => one.id === part)
   if (!zone) return null
-  const needed = linksOf(chainOf(factsAbout(result))).filter(isNeeded)
+  const needed = linksOf(pullPath(factsAbout(result))).filter(isNeeded)
   const of = (group: FactGroup): readonly Fact[] => needed.filter((link) => link.group === group)
   const most = (link: Fact): number => holdsOf(link) ?? Number.POSITIVE_INFINITY
   const least = (links: readonly Fact[]): string | null => [...links].sort((a, b) => most(a) - most(b))[0]?.id ?? null

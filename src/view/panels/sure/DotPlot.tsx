@@ -2,7 +2,7 @@ import { dotsOf, outOf } from '../../../core/uncertainty/summary.ts'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { roundValues, scaleOf } from './scale.ts'
+import { roundValues, straightScale } from './scale.ts'
 import { wholeNumber } from './sureWords.ts'
 
 const width = 300
@@ -53,7 +53,7 @@ export const DotPlot = ({ result, quantiles }: { result: SpreadOfUplift; quantil
   const rows = Math.max(highest, 6)
   const top = 2 * labelRow + 2
   const floor = top + rows * cell
-  const { at } = scaleOf(from, to, 0, width)
+  const { at } = straightScale(from, to, 0, width)
   const isOnChart = demand !== null && demand >= from && demand <= to
   const hollow = others.reduce((sum, count) => sum + count, 0)
   const hollowTop = floor + 54

@@ -8,6 +8,7 @@ import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { answerWords, reasonWords } from '../../../facts/answerWords.ts'
+import { Pairs } from '../../kit/FactTable.tsx'
 import { MarkedWord } from '../../kit/Mark.tsx'
 import { DotPlot, DotPlotNotes } from './DotPlot.tsx'
 import { LinkCounts } from './LinkCounts.tsx'
@@ -98,16 +99,12 @@ const Spread = ({ result, spec, isStale }: { result: SpreadOfUplift; spec: PierS
         <>
           <DotPlot result={result} quantiles={quantiles} />
           <DotPlotNotes result={result} quantiles={quantiles} />
-          <dl className='pairs'>
-            <div>
-              <dt>{sure.asEntered}</dt>
-              <dd>{say(asEntered, 'force')}</dd>
-            </div>
-            <div>
-              <dt>{sure.middle}</dt>
-              <dd>{say(quantiles.middle, 'force')}</dd>
-            </div>
-          </dl>
+          <Pairs
+            of={[
+              [sure.asEntered, say(asEntered, 'force')],
+              [sure.middle, say(quantiles.middle, 'force')],
+            ]}
+          />
         </>
       )}
       <p className='quiet'>

@@ -3,7 +3,7 @@ import type { PierSpec } from '../../../core/model/spec.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { drawnFigure, inputOf } from './figures.ts'
-import { type Scale, scaleOf } from './scale.ts'
+import { type Scale, straightScale } from './scale.ts'
 import { inputWords } from './sureWords.ts'
 
 const width = 300
@@ -35,7 +35,7 @@ export const Swings = ({ result, spec }: { result: SpreadOfUplift; spec: PierSpe
   const moving = swings.filter((swing) => !isStill(swing, asEntered))
   const still = swings.filter((swing) => isStill(swing, asEntered)).map(({ id }) => inputWords(id).label.toLowerCase())
   const held = moving.flatMap(({ allowable }) => allowable.filter((value) => value !== null))
-  const scale = scaleOf(Math.min(asEntered, ...held), Math.max(asEntered, ...held), 4, width - 4)
+  const scale = straightScale(Math.min(asEntered, ...held), Math.max(asEntered, ...held), 4, width - 4)
   const holds = (value: number | null) => (value === null ? sure.swings.none : units.say(value, 'force'))
   return (
     <div className='sure-part'>

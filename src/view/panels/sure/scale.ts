@@ -4,7 +4,7 @@ import type { QuantityKind, UnitSystem } from '../../../core/units/quantity.ts'
 /** A straight scale from a stretch of values to a stretch of the drawing. */
 export type Scale = Readonly<{ from: number; to: number; at: (value: number) => number }>
 
-export const scaleOf = (from: number, to: number, left: number, right: number): Scale => ({
+export const straightScale = (from: number, to: number, left: number, right: number): Scale => ({
   from,
   to,
   at: (value) => left + ((value - from) / (to - from)) * (right - left),

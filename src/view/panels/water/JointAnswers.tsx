@@ -1,7 +1,7 @@
 import type { JointResult } from '../../../core/model/moistureResult.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { Numbers } from './Numbers.tsx'
+import { Numbers } from '../answers/WorkedDetails.tsx'
 
 /** The joint that opens as the wood dries. */
 export const JointAnswers = ({ joint }: { joint: JointResult | null }) => {

@@ -1,7 +1,7 @@
 import { type Finding, weighedClaims } from '../../../core/derive/evidence.ts'
 import type { WoodTouch } from '../../../core/engineering/tables/contactWetness.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
-import { rowOf } from '../../../facts/firstWords.ts'
+import { rowIn } from '../../../facts/firstWords.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
 
 /** A claim, the touches it speaks of, and the sentence that puts it right. */
@@ -31,8 +31,8 @@ const Rows = ({ title, rows }: { title: string; rows: readonly Row[] }) => (
 )
 
 const found = (list: readonly Finding[]): Row[] =>
-  list.map(({ id, standing }) => ({ id, says: rowOf<string>(wordsOf('compare').findings, id) ?? id, standing }))
-const missed = (list: readonly string[]): Row[] => list.map((id) => ({ id, says: rowOf<string>(wordsOf('compare').missing, id) ?? id }))
+  list.map(({ id, standing }) => ({ id, says: rowIn<string>(wordsOf('compare').findings, id) ?? id, standing }))
+const missed = (list: readonly string[]): Row[] => list.map((id) => ({ id, says: rowIn<string>(wordsOf('compare').missing, id) ?? id }))
 
 /** One claim of the trade, folded: the sentence that puts it right, what speaks for it, what against, and what nobody found. */
 export const SaidOf = ({ id, right }: { id: string; right: string }) => {
@@ -43,7 +43,7 @@ export const SaidOf = ({ id, right }: { id: string; right: string }) => {
     <details className='worked'>
       <summary>
         <span className='worked-name'>
-          {words.trade}: “{rowOf<string>(wordsOf('compare').claims, id) ?? id}”
+          {words.trade}: “{rowIn<string>(wordsOf('compare').claims, id) ?? id}”
         </span>
       </summary>
       <div className='worked-body said'>

@@ -2,7 +2,7 @@ import type { TopResult } from '../../../core/model/moistureResult.ts'
 import type { Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { Numbers } from './Numbers.tsx'
+import { Numbers } from '../answers/WorkedDetails.tsx'
 
 type Props = Readonly<{ top: TopResult; onBracket: boolean; hasTexture: boolean }>
 

@@ -1,5 +1,7 @@
+import { Fragment } from 'react'
 import type { WetShare } from '../../../core/model/moistureResult.ts'
 import { wordsOf } from '../../../words/index.ts'
+import { Pairs } from '../../kit/FactTable.tsx'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { Drops } from './WetnessList.tsx'
 
@@ -16,16 +18,14 @@ export const WetShares = ({ shares }: { shares: readonly WetShare[] }) => {
           <span key={one.wetness} className={`wet-part wet-${one.wetness}`} style={{ width: `${100 * one.share}%` }} />
         ))}
       </div>
-      <dl className='pairs'>
-        {present.map((one) => (
-          <div key={one.wetness}>
-            <dt>
-              <Drops wetness={one.wetness} /> {wordsOf('moisture').wetness[one.wetness]}
-            </dt>
-            <dd>{say(one.area, 'area')}</dd>
-          </div>
-        ))}
-      </dl>
+      <Pairs
+        of={present.map(({ wetness, area }) => [
+          <Fragment key={wetness}>
+            <Drops wetness={wetness} /> {wordsOf('moisture').wetness[wetness]}
+          </Fragment>,
+          say(area, 'area'),
+        ])}
+      />
     </>
   )
 }

@@ -8,14 +8,21 @@ import type { FillId, PierSpec } from '../../../core/model/spec.ts'
 import { withChoice } from '../../../core/spec/choose.ts'
 import { priceNames, pricePath } from '../../../core/spec/pier/life.ts'
 import { visibleFields } from '../../../core/spec/fields.ts'
+import { rowIn } from '../../../facts/firstWords.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
+import { Pairs } from '../../kit/FactTable.tsx'
+import { Numbers } from '../answers/WorkedDetails.tsx'
 import { NumberField } from '../inputs/NumberField.tsx'
 import { Fields } from '../inputs/FieldGroup.tsx'
-import { fieldWords } from './fieldWords.ts'
-import { Numbers } from './Numbers.tsx'
 import './years.css'
+
+/** Help of an input, and what its empty box means. */
+const fieldWords = (path: string): Readonly<{ help: string; none: string }> => {
+  const { help = '', none = '' } = rowIn<Readonly<{ help: string; none?: string }>>(wordsOf('fields'), path) ?? {}
+  return { help, none }
+}
 
 /** The same pier, filled another way. */
 const builtAs = (spec: PierSpec, kind: FillId): PierSpec => (spec.fill.kind === kind ? spec : withChoice(spec, 'fill.kind', kind))
@@ -38,26 +45,14 @@ const Method = ({ spec, kind }: Readonly<{ spec: PierSpec; kind: FillId }>) => {
       <h4>{wordsOf('fills')[kind].label}</h4>
       {fields.map((field) => field.type === 'number' && <NumberField key={field.path} field={field} {...fieldWords(field.path)} />)}
       {cost.present && cost.yearly && cost.replacements ? (
-        <dl className='pairs'>
-          <div>
-            <dt>{words.present}</dt>
-            <dd>{money(cost.present)}</dd>
-          </div>
-          <div>
-            <dt>{words.yearly}</dt>
-            <dd>{money(cost.yearly)}</dd>
-          </div>
-          <div>
-            <dt>{words.changes}</dt>
-            <dd>{years.range(String(cost.replacements.low), String(cost.replacements.high))}</dd>
-          </div>
-          {costAtRateEnds(built, life).map(({ rate, present }) => (
-            <div key={rate} className='pair-sub'>
-              <dt>{words.rate(say(rate, 'ratio'))}</dt>
-              <dd>{money(present)}</dd>
-            </div>
-          ))}
-        </dl>
+        <Pairs
+          of={[
+            [words.present, money(cost.present)],
+            [words.yearly, money(cost.yearly)],
+            [words.changes, years.range(String(cost.replacements.low), String(cost.replacements.high))],
+            ...costAtRateEnds(built, life).map(({ rate, present }) => [words.rate(say(rate, 'ratio')), money(present), 'part'] as const),
+          ]}
+        />
       ) : (
         <p className='quiet'>{isPriced ? words.noLife : words.noPrice}</p>
       )}

@@ -7,12 +7,11 @@ import { type Words, wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { evidenceText, inspectionText, lackText } from '../../time/lifeTexts.ts'
 import { yearsOf, yearsText } from '../../time/timeFigures.ts'
-import { SourceList } from '../answers/WorkedDetails.tsx'
+import { Numbers, SourceList } from '../answers/WorkedDetails.tsx'
 import { Fields } from '../inputs/FieldGroup.tsx'
 import { SaidOf } from '../water/SaidAndFound.tsx'
-import { BandFigure } from './BandFigure.tsx'
+import { BandChart } from '../../kit/BandChart.tsx'
 import { EvidenceBars, YearBar, YearRule } from './EvidenceBars.tsx'
-import { Numbers } from './Numbers.tsx'
 import './years.css'
 
 const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string[] }>) =>
@@ -84,9 +83,9 @@ export const LifePanel = () => {
       <SaidOf id='treated-posts-last-sixty-years' right={lifeWords.traps['trap-treated-posts-last-sixty-years']} />
       {life.sound && (
         <>
-          <BandFigure
+          <BandChart
             name={words.sound}
-            points={life.sound.map(({ year, share }) => ({ at: year, share }))}
+            points={life.sound.map(({ year, share }) => ({ at: year, ...share }))}
             last={60}
             every={10}
             unit={words.unit}

@@ -9,11 +9,17 @@ import { daysOf } from '../../time/timeFigures.ts'
 import { WeatherFlags } from '../../time/WeatherFlags.tsx'
 import { answerWords } from '../../../facts/answerWords.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
-import { SourceList } from '../answers/WorkedDetails.tsx'
+import { Numbers, SourceList } from '../answers/WorkedDetails.tsx'
 import { SaidOf } from '../water/SaidAndFound.tsx'
-import { BandFigure } from './BandFigure.tsx'
-import { Numbers } from './Numbers.tsx'
+import type { Worked } from '../../../core/model/worked.ts'
+import { Pairs } from '../../kit/FactTable.tsx'
+import { BandChart } from '../../kit/BandChart.tsx'
 import './years.css'
+const named = ({ id, standing }: Worked) => (
+  <>
+    {answerWords(id).label} <StandingMark standing={standing} />
+  </>
+)
 const percent = (share: number) => `${Math.round(100 * share)}%`
 
 const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
@@ -25,13 +31,13 @@ const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
   const [least, , most] = air.worked
   return (
     <>
-      <BandFigure
+      <BandChart
         name={words.curve}
-        points={mix.gain.map((one) => ({ at: daysOf(one.age), share: one.share }))}
+        points={mix.gain.map((one) => ({ at: daysOf(one.age), ...one.share }))}
         last={28}
         every={7}
         unit={words.days}
-        mark={{ share, reached }}
+        mark={{ share, from: reached?.low ?? null, to: reached?.high ?? null }}
       />
       <p className='years-lead'>
         {reached
@@ -45,16 +51,7 @@ const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
       {added.length > 0 && (
         <>
           <h4>{words.added}</h4>
-          <dl className='pairs'>
-            {added.map((one) => (
-              <div key={one.id}>
-                <dt>
-                  {answerWords(one.id).label} <StandingMark standing={one.standing} />
-                </dt>
-                <dd>{one.id.startsWith('strength-left') ? percent(one.value) : one.value.toFixed(2)}</dd>
-              </div>
-            ))}
-          </dl>
+          <Pairs of={added.map((one) => [named(one), one.id.startsWith('strength-left') ? percent(one.value) : one.value.toFixed(2)])} />
         </>
       )}
       <p className='quiet'>{wordsOf('life').traps['trap-three-hundred-drum-turns']}</p>
@@ -78,22 +75,12 @@ const Dry = ({ mix }: { mix: DryMix }) => {
   return (
     <>
       <h4>{words.needs}</h4>
-      <dl className='pairs'>
-        {mix.needs.map((one) => (
-          <div key={one.id}>
-            <dt>
-              {answerWords(one.id).label} <StandingMark standing={one.standing} />
-            </dt>
-            <dd>{water(one.value)}</dd>
-          </div>
-        ))}
-        {wetted === 'from-the-top' && (
-          <div>
-            <dt>{words.poured}</dt>
-            <dd>{water(mix.poured)}</dd>
-          </div>
-        )}
-      </dl>
+      <Pairs
+        of={[
+          ...mix.needs.map((one) => [named(one), water(one.value)] as const),
+          ...(wetted === 'from-the-top' ? ([[words.poured, water(mix.poured)]] as const) : []),
+        ]}
+      />
       <p className='years-lead'>
         {wetting
           ? `${words.wetted(say(wetting.shortest.value, 'length'), say(wetting.longest.value, 'length'), say(mix.height, 'length'))} ${words.foot[wetting.reachesFoot]}`

@@ -1,5 +1,5 @@
 import { usePier } from '../../hooks/usePier.ts'
-import { type Chain, holdsOf, isNeeded } from '../../../core/derive/report/chain.ts'
+import { type PullPath, holdsOf, isNeeded } from '../../../core/derive/report/pullPath.ts'
 import type { Fact } from '../../../core/model/fact.ts'
 import { type ChartScale, isBroken, shareOf } from './chartScale.ts'
 
@@ -43,7 +43,7 @@ const PullLine = ({ scale, height }: { scale: ChartScale; height: number }) => {
  * One link on the common scale: an empty bar as long as what it holds, filled by what pulls. What may not be counted is hatched from end
  * to end, since nobody knows where it would stop. What is not used, and upper bounds, are thin.
  */
-export const Bar = ({ link, scale, chain }: { link: Fact; scale: ChartScale; chain: Chain }) => {
+export const LinkBar = ({ link, scale, chain }: { link: Fact; scale: ChartScale; chain: PullPath }) => {
   const isThin = !isNeeded(link)
   const holds = holdsOf(link)
   const height = isThin ? 6 : 14

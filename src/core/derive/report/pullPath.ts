@@ -2,7 +2,7 @@ import { chainGroups, type Fact } from '../../model/fact.ts'
 import { factsOf } from './report.ts'
 
 /** The load path as it is drawn and listed, from the post down: every link by its group, those that the pull must pass first. */
-export type Chain = Readonly<{
+export type PullPath = Readonly<{
   /** The path as one: what it holds, what is asked of it, and the link that governs or those that are not counted. */
   whole: Fact
   groups: readonly Readonly<{ group: (typeof chainGroups)[number]; links: readonly Fact[] }>[]
@@ -23,11 +23,11 @@ const placeOf = ({ link }: Fact): number => places[link?.place ?? 'needed']
 const byPlace = (a: Fact, b: Fact): number =>
   placeOf(a) - placeOf(b) || (a.link?.place === 'spare' ? (holdsOf(a) ?? 0) - (holdsOf(b) ?? 0) : 0)
 
-export function chainOf(facts: readonly Fact[]): Chain {
+export function pullPath(facts: readonly Fact[]): PullPath {
   const [whole] = factsOf(facts, 'uplift')
-  if (!whole) throw new Error('chainOf: these facts have no load path')
+  if (!whole) throw new Error('pullPath: these facts have no load path')
   const groups = chainGroups.map((group) => ({ group, links: [...factsOf(facts, group)].sort(byPlace) }))
   return { whole, groups: groups.filter(({ links }) => links.length > 0), holds: holdsOf(whole), asked: numberIn(whole.limit) }
 }
 
-export const linksOf = ({ groups }: Chain): readonly Fact[] => groups.flatMap(({ links }) => links)
+export const linksOf = ({ groups }: PullPath): readonly Fact[] => groups.flatMap(({ links }) => links)

@@ -1,0 +1,59 @@
+import { type ComponentType, Suspense, useState } from 'react'
+import { wordsOf } from '../../../words/index.ts'
+import { useResult } from '../../hooks/usePier.ts'
+import { lazyPage } from '../../lazyPage.tsx'
+
+const SurePanel = lazyPage(() => import('../sure/SurePanel.tsx').then((module) => module.SurePanel), ['answers', 'reasons', 'sure'])
+const MixPanel = lazyPage(
+  () => import('../years/MixPanel.tsx').then((module) => module.MixPanel),
+  ['answers', 'compare', 'glossary', 'life', 'moisture', 'reasons', 'terms', 'time', 'years'],
+)
+const LifePanel = lazyPage(
+  () => import('../years/LifePanel.tsx').then((module) => module.LifePanel),
+  ['answers', 'compare', 'glossary', 'life', 'moisture', 'reasons', 'terms', 'time', 'years'],
+)
+const CostPanel = lazyPage(
+  () => import('../years/CostPanel.tsx').then((module) => module.CostPanel),
+  ['answers', 'glossary', 'reasons', 'terms', 'years'],
+)
+
+type Props = Readonly<{ title: string; help: string; loading: string; Body: ComponentType }>
+
+/** A section that is loaded, and worked out, once it is opened. */
+const OnceOpen = ({ title, help, loading, Body }: Props) => {
+  const [isOpen, setIsOpen] = useState(false)
+  return (
+    <details className='answer answer-folded' onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+      <summary className='fold'>
+        <h3>{title}</h3>
+        <p className='answer-help'>{help}</p>
+      </summary>
+      {isOpen && (
+        <Suspense fallback={<p className='quiet'>{loading}</p>}>
+          <Body />
+        </Suspense>
+      )}
+    </details>
+  )
+}
+
+/** Against the uplift that is asked for, where any is. */
+const Sure = () => {
+  const { uplift } = useResult().demand
+  return <SurePanel demand={uplift && uplift.value > 0 ? uplift.value : null} />
+}
+
+/** The study of ranges as a section of the answers. */
+export const SureSection = () => <OnceOpen {...wordsOf('entrances').sure} Body={Sure} />
+
+/** Mix, years and cost as sections of the answers. */
+export const YearsSections = () => {
+  const { mix, life, cost, loading } = wordsOf('entrances').years
+  return (
+    <>
+      <OnceOpen {...mix} loading={loading} Body={MixPanel} />
+      <OnceOpen {...life} loading={loading} Body={LifePanel} />
+      <OnceOpen {...cost} loading={loading} Body={CostPanel} />
+    </>
+  )
+}
