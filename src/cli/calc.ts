@@ -1,4 +1,6 @@
 import { readFileSync } from 'node:fs'
+import { spelledOut } from '../export/numbers/issueLine.ts'
+import { textOf } from '../export/textOf.ts'
 import { calcJob, type Outcome } from './calcJob.ts'
 import { print } from './print.ts'
 import { usage } from './usage.ts'
@@ -11,9 +13,9 @@ function run(args: readonly string[]): Outcome {
   if (path === undefined || args.length > 1 || (path.startsWith('-') && path !== '-')) return usage()
   let job: string
   try {
-    job = readFileSync(path === '-' ? standardInput : path, 'utf8')
+    job = textOf(readFileSync(path === '-' ? standardInput : path))
   } catch (error) {
-    return { out: '', err: `${path}: ${error instanceof Error ? error.message : 'cannot be read'}\n`, code: 2 }
+    return { out: '', err: `${spelledOut(`${path}: ${error instanceof Error ? error.message : 'cannot be read'}`)}\n`, code: 2 }
   }
   return calcJob(job)
 }

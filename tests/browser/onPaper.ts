@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import jsQR from 'jsqr'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import '../everyWord.ts'
 import { calcJob } from '../../src/cli/calcJob.ts'
 import { type App, expect } from './app.ts'
 

@@ -147,7 +147,7 @@ describe('calc', () => {
 
 describe('the commands', () => {
   const root = fileURLToPath(new URL('../../', import.meta.url))
-  const run = (script: string, args: readonly string[], input = '') =>
+  const run = (script: string, args: readonly string[], input: string | Buffer = '') =>
     spawnSync(process.execPath, ['--import', 'tsx', `src/cli/${script}.ts`, ...args], {
       cwd: root,
       input,
@@ -172,6 +172,26 @@ describe('the commands', () => {
     expect(run('calc', []).status).toBe(2)
     expect(run('calc', ['public/examples'])).toMatchObject({ status: 2, stdout: '' })
     expect(run('calc', ['a', 'b']).stderr).toContain('usage')
+  }, 60_000)
+
+  it('calc reads UTF-16 as the page does, told by its byte order mark', () => {
+    const text = example('boat-shelter-mixed.json')
+    const little = Buffer.from(`\ufeff${text}`, 'utf16le')
+    const wanted = calcJob(text).out
+    for (const bytes of [little, Buffer.from(little).swap16(), Buffer.from(`\ufeff${text}`)]) {
+      const { status, stdout } = run('calc', ['-'], bytes)
+      expect([status, stdout]).toEqual([0, wanted])
+    }
+  }, 60_000)
+
+  it('calc writes nothing raw that turns the direction of a line or steers a terminal', () => {
+    const evil = 'x\u202e\u2066\u200f\u061c\u2028\u001b[2Jy'
+    const bad = run('calc', ['-'], JSON.stringify({ pierglass: 1, pier: {}, [evil]: evil }))
+    const away = run('calc', [`${evil}.json`.replace('\u001b', '\u0007')])
+    for (const { stderr } of [bad, away]) {
+      expect(stderr).toContain('x\\u202e\\u2066\\u200f\\u061c\\u2028\\u00')
+      expect(stderr.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]/u)
+    }
   }, 60_000)
 
   it('calc ends quietly when its reader stops early', () => {

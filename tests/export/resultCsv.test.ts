@@ -57,4 +57,20 @@ describe('[E2] the table holds what the result holds', () => {
       expect(told).toBe(/^[=+@\t]/.test(name) ? `'${name}` : name)
     }
   })
+
+  it.each([' =1+1', '\u00a0\u200b=1+1', '\n=1+1', 'a note\n=1+1', '\r\n +1+1', '＝1+1', ' ＋1', '－1+1', '＠SUM(A1)'])(
+    '%j is no formula either: after blanks, after a line break, or in wide letters',
+    (name) => {
+      const [, document] = someJobs[0] as (typeof someJobs)[number]
+      const rows = read(resultCsv(plainResult({ ...document, name })))
+      expect(rows.find(({ group }) => group === 'name')?.value).toBe(`'${name}`)
+    },
+  )
+
+  it('a semicolon parts no cells where a spreadsheet parts them by it', () => {
+    const [, document] = someJobs[0] as (typeof someJobs)[number]
+    const csv = resultCsv(plainResult({ ...document, name: 'a;=1+1' }))
+    expect(csv).toContain('"a;=1+1"')
+    expect(csv.replace(/"(?:[^"]|"")*"/g, '')).not.toContain(';')
+  })
 })

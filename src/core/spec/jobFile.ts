@@ -69,7 +69,7 @@ export function readJob(data: unknown, early: readonly Issue[] = []): Result<Pie
 /** Value of a number field of a job that may have any shape; undefined where it can't be read, which is another issue's matter. */
 const reader = (job: unknown) => (field: Field) => {
   const written = valueAt(valueAt(job, 'pier'), field.path)
-  if (field.type !== 'number' || (field.quantity === 'count' && typeof written === 'number')) return written
+  if (field.type !== 'number' || (field.quantity === 'count' && Number.isFinite(written))) return written
   const reading = typeof written === 'string' ? parseQuantity(written, field.quantity) : undefined
   return reading?.ok ? reading.value : undefined
 }

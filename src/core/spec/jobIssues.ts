@@ -19,6 +19,8 @@ const typeName = (value: unknown): string => (value === null ? 'null' : Array.is
 
 function translate(issue: z.core.$ZodIssue): readonly Issue[] {
   const path = pathOf(issue.path)
+  // JSON may write a number that no computer holds.
+  if (typeof issue.input === 'number' && !Number.isFinite(issue.input)) return [error('not-finite', path)]
   switch (issue.code) {
     case 'custom':
       return [(issue.params as Readonly<{ issue: Issue }>).issue]

@@ -6,8 +6,6 @@ export const deepestNesting = 32
 
 type Open = { readonly kind: 'object' | 'array'; readonly keys: Set<string>; key: string }
 
-const tokens = /"(?:[^"\\]|\\.)*"|[{}[\]]/g
-
 const decoded = (quoted: string): string => {
   try {
     return String(JSON.parse(quoted))
@@ -18,28 +16,49 @@ const decoded = (quoted: string): string => {
 
 const issue = (code: string, path: string, facts: Partial<Issue> = {}): Issue => ({ code, severity: 'error', path, ...facts })
 
+const [quote, backslash, colon] = ['"', '\\', ':'].map((sign) => sign.charCodeAt(0))
+const [openObject, closeObject, openArray, closeArray] = ['{', '}', '[', ']'].map((sign) => sign.charCodeAt(0))
+/** What JSON may have between two words: tab, line feed, carriage return, space. */
+const isBlank = (sign: number): boolean => sign === 32 || (sign >= 9 && sign <= 13)
+
+/** Where a quoted text ends: after its closing quote, or with the whole text where it has none. */
+function quotedEnd(text: string, start: number): number {
+  for (let at = start + 1; at < text.length; at++) {
+    const sign = text.charCodeAt(at)
+    if (sign === quote) return at + 1
+    if (sign === backslash) at++
+  }
+  return text.length
+}
+
 /**
  * Looks at a text before any parser does: its size, its nesting, and keys that stand twice in one object (a parser would keep the
- * last and say nothing). One pass, no recursion. Whether it is JSON at all is the parser's matter.
+ * last and say nothing). No character is looked at more than twice, whatever the text. Whether it is JSON at all is the parser's matter.
  */
 export function textIssues(text: string): readonly Issue[] {
   if (text.length > largestText) return [issue('file-too-large', '', { got: text.length, limit: largestText })]
   const found: Issue[] = []
   const open: Open[] = []
-  for (const token of text.matchAll(tokens)) {
-    const [word] = token
-    if (word === '{' || word === '[') {
-      open.push({ kind: word === '{' ? 'object' : 'array', keys: new Set(), key: '' })
+  let at = 0
+  while (at < text.length) {
+    const sign = text.charCodeAt(at)
+    const start = at++
+    if (sign === openObject || sign === openArray) {
+      open.push({ kind: sign === openObject ? 'object' : 'array', keys: new Set(), key: '' })
       if (open.length > deepestNesting) return [issue('file-too-deep', '', { got: `> ${deepestNesting}`, limit: deepestNesting })]
-    } else if (word === '}' || word === ']') open.pop()
-    else noteKey(text, token.index + word.length, word, open, found)
+    } else if (sign === closeObject || sign === closeArray) open.pop()
+    else if (sign === quote) {
+      const end = quotedEnd(text, start)
+      for (at = end; isBlank(text.charCodeAt(at)); ) at++
+      if (text.charCodeAt(at) === colon) noteKey(text.slice(start, end), open, found)
+    }
   }
   return found
 }
 
-function noteKey(text: string, after: number, quoted: string, open: Open[], found: Issue[]): void {
+function noteKey(quoted: string, open: Open[], found: Issue[]): void {
   const here = open[open.length - 1]
-  if (here?.kind !== 'object' || !/^\s*:/.test(text.slice(after, after + 40))) return
+  if (here?.kind !== 'object') return
   here.key = decoded(quoted)
   if (here.keys.has(here.key)) found.push(issue('duplicate-key', pathOf(open), { got: here.key }))
   here.keys.add(here.key)

@@ -19,12 +19,15 @@ export function issueMessage(issue: Issue): string {
   return Object.hasOwn(wordsOf('issues'), issue.code) ? wordsOf('issues')[issue.code as keyof Words['issues']](facts) : issue.code
 }
 
-/** One line of standard error: `path: message (got …, limit …)`. Control characters of the job's own text are spelled out. */
+/** A text for one line of a terminal: what steers one, or turns the direction of what follows, is spelled out. */
+export const spelledOut = (line: string): string =>
+  line.replace(/[\p{Cc}\p{Zl}\p{Zp}\p{Bidi_Control}]/gu, (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`)
+
+/** One line of standard error: `path: message (got …, limit …)`. */
 export function issueLine(issue: Issue): string {
   const facts = [
     ...(issue.got === undefined ? [] : [`got ${shown(issue.got, issue)}`]),
     ...(issue.limit === undefined ? [] : [`limit ${shown(issue.limit, issue)}`]),
   ]
-  const line = `${issue.path === '' ? 'job' : issue.path}: ${issueMessage(issue)} (${[issue.code, ...facts].join(', ')})`
-  return line.replace(/\p{Cc}/gu, (sign) => `\\u${(sign.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`)
+  return spelledOut(`${issue.path === '' ? 'job' : issue.path}: ${issueMessage(issue)} (${[issue.code, ...facts].join(', ')})`)
 }

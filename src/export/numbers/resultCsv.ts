@@ -118,10 +118,14 @@ const idOf = (value: unknown): string | undefined => {
 
 const written = (value: unknown): string => (value === null ? '' : String(value))
 
-/** What a spreadsheet would take for a formula is set behind an apostrophe; numbers are left alone. */
-const disarmed = (text: string): string => (/^[=+\-@\t\r]/.test(text) && !Number.isFinite(Number(text)) ? `'${text}` : text)
+/**
+ * What a spreadsheet would take for a formula is set behind an apostrophe; numbers are left alone. Spreadsheets skip blanks before
+ * the sign, start anew after a line break, and read the wide forms of East Asian keyboards as the signs themselves.
+ */
+const formula = /^[\s\p{Cc}\p{Cf}]*[=+\-@\uFF1D\uFF0B\uFF0D\uFF20]|^[\t\r]/mu
+const disarmed = (text: string): string => (formula.test(text) && !Number.isFinite(Number(text)) ? `'${text}` : text)
 
 const cell = (value: string): string => {
   const plain = disarmed(value)
-  return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain
+  return /[",;\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain
 }

@@ -12,7 +12,10 @@ import { keepWitness } from './witness.ts'
 const filesAndDrafts = ({ parts, kinds, state, set, say, ask, sorted, write, relist, readDraftsAgain }: ShelfDesk) => {
   const { holder, others, storage, tab, now, newId } = parts
 
-  /** Adds what a file holds; null is one that can't be read. Nothing that is on the shelf is changed: a document that differs from the one of its id comes beside it. */
+  /**
+   * Adds what a file holds. Nothing that is on the shelf is changed: a document that differs from the one of its id comes beside it.
+   * @param text null for a file that can't be read
+   */
   const importText = async (text: string | null): Promise<void> => {
     if (text === null) return say({ code: 'import-refused', issues: [{ code: 'file-unreadable', severity: 'error', path: '' }] })
     const file = await readShelf(text, { now: now(), newId, kinds })

@@ -2,7 +2,7 @@ import { useRef } from 'react'
 import { version } from '../../../package.json'
 import { largestShelf } from '../../state/storage/shelfFile.ts'
 import { wordsOf } from '../../words/index.ts'
-import { saveTextFile } from '../app/jobFiles.ts'
+import { saveTextFile, textIn } from '../app/jobFiles.ts'
 import { useShelf, useShelfState } from './useShelf.ts'
 
 /** Savings after which a copy is asked for. */
@@ -18,7 +18,7 @@ export const FilePart = () => {
   const kind = useShelfState((state) => state.kind)
   const count = useShelfState((state) => state.piers.length)
   const { unfiled, persisted } = useShelfState((state) => state.witness)
-  const take = async (file: File) => shelf.importText(file.size > largestFile ? '' : await file.text().catch(() => null))
+  const take = async (file: File) => shelf.importText(file.size > largestFile ? '' : await textIn(file).catch(() => null))
   return (
     <section className='shelf-files' aria-label={words.files.title}>
       {unfiled >= overdue && count > 0 && <p className='shelf-due'>{words.files.overdue(unfiled)}</p>}

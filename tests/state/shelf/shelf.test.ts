@@ -355,6 +355,13 @@ describe('[M10] files and drafts come beside what is there', () => {
     }
   })
 
+  it('a file that can not be read is told, and nothing changes', async () => {
+    const set = await withOne()
+    await set.shelf.importText(null)
+    expect(set.shelf.state.getState().said).toMatchObject({ code: 'import-refused', issues: [{ code: 'file-unreadable' }] })
+    expect(names(set)).toEqual(['First'])
+  })
+
   it('a record of a later version travels through, and nothing lies over it', async () => {
     const newer = { ...pierRecord(defaultDocument, { id: 'n', revision: 1, made: 1, changed: 1 }), schema: recordVersion + 1 }
     const set = freshShelf()

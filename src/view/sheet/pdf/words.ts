@@ -38,6 +38,8 @@ function drawAsPicture(pdf: jsPDF, page: PagePlace, line: SetLine, style: Style,
   context.scale(sharp, sharp)
   context.font = `${style.weight} ${style.size}px ${getComputedStyle(holder).fontFamily}`
   context.fillStyle = style.colour
+  context.direction = line.fromRight ? 'rtl' : 'ltr'
+  context.textAlign = 'left'
   context.fillText(line.text, 0, (line.height - style.ascent - style.descent) / 2 + style.ascent)
   const { x, y, width, height } = onPaper(page, { ...line, width: line.right - line.left })
   pdf.addImage(canvas.toDataURL('image/png'), 'PNG', x, y, width, height)
@@ -46,7 +48,8 @@ function drawAsPicture(pdf: jsPDF, page: PagePlace, line: SetLine, style: Style,
 /** A line that the page cuts short, cut to the same width with the same dots. */
 function asSeen(pdf: jsPDF, line: SetLine, holder: Element): SetLine {
   if (getComputedStyle(holder).textOverflow !== 'ellipsis' || holder.scrollWidth <= holder.clientWidth) return line
-  const right = Math.min(line.right, holder.getBoundingClientRect().right)
+  const { right } = holder.getBoundingClientRect()
+  if (line.right <= right) return line
   const room = (right - line.left) * mmPerPixel
   let text = line.text
   while (text.length > 1 && pdf.getTextWidth(`${text}…`) > room) text = text.slice(0, -1)
