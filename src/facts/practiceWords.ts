@@ -7,4 +7,6 @@ export const bracketUnder = ({ support }: PierSpec) => (support.kind === 'bracke
 
 /** What goes wrong with a pier that is built like this one. */
 export const cautionsOf = (spec: PierSpec): readonly string[] =>
-  [...new Set([...fillKind(spec.fill.kind).cautions, ...(bracketUnder(spec)?.cautions ?? [])])].map((key) => wordsOf('cautions').ofPiers[key])
+  [...new Set([...fillKind(spec.fill.kind).cautions, ...(bracketUnder(spec)?.cautions ?? [])])].map(
+    (key) => wordsOf('cautions').ofPiers[key],
+  )
