@@ -52,7 +52,7 @@ const check = (one: Check) => ({
   group: one.group,
   where: one.where,
   counted: one.counted,
-  ...(one.why === undefined ? {} : { why: reasonWords(one.why) }),
+  ...(one.why === undefined ? {} : { why: wordsOf('reasons')[one.why] }),
   allowable: one.allowable === null ? null : workedJson(one.allowable),
   ...(one.demand === undefined ? {} : { demand: workedJson(one.demand) }),
   ...(one.ratio === undefined ? {} : { ratio: one.ratio }),
