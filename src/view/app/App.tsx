@@ -51,7 +51,9 @@ export const App = () => {
         <Head />
       </Apart>
       <Suspense>{isLooking && <LookBar />}</Suspense>
-      <Picture />
+      <Apart className='picture'>
+        <Picture />
+      </Apart>
       <Suspense>
         <PrintPage />
       </Suspense>

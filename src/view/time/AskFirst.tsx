@@ -43,7 +43,7 @@ export const AskFirst = ({ moment, children }: Props) => {
       {/* Danger is never kept back. */}
       {step && guess === undefined && <Dangers step={step} />}
       <div className='time-ask'>
-        <h4 id={id}>{question.ask}</h4>
+        <h2 id={id}>{question.ask}</h2>
         <ul aria-labelledby={id}>
           {question.options.map((option, i) => {
             const mark = guess === undefined ? null : i === question.holds ? words.holds : i === guess ? words.guessed : null

@@ -38,13 +38,13 @@ export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
         <BuiltWrong />
       </div>
       <div className='time-say'>
-        <h4>{words.check}</h4>
+        <h2>{words.check}</h2>
         <ul>
           {step.checks.map((check) => (
             <li key={check}>{checkText(check)}</li>
           ))}
         </ul>
-        <h4>{words.wrong}</h4>
+        <h2>{words.wrong}</h2>
         <p>{wrongText(step.id)}</p>
         <Mistakes ids={step.wrong} />
         <p className='time-small'>{words.practice}</p>

@@ -7,7 +7,7 @@ export const Dangers = ({ step }: Readonly<{ step: BuildStep }>) => {
   if (cautions.length === 0) return null
   return (
     <div className='time-danger'>
-      <h4>{wordsOf('time').build.danger}</h4>
+      <h2>{wordsOf('time').build.danger}</h2>
       {cautions.map(({ id, short, long }) => (
         <p key={id}>
           <strong>{short}</strong> {long}

@@ -69,7 +69,7 @@ const Dry = ({ mix }: Readonly<{ mix: DryMix }>) => {
         <p>
           <strong>{words.dry.picture}</strong>
         </p>
-        <h4>{words.dry.trial}</h4>
+        <h2>{words.dry.trial}</h2>
         <p className='time-small'>{words.dry.trialText}</p>
         <p className='time-small'>{wordsOf('life').traps['trap-more-water-fixes-dry-mix']}</p>
       </div>

@@ -36,7 +36,7 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
       </div>
       <div className='time-say'>
         <Inspection life={life} />
-        <h4>{words.thumb}</h4>
+        <h2>{words.thumb}</h2>
         <p>
           {words.thumbText(yearsText(life.ruleOfThumb.life))} {life.ruleOfThumb.applies ? words.against : words.thumbNot}
         </p>
@@ -62,7 +62,7 @@ const Inspection = ({ life: { inspection } }: Readonly<{ life: LifeResult }>) =>
   const words = wordsOf('time').years
   return (
     <>
-      <h4>{words.look}</h4>
+      <h2>{words.look}</h2>
       {inspection.first && (
         <p>
           {words.first(yearsText(inspection.first.low), yearsText(inspection.first.high))}
@@ -87,10 +87,10 @@ const Eye = ({ isSeen }: Readonly<{ isSeen: boolean }>) => (
 const List = ({ title, lines, mark }: Readonly<{ title: string; lines: readonly string[]; mark?: ReactNode }>) =>
   lines.length > 0 && (
     <>
-      <h4>
+      <h2>
         {mark}
         {title}
-      </h4>
+      </h2>
       <ul>
         {lines.map((line) => (
           <li key={line}>{line}</li>
