@@ -1,5 +1,4 @@
-import { comparedFirst } from '../core/kinds/compared.ts'
-import { fillKind, fillKinds } from '../core/kinds/index.ts'
+import { comparedFirst, fillKind, fillKinds } from '../core/kinds/index.ts'
 import type { Issue } from '../core/model/issue.ts'
 import type { PierResult } from '../core/model/result.ts'
 import type { FillId, PierDocument } from '../core/model/spec.ts'

@@ -1,8 +1,6 @@
-import type { Field } from '../core/model/field.ts'
+import type { FieldOf } from '../core/model/field.ts'
 import { fromSI, inputUnit, toSI } from '../core/units/factors.ts'
 import type { UnitSystem } from '../core/units/quantity.ts'
-
-export type NumberField = Extract<Field, { type: 'number' }>
 
 /** A slider's places are whole steps of the unit shown, so that every stop is a round number. */
 export type Slider = Readonly<{
@@ -17,7 +15,7 @@ export type Slider = Readonly<{
 const slack = 1e-9
 // Adding 0 below turns a negative zero into zero.
 
-export const sliderOf = (field: NumberField, system: UnitSystem): Slider => {
+export const sliderOf = (field: FieldOf<'number'>, system: UnitSystem): Slider => {
   const unit = inputUnit[system][field.quantity]
   const step = Number(fromSI(field.step[system], unit).toPrecision(9))
   const inSteps = (value: number): number => fromSI(value, unit) / step

@@ -9,6 +9,8 @@ import { topLevelBreaches } from './topLevel.ts'
 
 const read = (path: string): string => readFileSync(join(root, path), 'utf8')
 const sources = readSources('src')
+/** Ways of filling that are called after what is placed: such a word is a material too. */
+const roles = new Set(['flowable-fill'])
 const rules = rulesFor([...fillKinds, ...bracketKinds].map((kind) => kind.id))
 
 /** Raised as the house grows: a guard that sees an empty folder is no guard. */
@@ -22,6 +24,17 @@ describe('[A1] the house keeps its shape', () => {
   it.each(rules.map((rule) => [rule.name, rule] as const))('%s', (_, rule) => {
     expect(sources.flatMap((file) => rule.check(file))).toEqual([])
   })
+
+  it.each(fillKinds.map((kind) => kind.id).filter((id) => !roles.has(id)))(
+    '%s is named by its record, the lists of kinds, the first pier and its words',
+    (id) => {
+      const naming = sources.filter(({ text }) => text.includes(`'${id}'`)).map(({ path }) => path)
+      const own = naming.filter((path) => path.startsWith('src/core/kinds/fill/'))
+      expect(own).toHaveLength(1)
+      const elsewhere = ['src/core/kinds/index.ts', 'src/core/spec/pier/pier.ts']
+      expect(naming.filter((path) => path !== own[0] && !path.startsWith('src/words/') && !elsewhere.includes(path))).toEqual([])
+    },
+  )
 
   it('has no ring of files that import each other', () => {
     expect(rings(sources)).toEqual([])

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import { comparedFirst } from '../../src/core/kinds/compared.ts'
+import { comparedFirst } from '../../src/core/kinds/index.ts'
 import { parseJob } from '../../src/core/spec/jobFile.ts'
 import { formatText } from '../../src/core/units/format.ts'
 import { encodeLink } from '../../src/state/storage/link.ts'

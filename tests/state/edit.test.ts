@@ -3,7 +3,7 @@ import { toSI } from '../../src/core/units/factors.ts'
 import { dropEntry } from '../../src/state/actions/commit.ts'
 import { openDocument, reset, setName } from '../../src/state/actions/document.ts'
 import { commitDraft, dragField, dropDraft } from '../../src/state/actions/drag.ts'
-import { editField, setChoice, setPart, setValue } from '../../src/state/actions/edit.ts'
+import { editField, pickChoice, switchPart, setValue } from '../../src/state/actions/edit.ts'
 import { canUndo, redo, undo } from '../../src/state/actions/history.ts'
 import { pointAt, setCut, setExplode, setLayer, setTheme, setUnits, widestCut } from '../../src/state/actions/view.ts'
 import { derived, shownResult } from '../../src/state/derived.ts'
@@ -67,15 +67,15 @@ describe('[J1] entering a value', () => {
 
   it('switches parts, choices and values that may be left out', () => {
     const store = freshStore()
-    expect(setPart(store, 'hole.bell', true)).toBe(true)
+    expect(switchPart(store, 'hole.bell', true)).toBe(true)
     expect(store.getState().document.spec.hole.bell).not.toBeNull()
-    expect(setChoice(store, 'post.section', '4x4')).toBe(true)
+    expect(pickChoice(store, 'post.section', '4x4')).toBe(true)
     expect(setValue(store, 'site.waterTable', 0.6)).toBe(true)
     expect(store.getState().document.spec.site.waterTable).toBe(0.6)
     expect(setValue(store, 'site.waterTable', null)).toBe(true)
     expect(store.getState().document.spec.site.waterTable).toBeNull()
     expect(past(store)).toBe(4)
-    expect(setChoice(store, 'post.section', '99x99')).toBe(false)
+    expect(pickChoice(store, 'post.section', '99x99')).toBe(false)
     expect(past(store)).toBe(4)
   })
 })
@@ -203,7 +203,7 @@ describe('[J4] whole documents', () => {
 
   it('carry the warnings of their pier', () => {
     const store = freshStore()
-    setChoice(store, 'fill.kind', 'dry-full-height')
+    pickChoice(store, 'fill.kind', 'dry-full-height')
     expect(shownResult(store.getState()).issues.map((issue) => issue.code)).toContain('dry-mix-not-verifiable')
   })
 })

@@ -4,7 +4,7 @@ import { valueAt } from '../../src/core/spec/path.ts'
 import { visibleFields } from '../../src/core/spec/fields.ts'
 import { reset } from '../../src/state/actions/document.ts'
 import { commitDraft, dragField } from '../../src/state/actions/drag.ts'
-import { editField, setChoice, setPart } from '../../src/state/actions/edit.ts'
+import { editField, pickChoice, switchPart } from '../../src/state/actions/edit.ts'
 import { canRedo, canUndo, redo, undo } from '../../src/state/actions/history.ts'
 import { pointAt, setUnits } from '../../src/state/actions/view.ts'
 import type { PierStore } from '../../src/state/store.ts'
@@ -26,8 +26,8 @@ const act = (store: PierStore, kind: number, a: number, b: number): void => {
     for (let i = 0; i < 3; i++) dragField(store, field.path, field.min + ((field.max - field.min) * ((b + i) % 97)) / 96)
     commitDraft(store)
   } else if (field.type === 'number') editField(store, field.path, texts[b % texts.length] ?? '')
-  else if (field.type === 'choice') setChoice(store, field.path, field.choices[b % field.choices.length] ?? '')
-  else setPart(store, field.path, valueAt(store.getState().document.spec, field.path) === null)
+  else if (field.type === 'choice') pickChoice(store, field.path, field.choices[b % field.choices.length] ?? '')
+  else switchPart(store, field.path, valueAt(store.getState().document.spec, field.path) === null)
 }
 
 describe('[J5] undo', () => {

@@ -3,7 +3,7 @@ import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { enterCalloutText } from '../../src/state/actions/callout.ts'
 import { setName } from '../../src/state/actions/document.ts'
 import { commitDraft, dragField } from '../../src/state/actions/drag.ts'
-import { editField, setChoice, setPart, setValue } from '../../src/state/actions/edit.ts'
+import { editField, pickChoice, switchPart, setValue } from '../../src/state/actions/edit.ts'
 import { canUndo, redo, undo } from '../../src/state/actions/history.ts'
 import { judge } from '../../src/state/actions/judgement.ts'
 import { lookAt, stopLooking, takeLooked } from '../../src/state/actions/look.ts'
@@ -58,8 +58,8 @@ describe('[J11] a link is looked at first, and never takes the place of the open
     const before = new Map(first.storage.kept)
     editField(store, 'hole.depth', '44 in')
     editField(store, 'hole.depth', 'abc')
-    setPart(store, 'callout', true)
-    setChoice(store, 'fill.kind', 'soil-only')
+    switchPart(store, 'callout', true)
+    pickChoice(store, 'fill.kind', 'soil-only')
     setValue(store, 'hole.depth', 1)
     dragField(store, 'hole.diameter', 0.5)
     commitDraft(store)

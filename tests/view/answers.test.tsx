@@ -4,7 +4,7 @@ import { fillKinds } from '../../src/core/kinds/index.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { formatText } from '../../src/core/units/format.ts'
 import { openDocument } from '../../src/state/actions/document.ts'
-import { editField, setChoice, setPart } from '../../src/state/actions/edit.ts'
+import { editField, pickChoice, switchPart } from '../../src/state/actions/edit.ts'
 import { pointAt, setUnits } from '../../src/state/actions/view.ts'
 import { shownResult } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
@@ -26,7 +26,7 @@ const shown = async (kind: string, units: 'us' | 'metric' = 'us'): Promise<strin
   await view?.end()
   openDocument(pierStore, defaultDocument)
   setUnits(pierStore, units)
-  setChoice(pierStore, 'fill.kind', kind)
+  pickChoice(pierStore, 'fill.kind', kind)
   view = await draw(<Answers />)
   return document.body.textContent ?? ''
 }
@@ -39,7 +39,7 @@ describe('[P2] answers', () => {
   it('tells under the mix what is ordered of it, never the stone of the bed', async () => {
     await shown('mixed-collar')
     const without = document.querySelector('.title')?.textContent ?? ''
-    await view?.act(async () => setPart(pierStore, 'hole.base', true))
+    await view?.act(async () => switchPart(pierStore, 'hole.base', true))
     const line = shownResult(pierStore.getState()).quantities.find((one) => one.role === 'concrete')
     const order = line?.orders[0]
     if (order === undefined || order.as === 'bags') expect.fail('no ready mix')

@@ -3,7 +3,7 @@ import { afterEach, describe, expect, it } from 'vitest'
 import { fillKinds } from '../../src/core/kinds/index.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { openDocument } from '../../src/state/actions/document.ts'
-import { editField, setChoice, setPart } from '../../src/state/actions/edit.ts'
+import { editField, pickChoice, switchPart } from '../../src/state/actions/edit.ts'
 import { setUnits } from '../../src/state/actions/view.ts'
 import { shownResult } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
@@ -37,10 +37,10 @@ const drawn: readonly (readonly [path: string, value: string])[] = [
   ['callout.soil', 'sand'],
 ]
 const enter = (): void => {
-  setPart(pierStore, 'callout', true)
+  switchPart(pierStore, 'callout', true)
   for (const [path, value] of drawn) {
     const isNumber = /\d (in|psi|lb)$|"$/.test(value)
-    expect(isNumber ? editField(pierStore, path, value) : setChoice(pierStore, path, value), path).toBe(true)
+    expect(isNumber ? editField(pierStore, path, value) : pickChoice(pierStore, path, value), path).toBe(true)
   }
 }
 const said = (): string => document.body.textContent ?? ''
@@ -55,7 +55,7 @@ describe('[D8] the check as a person sees it', () => {
   it.each(fillKinds.map((kind) => kind.id))('%s: the word for the whole, every item with shape and word, and who decides', async (id) => {
     openDocument(pierStore, defaultDocument)
     enter()
-    setChoice(pierStore, 'fill.kind', id)
+    pickChoice(pierStore, 'fill.kind', id)
     for (const units of ['us', 'metric'] as const) {
       setUnits(pierStore, units)
       view = await draw(<AgainstDrawing />)
@@ -91,7 +91,7 @@ describe('[D8] the check as a person sees it', () => {
 
   it('takes figures, empties and words', async () => {
     view = await draw(<DrawingEditor path='callout' />)
-    await view.act(async () => void setPart(pierStore, 'callout', true))
+    await view.act(async () => void switchPart(pierStore, 'callout', true))
     const box = [...document.querySelectorAll<HTMLInputElement>('input.box')].find((one) => one.placeholder === words.inputs.notDrawn)
     if (!box) expect.fail('no box')
     await view.act(async () => {

@@ -8,7 +8,7 @@ import { openDocument } from '../../src/state/actions/document.ts'
 import { undo } from '../../src/state/actions/history.ts'
 import { setUnits } from '../../src/state/actions/view.ts'
 import { pierStore } from '../../src/state/store.ts'
-import type { NumberField as Field } from '../../src/state/slider.ts'
+import type { FieldOf } from '../../src/core/model/field.ts'
 import { wordsOf } from '../../src/words/index.ts'
 import { issueText } from '../../src/view/panels/issueText.ts'
 import { NumberField } from '../../src/view/panels/inputs/NumberField.tsx'
@@ -16,7 +16,7 @@ import { boxText } from '../../src/view/panels/inputs/useEntry.ts'
 import { draw, leave, press, setValue } from './page.ts'
 
 const path = 'hole.diameter'
-const field = fieldAt(defaultDocument.spec, path) as Field
+const field = fieldAt(defaultDocument.spec, path) as FieldOf<'number'>
 const inches = (): number => pierStore.getState().document.spec.hole.diameter / 0.0254
 const past = (): number => pierStore.temporal.getState().pastStates.length
 
@@ -161,7 +161,7 @@ describe('[P1] a value of a file that is no text', () => {
 describe('[P1] a number that is no length', () => {
   it('says what may be typed where nothing can be read', async () => {
     await view.end()
-    view = await draw(<NumberField field={fieldAt(defaultDocument.spec, 'site.slope') as Field} help='' />)
+    view = await draw(<NumberField field={fieldAt(defaultDocument.spec, 'site.slope') as FieldOf<'number'>} help='' />)
     await type('abc')
     await key(box(), 'Enter')
     expect(told()).toContain(wordsOf('app').fields.between('0%', '50%'))

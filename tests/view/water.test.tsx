@@ -4,7 +4,7 @@ import { deriveMoisture } from '../../src/core/derive/moisture/deriveMoisture.ts
 import { fillKinds } from '../../src/core/kinds/index.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { openDocument } from '../../src/state/actions/document.ts'
-import { editField, setChoice } from '../../src/state/actions/edit.ts'
+import { editField, pickChoice } from '../../src/state/actions/edit.ts'
 import { shownSpec } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
 import { wordsOf } from '../../src/words/index.ts'
@@ -30,7 +30,7 @@ describe('[P2] water against the wood in the answers', () => {
   it.each(fillKinds.map((kind) => kind.id))(
     '%s: each kind of stretch once, with class, air and reason; no percent of moisture',
     async (kind) => {
-      setChoice(pierStore, 'fill.kind', kind)
+      pickChoice(pierStore, 'fill.kind', kind)
       const page = await shown()
       const items = [...document.querySelectorAll('.wet-list > li')].map((item) => item.textContent ?? '')
       const kinds = kindsOf(result().profile)
@@ -47,7 +47,7 @@ describe('[P2] water against the wood in the answers', () => {
   )
 
   it('says why rain ends at the post, and how much a dish holds', async () => {
-    setChoice(pierStore, 'top.shape', 'dished')
+    pickChoice(pierStore, 'top.shape', 'dished')
     const page = await shown()
     expect(page).toContain(words.top.post)
     expect(page).toContain(words.top.reasons['top-slopes-in'])
@@ -60,7 +60,7 @@ describe('[P2] water against the wood in the answers', () => {
     expect(concrete).toContain(words.traps['trap-concrete-protects-posts'])
     expect(concrete).toContain(words.said.missing)
     expect(concrete).not.toContain(words.traps['trap-gravel-drains-the-hole'])
-    await view?.act(async () => setChoice(pierStore, 'fill.kind', 'granular-on-pad'))
+    await view?.act(async () => pickChoice(pierStore, 'fill.kind', 'granular-on-pad'))
     expect(await shown()).toContain(words.traps['trap-gravel-drains-the-hole'])
   })
 

@@ -4,7 +4,7 @@ import { fillKinds } from '../../src/core/kinds/index.ts'
 import { visibleFields } from '../../src/core/spec/fields.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { openDocument } from '../../src/state/actions/document.ts'
-import { editField, setChoice, setPart } from '../../src/state/actions/edit.ts'
+import { editField, pickChoice, switchPart } from '../../src/state/actions/edit.ts'
 import { shownSpec } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
 import { lifeOf } from '../../src/state/timeDerived.ts'
@@ -31,7 +31,7 @@ afterEach(async () => {
 
 describe('[P2] mix, years and cost in the answers', () => {
   it.each(fillKinds.map(({ id }) => id))('%s: a day is the day of a share, and dry mix has ranges and no chance', async (kind) => {
-    setChoice(pierStore, 'fill.kind', kind)
+    pickChoice(pierStore, 'fill.kind', kind)
     const page = await shown(<MixPanel />)
     expect(page).not.toMatch(/probab|likely|chance of/i)
     if (page.includes(years.mix.curve)) expect(page).toContain(time.month.call)
@@ -55,14 +55,14 @@ describe('[P2] mix, years and cost in the answers', () => {
   })
 
   it('says of a post on a bracket that no row speaks of it', async () => {
-    setChoice(pierStore, 'fill.kind', 'mixed-bracket-pier')
+    pickChoice(pierStore, 'fill.kind', 'mixed-bracket-pier')
     const page = await shown(<LifePanel />)
     expect(page).toContain(life.lacks['no-rows-above-ground'])
     expect(page).not.toContain(life.hazard.buried)
   })
 
   it('takes prices of every method in one table, and tells none entered from none that can be counted', async () => {
-    setPart(pierStore, 'costs', true)
+    switchPart(pierStore, 'costs', true)
     expect(await shown(<CostPanel />)).toContain(years.cost.noPrice)
     expect(document.querySelectorAll('.years-method input.box')).toHaveLength(2 * fillKinds.length)
     for (const [kind, first] of [
@@ -80,7 +80,7 @@ describe('[P2] mix, years and cost in the answers', () => {
   })
 
   it('leaves prices out of the inputs, where they would be fourteen boxes', async () => {
-    setPart(pierStore, 'costs', true)
+    switchPart(pierStore, 'costs', true)
     await shown(<InputsPanel />)
     const priced = visibleFields(shownSpec(pierStore.getState())).filter(({ path }) => path.startsWith('costs.prices.'))
     expect(priced).toHaveLength(14)

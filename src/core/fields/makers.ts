@@ -2,7 +2,7 @@ import type { UnitId } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
 import type { UnitSystem } from '../units/quantity.ts'
 import type {
-  Asked,
+  FieldOptions,
   AskedQuantity,
   ChoiceNode,
   EitherNode,
@@ -33,7 +33,7 @@ type Ends = Readonly<{ from: string; to: string }>
 type Steps = string | readonly [us: string, metric: string]
 /** `silent` is what a link means that says nothing, for ever, and where the first pier starts unless `start` says otherwise. */
 type Start<V> = Readonly<{ silent: string | null; start?: string | V }>
-type NumberOptions<V> = Asked & Ends & Start<V> & Readonly<{ step?: Steps; unit?: Readonly<Record<UnitSystem, UnitId>> }>
+type NumberOptions<V> = FieldOptions & Ends & Start<V> & Readonly<{ step?: Steps; unit?: Readonly<Record<UnitSystem, UnitId>> }>
 
 /** A step of whole inches goes with one of 10 mm, a finer one with 1 mm. */
 const both = (step: Steps): readonly [string, string] => {
@@ -81,7 +81,7 @@ export const windSpeed = number('speed', ['5 mph', '2 m/s'])
 export const dosage = number('dosage', ['0.5 gal/yd3', '1 L/m3'])
 export const money = number('money', '10')
 
-type CountOptions = Asked & Readonly<{ from: number; to: number; silent: number | null; start?: number }>
+type CountOptions = FieldOptions & Readonly<{ from: number; to: number; silent: number | null; start?: number }>
 /** A whole number. */
 export const count = <const O extends CountOptions>(options: O): NumberNode<Given<O, number>> => {
   const { from, to, silent, start, ...asked }: CountOptions = options
@@ -100,7 +100,7 @@ export const count = <const O extends CountOptions>(options: O): NumberNode<Give
   }
 }
 
-type ChoiceOptions<C> = Asked & Readonly<{ silent: C | null; start?: C }>
+type ChoiceOptions<C> = FieldOptions & Readonly<{ silent: C | null; start?: C }>
 /** One of several; null too where a silent link means none. */
 export const oneOf = <const C extends string | number, const O extends ChoiceOptions<C>>(
   choices: readonly C[],
@@ -116,7 +116,7 @@ export const freeText = (most: number, least = 0): TextNode => ({ type: 'text', 
 const startsOf = <S extends Shape>(fields: S): ValuesOf<S> =>
   Object.fromEntries(Object.entries(fields).map(([key, node]) => [key, node.start])) as ValuesOf<S>
 
-export const group = <const S extends Shape>(fields: S, asked: Asked = {}): GroupNode<S> => ({
+export const group = <const S extends Shape>(fields: S, asked: FieldOptions = {}): GroupNode<S> => ({
   ...asked,
   type: 'group',
   fields,
@@ -126,7 +126,7 @@ export const group = <const S extends Shape>(fields: S, asked: Asked = {}): Grou
 /** A part that a pier may have or lack. `silent`: 1 where a link that says nothing means that it is there. */
 export const part = <const S extends Shape>(
   fields: S,
-  { silent = 0, ...asked }: Asked & Readonly<{ silent?: 0 | 1 }> = {},
+  { silent = 0, ...asked }: FieldOptions & Readonly<{ silent?: 0 | 1 }> = {},
 ): PartNode<S> => {
   const first = startsOf(fields)
   return { ...asked, type: 'part', fields, first, start: silent === 1 ? first : null, silent }
@@ -138,7 +138,7 @@ export const kindOf = <const Id extends string, const S extends Shape>(id: Id, f
   fields,
 })
 
-type EitherOptions<Id> = Asked & Readonly<{ silent?: Id; start?: Id }>
+type EitherOptions<Id> = FieldOptions & Readonly<{ silent?: Id; start?: Id }>
 /** One kind of several. A kind that follows from another input has no `link` and is not asked. */
 export const either = <const K extends Kind>(kinds: readonly K[], options: EitherOptions<K['id']> = {}): EitherNode<K> => {
   const { silent, start = silent ?? kinds[0]?.id, ...asked } = options

@@ -36,7 +36,7 @@ export type Condition =
   | 'no own months'
 
 /** What any field may say of itself. */
-export type Asked = Readonly<{
+export type FieldOptions = Readonly<{
   /** Step in which it is asked; what a part, a group or a kind holds is asked with it unless it says otherwise. */
   group?: FieldGroup
   /** Path of the field that it is asked behind, where that is not its place in the tree. */
@@ -75,7 +75,7 @@ export type AskedQuantity = keyof NumberOf & QuantityKind
 /** One word of a link. Quantities are texts as in a job file. */
 export type Word = string | number | null
 
-export type NumberNode<V extends number | null = number | null> = Asked &
+export type NumberNode<V extends number | null = number | null> = FieldOptions &
   Readonly<{
     type: 'number'
     quantity: AskedQuantity
@@ -91,16 +91,16 @@ export type NumberNode<V extends number | null = number | null> = Asked &
     /** What a link means that says nothing of it, for ever. */
     silent: Word
   }>
-export type ChoiceNode<V extends string | number | null = string | number | null> = Asked &
+export type ChoiceNode<V extends string | number | null = string | number | null> = FieldOptions &
   Readonly<{ type: 'choice'; choices: readonly (string | number)[]; nullable: boolean; start: V; silent: Word }>
 /** Words that stay in the file; `least` and `most` characters. */
-export type TextNode = Asked & Readonly<{ type: 'text'; least: number; most: number; start: string }>
+export type TextNode = FieldOptions & Readonly<{ type: 'text'; least: number; most: number; start: string }>
 
 export type Shape = Readonly<Record<string, FieldNode>>
 export type ValuesOf<S extends Shape> = Readonly<{ [K in keyof S]: S[K]['start'] }>
-export type GroupNode<S extends Shape = Shape> = Asked & Readonly<{ type: 'group'; fields: S; start: ValuesOf<S> }>
+export type GroupNode<S extends Shape = Shape> = FieldOptions & Readonly<{ type: 'group'; fields: S; start: ValuesOf<S> }>
 /** An optional part: null, or its fields; `first` is what it holds when it is put in. */
-export type PartNode<S extends Shape = Shape> = Asked &
+export type PartNode<S extends Shape = Shape> = FieldOptions &
   Readonly<{ type: 'part'; fields: S; first: ValuesOf<S>; start: ValuesOf<S> | null; silent: 0 | 1 }>
 
 /** One of the kinds that a part of the pier may be of, with its own fields. */
@@ -108,16 +108,16 @@ export type Kind = Readonly<{ id: string; fields: Shape }>
 /** A part of the pier as a kind has it: its id, and its own values. */
 export type OfKind<K extends Kind> = K extends Kind ? Readonly<{ kind: K['id'] }> & ValuesOf<K['fields']> : never
 /** One kind out of several. `isAsked`: is the kind itself an input, or does it follow from another? */
-export type EitherNode<K extends Kind = Kind> = Asked &
+export type EitherNode<K extends Kind = Kind> = FieldOptions &
   Readonly<{ type: 'either'; kinds: readonly K[]; isAsked: boolean; start: OfKind<K>; silent: Word }>
 
 export type FieldNode =
   | NumberNode
   | ChoiceNode
   | TextNode
-  | (Asked & Readonly<{ type: 'group'; fields: Shape; start: object }>)
-  | (Asked & Readonly<{ type: 'part'; fields: Shape; first: object; start: object | null; silent: 0 | 1 }>)
-  | (Asked & Readonly<{ type: 'either'; kinds: readonly Kind[]; isAsked: boolean; start: Readonly<{ kind: string }>; silent: Word }>)
+  | (FieldOptions & Readonly<{ type: 'group'; fields: Shape; start: object }>)
+  | (FieldOptions & Readonly<{ type: 'part'; fields: Shape; first: object; start: object | null; silent: 0 | 1 }>)
+  | (FieldOptions & Readonly<{ type: 'either'; kinds: readonly Kind[]; isAsked: boolean; start: Readonly<{ kind: string }>; silent: Word }>)
 
 /** Paths of the inputs of a tree: values, optional parts and kinds; words that stay in the file are none. */
 export type PathsOf<S extends Shape> = { [K in keyof S & string]: PathsAt<S[K], K> }[keyof S & string]

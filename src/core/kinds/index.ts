@@ -14,6 +14,9 @@ import { mixedFullHeight } from './fill/mixedFullHeight.ts'
 /** Every way to fill the hole, in the order in which they are offered. The only list; adding one is a file and a line here. */
 export const fillKinds = [dryBagAtFoot, dryFullHeight, mixedFullHeight, mixedCollar, mixedBracketPier, granularOnPad, flowableFill] as const
 
+/** Methods that a pier is set beside unless somebody picks others: poured round the post, under a bracket, and the two that go in dry. No ranking. */
+export const comparedFirst: readonly AnyFillKind['id'][] = ['mixed-full-height', 'mixed-bracket-pier', 'dry-bag-at-foot', 'dry-full-height']
+
 /** Every bracket shape. */
 export const bracketKinds = [barLegs, sidePlates, knifePlate, basePlate] as const
 

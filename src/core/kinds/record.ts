@@ -41,7 +41,7 @@ type FillRecord<Id extends string, S extends Shape> = Readonly<{
  * compares a kind's id. `defaults`: what it holds when it is chosen.
  */
 export type FillKind<Id extends string = string, S extends Shape = Shape> = FillRecord<Id, S> & Readonly<{ defaults: Valued<Id, S> }>
-export const fillOf = <const Id extends string, const S extends Shape>(record: FillRecord<Id, S>): FillKind<Id, S> => ({
+export const declareFill = <const Id extends string, const S extends Shape>(record: FillRecord<Id, S>): FillKind<Id, S> => ({
   ...record,
   defaults: startOfKind<Readonly<{ id: Id; fields: S }>>(record),
 })
@@ -65,7 +65,7 @@ type BracketRecord<Id extends string, S extends Shape> = Readonly<{
 
 /** A bracket, in the same way. */
 export type BracketKind<Id extends string = string, S extends Shape = Shape> = BracketRecord<Id, S> & Readonly<{ defaults: Valued<Id, S> }>
-export const bracketOf = <const Id extends string, const S extends Shape>(record: BracketRecord<Id, S>): BracketKind<Id, S> => ({
+export const declareBracket = <const Id extends string, const S extends Shape>(record: BracketRecord<Id, S>): BracketKind<Id, S> => ({
   ...record,
   defaults: startOfKind<Readonly<{ id: Id; fields: S }>>(record),
 })

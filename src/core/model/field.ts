@@ -35,3 +35,5 @@ export type Field = Readonly<{
     /** An optional part, null or an object whose own fields follow; `initial` fills it when it is switched on. */
     | Readonly<{ type: 'part'; initial: unknown }>
   )
+
+export type FieldOf<T extends Field['type']> = Extract<Field, { type: T }>

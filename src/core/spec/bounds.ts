@@ -4,7 +4,7 @@ import type { PierSpec } from '../model/spec.ts'
 import { fields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 import { valueAt } from './path.ts'
-import { shown } from './shown.ts'
+import { shown } from './issueCodes.ts'
 
 /** Rounding that a converted bound may carry, relative. */
 const rounding = 1e-12

@@ -1,5 +1,5 @@
 import type { PierDocument, PierSpec } from '../model/spec.ts'
-import { deepFreeze } from './freeze.ts'
+import { deepFreeze } from './path.ts'
 import { pierFields } from './pier/pier.ts'
 
 /**

@@ -1,6 +1,6 @@
-import type { Field } from '../model/field.ts'
+import type { Field, FieldOf } from '../model/field.ts'
 import type { Issue, Result } from '../model/issue.ts'
-import type { PierDocument, PierSpec } from '../model/spec.ts'
+import type { Callout, PierDocument, PierSpec, SoilMechanism } from '../model/spec.ts'
 import { inputUnit, unitNames } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
 import type { UnitSystem } from '../units/quantity.ts'
@@ -9,6 +9,7 @@ import { fieldAt } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 import { partInitial } from './partInitial.ts'
 import { valueAt, withValueAt } from './path.ts'
+import { pierFields } from './pier/pier.ts'
 import { broughtBack, otherKindsAfter } from './otherKinds.ts'
 import { originsAfter, originsGiven } from './origins.ts'
 import { settled } from './settle.ts'
@@ -16,8 +17,6 @@ import { makeDocument } from './validate.ts'
 import { withUnit } from './written.ts'
 
 // A refused edit gives the issues and no document. Each edit is one step: all that follows from it comes with it.
-
-type FieldOf<T extends Field['type']> = Extract<Field, { type: T }>
 
 const refuse = (code: IssueCode, path: string, facts: Partial<Issue> = {}): Result<PierDocument> => ({
   ok: false,
@@ -101,4 +100,39 @@ export function setChoice(document: PierDocument, path: string, choice: string |
   if (choice === null) return refuse('not-a-choice', path, { got: '', limit: field.choices.join(', ') })
   if (!field.choices.includes(choice)) return refuse('not-a-choice', path, { got: String(choice), limit: field.choices.join(', ') })
   return changed(document, withChoice(document.spec, path, choice, document.otherKinds), path)
+}
+
+const { number, date, notes } = pierFields.fields.callout.fields
+/** Words of a drawing that stay in the file, and the most characters each may have. */
+export const calloutTexts = { number: number.most, date: date.most, notes: notes.most } as const satisfies Partial<
+  Readonly<Record<keyof Callout, number>>
+>
+export type CalloutText = keyof typeof calloutTexts
+
+/** Puts the number, the date or the notes of the drawing in place. Refused without a callout, and when it is too long. */
+export function setCalloutText(document: PierDocument, key: CalloutText, text: string): Result<PierDocument> {
+  const { spec } = document
+  const path = `callout.${key}`
+  const limit = calloutTexts[key]
+  if (spec.callout === null) return refuse('not-a-field', path, { got: path })
+  if (text.length > limit) return refuse('text-too-long', path, { got: text.length, limit })
+  return makeDocument({ ...document, spec: { ...spec, callout: { ...spec.callout, [key]: text } } })
+}
+
+const { least: shortestReason, most } = pierFields.fields.judgement.fields.reason
+/** The most characters that a reason may have. */
+export const longestReason = most
+
+/**
+ * Uses a soil mechanism other than the least one, for a reason that is typed; null goes back to the least. The reason stays in the file and
+ * is never in a link.
+ */
+export function setJudgement(document: PierDocument, mechanism: SoilMechanism | null, reason: string): Result<PierDocument> {
+  const judged = (judgement: PierSpec['judgement']) => makeDocument({ ...document, spec: { ...document.spec, judgement } })
+  if (mechanism === null) return judged(null)
+  const text = reason.trim()
+  const path = 'judgement.reason'
+  if (text.length < shortestReason) return refuse('reason-too-short', path, { got: text.length, limit: shortestReason })
+  if (text.length > longestReason) return refuse('text-too-long', path, { got: text.length, limit: longestReason })
+  return judged({ mechanism, reason: text })
 }

@@ -12,7 +12,7 @@ import { migrated } from './migrate.ts'
 import { valueAt } from './path.ts'
 import { jobSchema } from './schema.ts'
 import { pierFields } from './pier/pier.ts'
-import { longestShown } from './shown.ts'
+import { longestShown } from './issueCodes.ts'
 import { makeDocument } from './validate.ts'
 import { isText } from './writeJob.ts'
 

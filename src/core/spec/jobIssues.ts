@@ -3,7 +3,7 @@ import type { Issue } from '../model/issue.ts'
 import { unitNames } from '../units/factors.ts'
 import { fields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
-import { shown } from './shown.ts'
+import { shown } from './issueCodes.ts'
 
 /** What the library found, as issues of ours: one for each key, with the path into the spec. */
 export const jobIssues = (found: readonly z.core.$ZodIssue[]): readonly Issue[] => found.flatMap(translate)

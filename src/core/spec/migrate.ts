@@ -1,5 +1,5 @@
 import type { Issue } from '../model/issue.ts'
-import { shown } from './shown.ts'
+import { shown } from './issueCodes.ts'
 
 /** Version that this code writes. Raise it with a migration from the version before and a fixture of that version. */
 export const schemaVersion = 1

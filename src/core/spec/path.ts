@@ -24,3 +24,10 @@ export function withValueAt<T>(root: T, path: string, value: unknown): T {
   const inner = rest.length === 0 ? value : withValueAt(own(root, key), rest.join('.'), value)
   return { ...root, [key]: inner }
 }
+
+/** Freezes plain data (objects and arrays) all the way down and gives it back. */
+export function deepFreeze<T>(data: T): T {
+  if (typeof data !== 'object' || data === null || Object.isFrozen(data)) return data
+  for (const value of Object.values(data)) deepFreeze(value)
+  return Object.freeze(data)
+}

@@ -5,8 +5,7 @@ import { unitNames } from '../units/factors.ts'
 import { formatText } from '../units/format.ts'
 import { parseQuantity } from '../units/parse.ts'
 import { schemaVersion } from './migrate.ts'
-import { pierFields } from './pier/pier.ts'
-import { longestName, longestNote } from './textLimits.ts'
+import { documentWords, pierFields } from './pier/pier.ts'
 import { shortText } from './writeJob.ts'
 
 // Without this the library would probe for `new Function`, which the page's content policy forbids.
@@ -35,7 +34,8 @@ const number = (node: NumberNode, path: string): z.ZodType => {
     })
 }
 
-const words = ({ least, most }: TextNode): z.ZodType => (least > 0 ? z.string().min(least).max(most) : z.string().max(most).default(''))
+const words = ({ least, most }: TextNode): z.ZodType<string> =>
+  least > 0 ? z.string().min(least).max(most) : z.string().max(most).default('')
 
 /** What a holder says of fields that a file leaves out. */
 type LeftOut = FieldNode['leftOut']
@@ -109,8 +109,8 @@ const otherKind = z.strictObject({
 /** The job file, newest version. Reading gives SI numbers; written texts are kept beside them by jobFile.ts. */
 export const jobSchema = z.strictObject({
   pierglass: z.literal(schemaVersion).meta({ description: 'version of the job file' }),
-  name: z.string().max(longestName).default(''),
-  note: z.string().max(longestNote).default(''),
+  name: words(documentWords.name),
+  note: words(documentWords.note),
   origins: origins.optional(),
   otherKinds: z.array(otherKind).meta({ description: 'what fills, supports and brackets had that are not in use now' }).optional(),
   pier: object(pierFields.fields, '', undefined),

@@ -1,9 +1,25 @@
 import type { Issue, Result } from '../model/issue.ts'
 import type { PierDocument, PierSpec } from '../model/spec.ts'
 import { outOfBounds } from './bounds.ts'
-import { buildable } from './buildable.ts'
-import { deepFreeze } from './freeze.ts'
+import { dimensions } from './dimensions.ts'
+import { barRules, verticalBarRules } from './rules/barRules.ts'
+import { bracketRules } from './rules/bracketRules.ts'
+import { fillRules } from './rules/fillRules.ts'
+import { holeRules, siteRules } from './rules/holeRules.ts'
+import { lifeRules } from './rules/lifeRules.ts'
+import { postRules } from './rules/postRules.ts'
+import type { Rule } from './rules/rule.ts'
+import { topRules } from './rules/topRules.ts'
+import { deepFreeze } from './path.ts'
 import { stillWritten } from './written.ts'
+
+const rules: readonly Rule[] = [siteRules, holeRules, postRules, fillRules, bracketRules, barRules, verticalBarRules, topRules, lifeRules]
+
+/** What can't be built as set, and what can but should be looked at: every conflict between fields, each at the field to change. */
+export function buildable(spec: PierSpec): readonly Issue[] {
+  const d = dimensions(spec)
+  return rules.flatMap((rule) => rule(spec, d))
+}
 
 const isError = (issue: Issue): boolean => issue.severity === 'error'
 

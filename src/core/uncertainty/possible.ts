@@ -1,6 +1,6 @@
 import { soilValues } from '../derive/uplift/soilValues.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { buildable } from '../spec/buildable.ts'
+import { buildable } from '../spec/validate.ts'
 import { asEntered, type Draw, type InputId } from './inputs.ts'
 import { drawnSpec } from './upliftSample.ts'
 

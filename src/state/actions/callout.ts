@@ -1,4 +1,4 @@
-import { type CalloutText, setCalloutText } from '../../core/spec/calloutText.ts'
+import { type CalloutText, setCalloutText } from '../../core/spec/edit.ts'
 import type { PierStore } from '../store.ts'
 import { commit, refuse } from './commit.ts'
 import { commitDraft } from './drag.ts'

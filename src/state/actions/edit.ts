@@ -1,6 +1,6 @@
 import type { Result } from '../../core/model/issue.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
-import { setChoice as chosen, setField as typed, setNumber as set, setPart as switched } from '../../core/spec/edit.ts'
+import { setChoice, setField, setNumber, setPart } from '../../core/spec/edit.ts'
 import { valueAt } from '../../core/spec/path.ts'
 import type { PierStore } from '../store.ts'
 import { commit, dropEntry, refuse } from './commit.ts'
@@ -23,23 +23,23 @@ const settle = (store: PierStore, path: string, text: string | null, result: Res
 export const editField = (store: PierStore, path: string, text: string): boolean => {
   commitDraft(store)
   const { document, view } = store.getState()
-  return settle(store, path, text, typed(document, path, text, view.units))
+  return settle(store, path, text, setField(document, path, text, view.units))
 }
 
 /** Switches an optional part on, with the values it starts from, or off. */
-export const setPart = (store: PierStore, path: string, on: boolean): boolean => {
+export const switchPart = (store: PierStore, path: string, on: boolean): boolean => {
   commitDraft(store)
-  return settle(store, path, null, switched(store.getState().document, path, on))
+  return settle(store, path, null, setPart(store.getState().document, path, on))
 }
 
 /** Picks one of the choices at `path`; null for none, where a choice may be left out. */
-export const setChoice = (store: PierStore, path: string, choice: string | number | null): boolean => {
+export const pickChoice = (store: PierStore, path: string, choice: string | number | null): boolean => {
   commitDraft(store)
-  return settle(store, path, null, chosen(store.getState().document, path, choice))
+  return settle(store, path, null, setChoice(store.getState().document, path, choice))
 }
 
 /** Puts an SI number, or none, at `path` at once. */
 export const setValue = (store: PierStore, path: string, value: number | null): boolean => {
   commitDraft(store)
-  return settle(store, path, null, set(store.getState().document, path, value))
+  return settle(store, path, null, setNumber(store.getState().document, path, value))
 }

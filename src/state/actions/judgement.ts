@@ -1,6 +1,6 @@
 import type { Issue } from '../../core/model/issue.ts'
 import type { SoilMechanism } from '../../core/model/spec.ts'
-import { setJudgement } from '../../core/spec/judgement.ts'
+import { setJudgement } from '../../core/spec/edit.ts'
 import type { PierStore } from '../store.ts'
 import { commit } from './commit.ts'
 import { commitDraft } from './drag.ts'

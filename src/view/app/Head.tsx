@@ -1,5 +1,5 @@
 import { useRef } from 'react'
-import { longestName } from '../../core/spec/textLimits.ts'
+import { documentWords } from '../../core/spec/pier/pier.ts'
 import { reset, setName } from '../../state/actions/document.ts'
 import { redo, undo } from '../../state/actions/history.ts'
 import { seenDocument } from '../../state/derived.ts'
@@ -27,7 +27,7 @@ const PierName = () => {
       className='pier-name'
       type='text'
       readOnly={isLooking}
-      maxLength={longestName}
+      maxLength={documentWords.name.most}
       defaultValue={name}
       placeholder={wordsOf('app').nameIt}
       aria-label={wordsOf('app').pierName}

@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState } from 'react'
-import { longestName, longestNote } from '../../core/spec/textLimits.ts'
+import { documentWords } from '../../core/spec/pier/pier.ts'
 import { keptOf } from '../../state/document/opened.ts'
 import type { Shelved } from '../../state/storage/record.ts'
 import { rawText } from '../../state/storage/stored.ts'
@@ -44,7 +44,7 @@ const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
         id={`${id}-name`}
         className='box'
         ref={first}
-        maxLength={longestName}
+        maxLength={documentWords.name.most}
         value={name}
         onChange={(event) => setName(event.target.value)}
       />
@@ -53,7 +53,7 @@ const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
         id={`${id}-note`}
         className='box'
         rows={3}
-        maxLength={longestNote}
+        maxLength={documentWords.note.most}
         value={note}
         onChange={(event) => setNote(event.target.value)}
       />
@@ -156,7 +156,7 @@ export const PierRow = ({
                 <Act
                   word={words.actions.copy}
                   name={name}
-                  onDo={() => void shelf.duplicate(pier.id, words.copyOf(name).slice(0, longestName))}
+                  onDo={() => void shelf.duplicate(pier.id, words.copyOf(name).slice(0, documentWords.name.most))}
                 />
                 <Act word={words.actions.words} name={name} onDo={() => setNaming(true)} />
               </>

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { counting } from '../../../src/core/kinds/counting.ts'
 import { fillKinds } from '../../../src/core/kinds/index.ts'
-import { fillOf } from '../../../src/core/kinds/record.ts'
+import { declareFill } from '../../../src/core/kinds/record.ts'
 import { length, oneOf } from '../../../src/core/fields/makers.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
 import type { Result } from '../../../src/core/model/issue.ts'
 
 /** A fill that nobody builds: concrete round the foot in one of two makes, gravel over it. It is here and in the list, and nowhere else. */
-const madeUp = fillOf({
+const madeUp = declareFill({
   id: 'made-up-fill',
   support: 'embedded',
   fields: {

@@ -2,7 +2,7 @@ import { type Governing, governingLoads, type LoadsByKind, netUplift, workedComb
 import { type Combination, loadCombinations } from '../../engineering/tables/loadCombinations.ts'
 import { weakest } from '../../engineering/showing.ts'
 import type { Demand, LoadCase } from '../../model/result.ts'
-import type { LoadEstimate, RoofShape } from '../../model/spec.ts'
+import type { LoadEstimate } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import { newtons } from '../../units/quantity.ts'
 import { enclosedRoofWind } from './enclosedRoofWind.ts'
@@ -15,7 +15,7 @@ import { sidewaysDemand } from './sidewaysDemand.ts'
 import { velocity } from './velocity.ts'
 
 type Winds = (estimate: LoadEstimate, pressure: Worked) => readonly RoofWind[]
-const windsOf: Readonly<Record<RoofShape, Winds>> = {
+const windsOf: Readonly<Record<LoadEstimate['roof'], Winds>> = {
   'free-monoslope': (estimate, pressure) => freeRoofWind(estimate, 'monoslope', pressure),
   'free-pitched': (estimate, pressure) => freeRoofWind(estimate, 'pitched', pressure),
   'free-troughed': (estimate, pressure) => freeRoofWind(estimate, 'troughed', pressure),

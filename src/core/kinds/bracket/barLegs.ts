@@ -3,7 +3,7 @@ import { type ConvexSolid, rod } from '../../geometry/placed.ts'
 import type { BracketSite } from '../../model/kind.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { bracketOf } from '../record.ts'
+import { declareBracket } from '../record.ts'
 import { footOf, plateSizes, seatPlate, sidePlateParts } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
@@ -43,7 +43,7 @@ function hookedLeg(x: number, way: 1 | -1, { top, landing, bottom }: Levels): Co
 }
 
 /** Two plates outside the post on a seat that two reinforcing bars hold above the concrete; each ends in a standard hook down in it. */
-export const barLegs = bracketOf({
+export const barLegs = declareBracket({
   id: 'bar-legs',
   fields: plateSizes({ embedment: '12 in' }),
   parts: (bracket, site) => {

@@ -1,7 +1,7 @@
 import { box, rod } from '../../geometry/placed.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { bracketOf } from '../record.ts'
+import { declareBracket } from '../record.ts'
 import { halfAlong, plateSizes, seatPlate, sidePlateParts } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
@@ -13,7 +13,7 @@ const anchors = [
 ] as const
 
 /** A plate on the cured concrete with four anchors, two short webs up to the seat, and side plates with bolts. */
-export const basePlate = bracketOf({
+export const basePlate = declareBracket({
   id: 'base-plate',
   fields: plateSizes({ embedment: '6 in' }),
   parts: (bracket, site) => {

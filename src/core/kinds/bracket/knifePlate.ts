@@ -1,13 +1,13 @@
 import { box } from '../../geometry/placed.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { bracketOf } from '../record.ts'
+import { declareBracket } from '../record.ts'
 import { boltRow, footOf, plateHeight, plateSizes } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
 
 /** One upright plate in a slot in the post, on a seat; the plate itself runs down into the concrete to a foot. */
-export const knifePlate = bracketOf({
+export const knifePlate = declareBracket({
   id: 'knife-plate',
   fields: plateSizes({ bolt: '0.5 in', embedment: '12 in' }),
   parts: (bracket, site) => {

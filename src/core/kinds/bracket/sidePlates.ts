@@ -1,13 +1,13 @@
 import { box } from '../../geometry/placed.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres } from '../../units/quantity.ts'
-import { bracketOf } from '../record.ts'
+import { declareBracket } from '../record.ts'
 import { footOf, halfAlong, plateSizes, seatPlate, sidePlateParts } from './plateParts.ts'
 
 const inch = (value: number) => toSI(value, 'in')
 
 /** Two plates outside the post on a seat that two flat legs hold above the concrete; the legs run down into it. */
-export const sidePlates = bracketOf({
+export const sidePlates = declareBracket({
   id: 'side-plates',
   fields: plateSizes({ embedment: '12 in' }),
   parts: (bracket, site) => {

@@ -2,10 +2,10 @@ import { bagSizes, bags } from '../../engineering/tables/bags.ts'
 import { materials } from '../../engineering/tables/materials.ts'
 import { count, oneOf } from '../../fields/makers.ts'
 import { counting } from '../counting.ts'
-import { fillOf } from '../record.ts'
+import { declareFill } from '../record.ts'
 
 /** A bag or more of dry mix emptied round the post's foot, with the dug soil thrown back on top. */
-export const dryBagAtFoot = fillOf({
+export const dryBagAtFoot = declareFill({
   id: 'dry-bag-at-foot',
   support: 'embedded',
   fields: {

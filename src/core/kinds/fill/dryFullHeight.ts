@@ -1,8 +1,8 @@
 import { counting } from '../counting.ts'
-import { fillOf } from '../record.ts'
+import { declareFill } from '../record.ts'
 
 /** The hole filled with dry mix to the top and wetted from above. */
-export const dryFullHeight = fillOf({
+export const dryFullHeight = declareFill({
   id: 'dry-full-height',
   support: 'embedded',
   fields: {},

@@ -1,8 +1,8 @@
 import { counting } from '../counting.ts'
-import { fillOf } from '../record.ts'
+import { declareFill } from '../record.ts'
 
 /** Controlled low-strength material poured round the post up to grade. */
-export const flowableFill = fillOf({
+export const flowableFill = declareFill({
   id: 'flowable-fill',
   support: 'embedded',
   fields: {},

@@ -1,9 +1,9 @@
 import { length } from '../../fields/makers.ts'
 import { counting } from '../counting.ts'
-import { fillOf } from '../record.ts'
+import { declareFill } from '../record.ts'
 
 /** A concrete footing pad with the post standing on it, and granular backfill compacted in lifts round the post. */
-export const granularOnPad = fillOf({
+export const granularOnPad = declareFill({
   id: 'granular-on-pad',
   support: 'embedded',
   fields: { pad: length({ from: '4 in', to: '24 in', link: 'fp', silent: '6 in' }) },

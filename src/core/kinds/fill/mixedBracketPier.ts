@@ -1,8 +1,8 @@
 import { counting } from '../counting.ts'
-import { fillOf } from '../record.ts'
+import { declareFill } from '../record.ts'
 
 /** A pier of mixed concrete with a steel bracket set in it or anchored to it; all the wood stands above grade. */
-export const mixedBracketPier = fillOf({
+export const mixedBracketPier = declareFill({
   id: 'mixed-bracket-pier',
   support: 'bracket',
   fields: {},

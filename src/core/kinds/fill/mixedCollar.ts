@@ -1,9 +1,9 @@
 import { length } from '../../fields/makers.ts'
 import { counting } from '../counting.ts'
-import { fillOf } from '../record.ts'
+import { declareFill } from '../record.ts'
 
 /** Mixed concrete round the lower part of the post, soil thrown back above it. */
-export const mixedCollar = fillOf({
+export const mixedCollar = declareFill({
   id: 'mixed-collar',
   support: 'embedded',
   fields: { height: length({ from: '4 in', to: '96 in', link: 'fc', silent: '18 in' }) },

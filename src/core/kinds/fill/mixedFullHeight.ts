@@ -1,8 +1,8 @@
 import { counting } from '../counting.ts'
-import { fillOf } from '../record.ts'
+import { declareFill } from '../record.ts'
 
 /** Concrete mixed before placing, all round the post from the bottom to the finished top. */
-export const mixedFullHeight = fillOf({
+export const mixedFullHeight = declareFill({
   id: 'mixed-full-height',
   support: 'embedded',
   fields: {},

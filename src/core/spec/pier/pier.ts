@@ -60,5 +60,8 @@ export const pierFields = group({
   costs: costFields,
 })
 
+/** Words about a job as a whole, beside the pier. */
+export const documentWords = { name: freeText(120), note: freeText(4000) }
+
 /** Path of an input: a value, an optional part, or a kind. It is the key of the input's words. */
 export type FieldPath = Exclude<PathsOf<(typeof pierFields)['fields']>, `judgement${string}`>

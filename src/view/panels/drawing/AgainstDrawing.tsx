@@ -5,7 +5,7 @@ import type { CalloutVerdict } from '../../../core/model/calloutResult.ts'
 import type { Fact } from '../../../core/model/fact.ts'
 import { numberOf, wordIn } from '../../../facts/firstWords.ts'
 import { effectWords, isTold, nameOf, said } from '../../../facts/said.ts'
-import { setPart } from '../../../state/actions/edit.ts'
+import { switchPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useFacts, useIsLooking } from '../../hooks/usePier.ts'
@@ -14,11 +14,11 @@ import { FactTable, Pairs } from '../../kit/FactTable.tsx'
 import { MarkedWord } from '../../kit/Mark.tsx'
 import { HeldFact } from '../answers/HeldFacts.tsx'
 import { SourceList } from '../answers/WorkedDetails.tsx'
-import { showGroup } from '../inputs/showGroup.ts'
+import { showGroup } from '../inputs/InputStep.tsx'
 import './drawing.css'
 
 const enter = () => {
-  if (pierStore.getState().document.spec.callout === null) setPart(pierStore, 'callout', true)
+  if (pierStore.getState().document.spec.callout === null) switchPart(pierStore, 'callout', true)
   showGroup('drawing')
 }
 

@@ -1,9 +1,9 @@
 import { useId, useRef } from 'react'
 import type { Field } from '../../../core/model/field.ts'
 import { fields } from '../../../core/spec/fields.ts'
-import { type CalloutText, calloutTexts } from '../../../core/spec/calloutText.ts'
+import { type CalloutText, calloutTexts } from '../../../core/spec/edit.ts'
 import { enterCalloutText } from '../../../state/actions/callout.ts'
-import { setPart } from '../../../state/actions/edit.ts'
+import { switchPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
 import { useIsLooking, useSpec } from '../../hooks/usePier.ts'
@@ -61,7 +61,7 @@ export const DrawingEditor = ({ path }: { path: string }) => {
       label={wordsOf('fields').callout.label}
       help={wordsOf('fields').callout.help}
       on={callout !== null}
-      onChange={(on) => setPart(pierStore, path, on)}
+      onChange={(on) => switchPart(pierStore, path, on)}
     >
       <p className='quiet'>{words.said}</p>
       {items

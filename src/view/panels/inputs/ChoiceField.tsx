@@ -1,7 +1,7 @@
 import { useId, useState } from 'react'
-import type { Field } from '../../../core/model/field.ts'
+import type { FieldOf } from '../../../core/model/field.ts'
 import { valueAt } from '../../../core/spec/path.ts'
-import { setChoice } from '../../../state/actions/edit.ts'
+import { pickChoice } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
@@ -9,13 +9,11 @@ import { fieldLabel } from '../issueText.ts'
 import { FieldIssues, HelpButton } from './FieldNotes.tsx'
 import { useWarnings } from './useEntry.ts'
 
-type Choice = Extract<Field, { type: 'choice' }>
-
 /** What a choice is called; a choice without words is said as it stands. */
 const choiceLabel = (path: string, choice: string | number): string => wordsOf('choices')[path]?.[String(choice)] ?? String(choice)
 
 /** Two or three short choices stand side by side; more go into a list. */
-export const ChoiceField = ({ field, help }: { field: Choice; help: string }) => {
+export const ChoiceField = ({ field, help }: { field: FieldOf<'choice'>; help: string }) => {
   const id = useId()
   const [helpOpen, setHelpOpen] = useState(false)
   const system = usePier((state) => state.view.units)
@@ -24,7 +22,7 @@ export const ChoiceField = ({ field, help }: { field: Choice; help: string }) =>
   const errors = usePier((state) => state.entries[field.path]?.issues)
   const warnings = useWarnings(field.path)
   const label = fieldLabel(field.path)
-  const pick = (choice: string | number | null) => setChoice(pierStore, field.path, choice)
+  const pick = (choice: string | number | null) => pickChoice(pierStore, field.path, choice)
   const names = field.choices.map((choice) => choiceLabel(field.path, choice))
   const isShort = !field.nullable && field.choices.length <= 3 && names.join('').length <= 26
   const described = `${id}-issues ${id}-help`

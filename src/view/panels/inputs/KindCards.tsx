@@ -1,49 +1,56 @@
-import { type ReactNode, useId } from 'react'
-import type { Issue } from '../../../core/model/issue.ts'
+import { useId } from 'react'
+import type { FieldOf } from '../../../core/model/field.ts'
+import { valueAt } from '../../../core/spec/path.ts'
+import { pickChoice } from '../../../state/actions/edit.ts'
+import { pierStore } from '../../../state/store.ts'
 import type { KindText } from '../../../words/en/fills.ts'
-import { useIsLooking, usePier } from '../../hooks/usePier.ts'
+import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
+import { fieldLabel } from '../issueText.ts'
 import { FieldIssues } from './FieldNotes.tsx'
+import { Pictogram, type Stamp } from './Pictogram.tsx'
+import { useWarnings } from './useEntry.ts'
 
-/** One card for each kind: its picture, its name and a few words; the chosen one tells more. */
-export const KindCards = <Id extends string>(props: {
-  legend: string
-  ids: readonly Id[]
-  chosen: Id
-  words: Readonly<Record<Id, KindText>>
-  picture: (id: Id) => ReactNode
-  onPick: (id: Id) => void
-  errors: readonly Issue[]
-  warnings: readonly Issue[]
+/** One card for each kind: its picture, its name and a few words. */
+export const KindCards = (props: {
+  field: FieldOf<'choice'>
+  words: Readonly<Record<string, KindText>>
+  picture: (id: string) => Stamp
 }) => {
+  const { path, choices } = props.field
   const name = useId()
   const isLooking = useIsLooking()
   const system = usePier((state) => state.view.units)
+  const errors = usePier((state) => state.entries[path]?.issues)
+  const warnings = useWarnings(path)
+  const chosen = valueAt(useSpec(), path)
   return (
     <fieldset className='field cards'>
-      <legend className='spoken'>{props.legend}</legend>
-      {props.ids.map((id) => (
+      <legend className='spoken'>{fieldLabel(path)}</legend>
+      {choices.map(String).map((id) => (
         <label key={id} className='card'>
           <input
             type='radio'
             name={name}
             disabled={isLooking}
-            checked={id === props.chosen}
+            checked={id === chosen}
             aria-labelledby={`${name}-${id}`}
             aria-describedby={`${name}-${id}-short`}
-            onChange={() => props.onPick(id)}
+            onChange={() => pickChoice(pierStore, path, id)}
           />
-          <span className='card-picture'>{props.picture(id)}</span>
+          <span className='card-picture'>
+            <Pictogram drawing={props.picture(id)} />
+          </span>
           <span className='card-words'>
             <span id={`${name}-${id}`} className='card-name'>
-              {props.words[id].label}
+              {props.words[id]?.label}
             </span>
             <span id={`${name}-${id}-short`} className='card-short'>
-              {props.words[id].short}
+              {props.words[id]?.short}
             </span>
           </span>
         </label>
       ))}
-      <FieldIssues id={`${name}-issues`} errors={props.errors} warnings={props.warnings} system={system} />
+      <FieldIssues id={`${name}-issues`} errors={errors ?? []} warnings={warnings} system={system} />
     </fieldset>
   )
 }

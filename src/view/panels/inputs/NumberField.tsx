@@ -2,7 +2,8 @@ import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
 import { dropEntry } from '../../../state/actions/commit.ts'
 import { commitDraft, dragField } from '../../../state/actions/drag.ts'
 import { editField } from '../../../state/actions/edit.ts'
-import { type NumberField as Field, sliderOf } from '../../../state/slider.ts'
+import type { FieldOf } from '../../../core/model/field.ts'
+import { sliderOf } from '../../../state/slider.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { fieldLabel } from '../issueText.ts'
@@ -22,7 +23,7 @@ const stepsOf = (event: KeyboardEvent): number => {
  * A number with a unit: a box that reads what people write, and a slider. Enter or leaving the box enters it; Escape gives it
  * up. A refused entry stays in the box with its reason; the picture keeps the last good pier. `none`: what an empty box means.
  */
-export const NumberField = ({ field, help, none }: { field: Field; help: string; none?: string }) => {
+export const NumberField = ({ field, help, none }: { field: FieldOf<'number'>; help: string; none?: string }) => {
   const id = useId()
   const entry = useEntry(field)
   const [helpOpen, setHelpOpen] = useState(false)

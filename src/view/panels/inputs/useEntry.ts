@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react'
+import type { FieldOf } from '../../../core/model/field.ts'
 import type { Issue } from '../../../core/model/issue.ts'
 import { valueAt } from '../../../core/spec/path.ts'
 import { editText } from '../../../core/units/editText.ts'
@@ -6,7 +7,6 @@ import { fromSI, type UnitId } from '../../../core/units/factors.ts'
 import { formatText } from '../../../core/units/format.ts'
 import { parseQuantity } from '../../../core/units/parse.ts'
 import type { QuantityKind, UnitSystem } from '../../../core/units/quantity.ts'
-import type { NumberField } from '../../../state/slider.ts'
 import { useResult, usePier, useSpec } from '../../hooks/usePier.ts'
 
 /** Degrees by the sign that people write. */
@@ -45,7 +45,7 @@ const firstOf = (issues: readonly Issue[], path: string): readonly Issue[] => {
 }
 
 /** What a number field shows: its value on show, what was typed and refused, and the issues that name it. */
-export const useEntry = (field: NumberField) => {
+export const useEntry = (field: FieldOf<'number'>) => {
   const spec = useSpec()
   const system = usePier((state) => state.view.units)
   const entry = usePier((state) => state.entries[field.path])

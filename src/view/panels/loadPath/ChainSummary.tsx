@@ -9,7 +9,7 @@ import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { MarkedWord } from '../../kit/Mark.tsx'
-import { groupId } from '../inputs/FieldGroup.tsx'
+import { groupId } from '../inputs/InputStep.tsx'
 
 /** No more digits than a ratio deserves; but near 1 it is not rounded onto it. */
 const shareWords = (ratio: number, say: SayNumber): string => {

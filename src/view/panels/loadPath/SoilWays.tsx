@@ -1,7 +1,7 @@
 import { type FormEvent, useId, useState } from 'react'
 import type { Issue } from '../../../core/model/issue.ts'
 import type { SoilMechanism } from '../../../core/model/spec.ts'
-import { longestReason } from '../../../core/spec/judgement.ts'
+import { longestReason } from '../../../core/spec/edit.ts'
 import { soilMechanisms } from '../../../core/spec/pier/pier.ts'
 import { judge } from '../../../state/actions/judgement.ts'
 import { pierStore } from '../../../state/store.ts'

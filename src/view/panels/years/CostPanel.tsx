@@ -15,7 +15,7 @@ import { useUnits } from '../../hooks/useUnits.ts'
 import { Pairs } from '../../kit/FactTable.tsx'
 import { Numbers } from '../answers/WorkedDetails.tsx'
 import { NumberField } from '../inputs/NumberField.tsx'
-import { Fields } from '../inputs/FieldGroup.tsx'
+import { Fields } from '../inputs/Fields.tsx'
 import './years.css'
 
 /** Help of an input, and what its empty box means. */
