@@ -1,4 +1,3 @@
-import { useFrame } from '@react-three/fiber'
 import { memo, useLayoutEffect } from 'react'
 import type { BufferAttribute } from 'three'
 import { useHeld } from '../site/kit.ts'
@@ -97,7 +96,7 @@ const Part = memo(function Part({ pier, part, kit, isFull, isVisible, isLit, ben
 function useMaterials(
   { zone }: DrawnPart,
   { result: { spec }, post }: DrawnPier,
-  { shared, bare }: PierKit,
+  { shared, bare, worn }: PierKit,
   isFull: boolean,
 ): ZoneMaterials {
   const quality = isFull ? 'full' : 'light'
@@ -105,7 +104,11 @@ function useMaterials(
     before?.dispose()
     return zoneMaterials(zone.role, spec, shared, bare, quality, post)
   })
-  useFrame(() => materials.setFresh(shared.uFresh.value))
+  useLayoutEffect(() => {
+    materials.setFresh(shared.uFresh.value)
+    worn.add(materials)
+    return () => void worn.delete(materials)
+  }, [materials, shared, worn])
   return materials
 }
 

@@ -111,11 +111,13 @@ function Ground({ standing, kit, isDark, isFull }: PartProps & Pick<Props, 'kit'
 }
 
 /** In each frame: how fresh what sets in the ground is, and how much of such wood is gone. It makes nothing. */
-function useMoment({ shared }: PierKit, spec: PierSpec, moment: () => PlayedMoment): void {
+function useMoment({ shared, worn }: PierKit, spec: PierSpec, moment: () => PlayedMoment): void {
   const gone = useRef<Gone>({ least: 0, most: 0 }).current
   useFrame(() => {
     const { stretch, place } = moment()
-    shared.uFresh.value = freshness(stretch, place)
+    const fresh = freshness(stretch, place)
+    if (fresh !== shared.uFresh.value) for (const materials of worn) materials.setFresh(fresh)
+    shared.uFresh.value = fresh
     const isGoing = stretch === 'years' && goneBy(spec, place, gone)
     shared.uGone.value.set(isGoing ? gone.most : 0, isGoing ? gone.least : 0)
   })

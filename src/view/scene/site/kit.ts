@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react'
 import { type Data3DTexture, Vector3 } from 'three'
 import { createSharedUniforms, noiseTexture, type SharedUniforms } from '../materials/sharedUniforms.ts'
+import type { ZoneMaterials } from '../materials/zoneMaterials.ts'
 import { createLineSet, type LineSet } from '../pier/lineSet.ts'
 
 /**
@@ -31,10 +32,16 @@ export function createCanvasKit(): CanvasKit {
   }
 }
 
-/** What the materials of one pier share. `bare` [m]: no grass within this radius. */
-export type PierKit = Readonly<{ shared: SharedUniforms; bare: { value: number }; lines: LineSet; dispose(): void }>
+/** What the materials of one pier share. `bare` [m]: no grass within this radius; `worn`: the materials themselves, which go along with a moment. */
+export type PierKit = Readonly<{
+  shared: SharedUniforms
+  bare: { value: number }
+  lines: LineSet
+  worn: Set<Pick<ZoneMaterials, 'setFresh'>>
+  dispose(): void
+}>
 
 export function createPierKit({ noise, lines, uPaperScale }: CanvasKit): PierKit {
   const shared = { ...createSharedUniforms(noise), uPaperScale }
-  return { shared, bare: { value: 0 }, lines, dispose: () => shared.uScatter.value.dispose() }
+  return { shared, bare: { value: 0 }, lines, worn: new Set(), dispose: () => shared.uScatter.value.dispose() }
 }
