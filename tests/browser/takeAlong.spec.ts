@@ -197,6 +197,29 @@ test('[E14] without a 3D picture the drawn section is taken', async ({ app }) =>
   expect(facts.variance).toBeGreaterThan(200)
 })
 
+test('[E14] a lost drawing context gives the drawn section too, at once and after it is told', async ({ app }) => {
+  await opened(app)
+  await app.page.locator('.cutaway canvas').evaluate((canvas: HTMLCanvasElement) => {
+    canvas.getContext('webgl2')?.getExtension('WEBGL_lose_context')?.loseContext()
+  })
+  await openList(app.page)
+  const atOnce = await take(app, 'png')
+  await app.page.keyboard.press('Escape')
+  await expect(app.page.getByRole('status').filter({ hasText: words.notices['scene-failed'] })).toBeVisible({ timeout: 30_000 })
+  await openList(app.page)
+  const later = await take(app, 'png')
+  for (const { bytes } of [atOnce, later]) {
+    const facts = await pictureFacts(app.page, bytes)
+    expect(facts.width).toBe(1920)
+    // Words alone on white are some 60.
+    expect(facts.variance).toBeGreaterThan(200)
+  }
+  await app.page.keyboard.press('Escape')
+  await app.page.getByRole('button', { name: entrances.sheet.open, exact: true }).first().click()
+  await expect(app.page.locator('.paper').first()).toBeVisible()
+  await expect(app.page.locator('.paper-picture')).toHaveCount(0)
+})
+
 test('[E15] what fails is told, with a second way, and the page goes on', async ({ app }) => {
   await app.page.addInitScript(() => {
     HTMLCanvasElement.prototype.toBlob = (done) => {

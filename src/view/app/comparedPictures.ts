@@ -1,4 +1,4 @@
-type Take = () => readonly (string | null)[]
+type Take = () => readonly (string | null)[] | null
 
 let take: Take | null = null
 

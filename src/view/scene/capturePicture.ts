@@ -17,10 +17,11 @@ const mostPixels = 16_777_216
 
 /**
  * The cutaway as it is seen now, as a PNG of this size in pixels; made smaller, in the same shape, where a browser could not
- * draw it. Null when there is no 3D picture or the browser makes no file.
+ * draw it. Null when there is no 3D picture, when its drawing context is lost, or when the browser makes no file.
  */
 export function capturePicture(width: number, height: number): Promise<Blob | null> {
-  if (!picture || !(width >= 1 && height >= 1)) return Promise.resolve(null)
+  // A context that was lost draws nothing and says so to nobody.
+  if (!picture || picture.state.gl.getContext().isContextLost() || !(width >= 1 && height >= 1)) return Promise.resolve(null)
   const shrink = Math.min(1, Math.sqrt(mostPixels / (width * height)))
   return capture(picture, Math.floor(width * shrink), Math.floor(height * shrink))
 }

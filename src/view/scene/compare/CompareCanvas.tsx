@@ -37,7 +37,8 @@ export function CompareCanvas({ piers, year, tone, onLost }: Props) {
   useEffect(() => picture?.dress(readTones()), [picture, tone])
   useEffect(() => {
     if (!picture) return
-    offerComparedPictures(() => columnPictures(picture, piers))
+    // A context that was lost draws nothing: the drawn sections do without.
+    offerComparedPictures(() => (picture.state.gl.getContext().isContextLost() ? null : columnPictures(picture, piers)))
     return () => offerComparedPictures(null)
   }, [picture, piers])
   return (
