@@ -4,7 +4,7 @@ import type { Result } from '../model/issue.ts'
 export type AnyDocument = Readonly<{ name: string; note: string }>
 
 /** A drawing the size of a stamp, as numbers: a window and bodies in whole millimeters, right and down. No markup, so nothing in it can act. */
-export type Thumbnail = Readonly<{
+export type SmallDrawing = Readonly<{
   box: readonly [x: number, y: number, width: number, height: number]
   bodies: readonly (readonly [role: string, points: readonly number[]])[]
 }>
@@ -44,7 +44,7 @@ export type DocumentReader<D extends AnyDocument = AnyDocument> = Readonly<{
   parse(text: string): Result<D>
   /** Reads the content of a link. */
   fromLink?(content: string): Result<D>
-  thumbnail?(document: D): Thumbnail
+  thumbnail?(document: D): SmallDrawing
 }>
 
 /** A kind with its reader at hand. */

@@ -3,12 +3,12 @@ import { sectionPolygons } from '../geometry/section.ts'
 import type { PierDocument, PierSpec } from '../model/spec.ts'
 import { parseJob } from '../spec/jobFile.ts'
 import { documentFromContent } from '../spec/linkFields.ts'
-import type { DocumentReader, Thumbnail } from './documentKind.ts'
+import type { DocumentReader, SmallDrawing } from './documentKind.ts'
 
 const millimeters = (value: number): number => Math.round(value * 1000) + 0
 
 /** The pier cut along its fall, from below its bottom to a hand over grade. */
-export const thumbnailOf = (spec: PierSpec): Thumbnail => {
+export const thumbnailOf = (spec: PierSpec): SmallDrawing => {
   const polygons = sectionPolygons(derivePier(spec).zones, spec.site.downhill, { cutPost: false })
   const { diameter, depth } = spec.hole
   const half = Math.max(1.05 * diameter, 0.55 * (spec.hole.bell?.diameter ?? 0), 0.5 * depth)

@@ -1,7 +1,7 @@
 import type { AnyDocument } from '../../core/documents/documentKind.ts'
 
 /** Where on the shelf a document lies, under its id. */
-export type Place = Readonly<{
+export type ShelfPlace = Readonly<{
   /** As this tab last saw it. */
   revision: number
   /** False where the browser keeps nothing: it lies in this page's memory, and is gone with it. */
@@ -15,7 +15,7 @@ export type Kept<D extends AnyDocument = AnyDocument> = Readonly<{
   /** The document as it is kept there; null for none of it. */
   document: D | null
   /** Null: it does not lie on the shelf. */
-  place: Place | null
+  place: ShelfPlace | null
 }>
 
 /** A document that is open, with what of it is kept elsewhere: the same for every kind. */

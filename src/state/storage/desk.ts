@@ -3,7 +3,7 @@ import type { DocumentKind } from '../../core/documents/documentKind.ts'
 import type { Issue } from '../../core/model/issue.ts'
 import type { Holder } from '../document/holder.ts'
 import type { Opened } from '../document/opened.ts'
-import { type Draft, readDrafts, type Shown } from './drafts.ts'
+import { type Draft, readDrafts, type StoreShows } from './drafts.ts'
 import { tellOthers } from './elsewhere.ts'
 import type { DocumentNote, NoteStorage } from './note.ts'
 import { answered, type ShelfPort, ShelfTrouble, type TroubleCode, type Written } from './port.ts'
@@ -12,7 +12,7 @@ import type { Tab } from './tab.ts'
 import { keepWitness, readWitness, type Witness } from './witness.ts'
 
 /** Something that is said once: what was done, or why it was not. */
-export type Said = Readonly<{
+export type ShelfSaid = Readonly<{
   code:
     | 'saved'
     | 'in-memory'
@@ -38,7 +38,7 @@ export type ShelfState = Readonly<{
   drafts: readonly Draft[]
   trouble: TroubleCode | null
   isSaving: boolean
-  said: Said | null
+  said: ShelfSaid | null
   /** Taken away in this session, last one first: each can be put back. */
   removed: readonly Readonly<{ raw: unknown; name: string }>[]
   /** The open document was saved or removed elsewhere since this tab saw it; `theirs` is null when it is gone. */
@@ -87,7 +87,7 @@ export const shelfDesk = (parts: ShelfParts) => {
     witness: readWitness(storage),
   }))
   const set = (change: Partial<ShelfState>): void => shelf.setState(change)
-  const say = (said: Said | null): void => set({ said })
+  const say = (said: ShelfSaid | null): void => set({ said })
   const sorted = (raw: unknown): Shelved => shelved(raw, kinds)
 
   /** Asks the store, with an end to waiting. Trouble is shown, and gone with the next answer. Null: there was trouble. */
@@ -140,7 +140,7 @@ export const shelfDesk = (parts: ShelfParts) => {
 
   /** What is left unsaved, held against what the store has shown; null while it has not answered. */
   const showDrafts = async (piers: readonly Shelved[] | null): Promise<void> => {
-    const shows = async (note: DocumentNote): Promise<Shown> => {
+    const shows = async (note: DocumentNote): Promise<StoreShows> => {
       if (port.kind !== 'browser') return 'other'
       if (piers === null) return 'unknown'
       const there = piers.find(({ id }) => id === note.id)

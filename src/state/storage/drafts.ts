@@ -1,4 +1,4 @@
-import { type DocumentKind, ready, type Thumbnail } from '../../core/documents/documentKind.ts'
+import { type DocumentKind, ready, type SmallDrawing } from '../../core/documents/documentKind.ts'
 import { documentKinds } from '../../core/documents/index.ts'
 import type { Issue } from '../../core/model/issue.ts'
 import { type DocumentNote, dropNote, type NoteStorage, noteTabs, readNote } from './note.ts'
@@ -7,12 +7,12 @@ import type { Tab } from './tab.ts'
 /** A document that was left unsaved: in a tab that is gone, or because another took its place. */
 export type Draft = Readonly<{ tab: string; at: number }> &
   (
-    | Readonly<{ kind: 'draft'; note: DocumentNote; thumbnail: Thumbnail | null; isOpen: boolean }>
+    | Readonly<{ kind: 'draft'; note: DocumentNote; thumbnail: SmallDrawing | null; isOpen: boolean }>
     | Readonly<{ kind: 'damaged'; raw: string; issues: readonly Issue[] }>
   )
 
 /** What the store shows of the document of a note; unknown while it has not answered. */
-export type Shown = 'same' | 'other' | 'unknown'
+export type StoreShows = 'same' | 'other' | 'unknown'
 
 const isSameNote = (a: DocumentNote, b: DocumentNote): boolean =>
   a.of === b.of && a.of.write(a.document) === a.of.write(b.document) && a.of.typed(a.document).join() === a.of.typed(b.document).join()
@@ -24,7 +24,7 @@ const isSameNote = (a: DocumentNote, b: DocumentNote): boolean =>
 export const readDrafts = async (
   storage: NoteStorage | null,
   own: Tab,
-  shows: (note: DocumentNote) => Promise<Shown>,
+  shows: (note: DocumentNote) => Promise<StoreShows>,
   kinds: readonly DocumentKind[] = documentKinds,
 ): Promise<readonly Draft[]> => {
   const live = await own.live()

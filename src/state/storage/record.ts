@@ -1,5 +1,5 @@
 import { strToU8 } from 'fflate'
-import type { AnyDocument, DocumentKind, ReadyKind, Thumbnail } from '../../core/documents/documentKind.ts'
+import type { AnyDocument, DocumentKind, ReadyKind, SmallDrawing } from '../../core/documents/documentKind.ts'
 import { documentKind, documentKinds } from '../../core/documents/index.ts'
 import type { Issue, Result } from '../../core/model/issue.ts'
 import type { Role } from '../../core/model/solid.ts'
@@ -23,7 +23,7 @@ export type ShelfRecord = Readonly<{
   typed: readonly string[]
   /** CRC-32 of the file. */
   check: number
-  thumbnail: Thumbnail | null
+  thumbnail: SmallDrawing | null
   /** When it was first and last saved [ms since 1970]. */
   made: number
   changed: number
@@ -66,7 +66,7 @@ const roles: ReadonlySet<string> = new Set<Role>([
 const isNumbers = (value: unknown): value is readonly number[] => Array.isArray(value) && value.every((one) => Number.isFinite(one))
 
 /** Only what can be drawn is taken from a store. */
-export const isThumbnail = (value: unknown): value is Thumbnail => {
+export const isThumbnail = (value: unknown): value is SmallDrawing => {
   const box = valueIn(value, 'box')
   const bodies = valueIn(value, 'bodies')
   return (
@@ -85,7 +85,7 @@ export type Shelved = Readonly<{
   name: string
   note: string
   changed: number | null
-  thumbnail: Thumbnail | null
+  thumbnail: SmallDrawing | null
   raw: unknown
 }> &
   (

@@ -1,5 +1,5 @@
 import { ready } from '../../core/documents/documentKind.ts'
-import { keptOf, type Place } from '../document/opened.ts'
+import { keptOf, type ShelfPlace } from '../document/opened.ts'
 import { setAside } from './note.ts'
 import type { ShelfDesk } from './desk.ts'
 import { openRecord, recordOf } from './record.ts'
@@ -14,7 +14,7 @@ export const saving = ({ parts, state, set, say, ask, sorted, write, settled, re
     set({ conflict: { id, theirs: raw === undefined || raw === null ? null : sorted(raw) } })
   }
 
-  const saveAs = async (id: string, place: Place | null, made: number): Promise<boolean> => {
+  const saveAs = async (id: string, place: ShelfPlace | null, made: number): Promise<boolean> => {
     set({ isSaving: true, said: null, conflict: null })
     holder.settle()
     const { document, lineage } = holder.state()

@@ -1,4 +1,4 @@
-import type { Thumbnail as Drawing } from '../../core/documents/documentKind.ts'
+import type { SmallDrawing } from '../../core/documents/documentKind.ts'
 
 const pairs = (points: readonly number[]): string => {
   const words: string[] = []
@@ -7,7 +7,7 @@ const pairs = (points: readonly number[]): string => {
 }
 
 /** A saved pier the size of a stamp, in the colours of the page; an empty frame where there is none. */
-export const Thumbnail = ({ drawing }: { drawing: Drawing | null }) => (
+export const Thumbnail = ({ drawing }: { drawing: SmallDrawing | null }) => (
   <svg
     className='shelf-stamp'
     viewBox={(drawing?.box ?? [0, 0, 72, 96]).join(' ')}

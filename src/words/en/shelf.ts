@@ -1,4 +1,4 @@
-import type { Said } from '../../state/storage/desk.ts'
+import type { ShelfSaid } from '../../state/storage/desk.ts'
 import type { TroubleCode } from '../../state/storage/port.ts'
 
 /** Piers saved in the browser. */
@@ -113,7 +113,7 @@ export const shelf = {
     'not-there': 'It is not there any more.',
     'changed-meanwhile': 'Another tab changed it in the meantime. Look at it again.',
     'set-aside': 'Your pier was set aside.',
-  } satisfies Record<Said['code'], string>,
+  } satisfies Record<ShelfSaid['code'], string>,
   imported: (added: number, same: number): string =>
     `${added === 1 ? '1 pier' : `${added} piers`} added${same > 0 ? `, ${same} already here` : ''}.`,
 } as const
