@@ -49,7 +49,10 @@ export function pierFrame(spec: PierSpec): PierFrame {
     end,
     levelFor: (volume) => levelFor(profile, fillBottom, stand, volume),
   }
-  return { spec, grade, profile, innerRadius, end, fillBottom, lifts: liftsOf(spec.fill, site), ...stand }
+  // Field by field: twenty thousand tries make a frame each, and a spread takes longer than the geometry.
+  const { postOutline, standing, leaning, round, foot, bracketSite } = stand
+  const lifts = liftsOf(spec.fill, site)
+  return { spec, grade, profile, postOutline, standing, leaning, round, foot, innerRadius, end, fillBottom, lifts, bracketSite }
 }
 
 /** Finished top on a rim that stands level, `rim` above grade at the uphill edge; grade where the kind has no top of its own. */

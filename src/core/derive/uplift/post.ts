@@ -6,6 +6,7 @@ import { postSections } from '../../engineering/tables/postSections.ts'
 import { postDesignValues } from '../../engineering/tables/species.ts'
 import { firstBoltAbove, boltSpacing } from '../../kinds/bracket/plateParts.ts'
 import type { Counting } from '../../model/kind.ts'
+import type { Worked } from '../../model/worked.ts'
 import { toSI } from '../../units/factors.ts'
 import { metres, pascals } from '../../units/quantity.ts'
 import type { PierFrame } from '../pierFrame.ts'
@@ -67,10 +68,8 @@ export function upliftByPost(frame: PierFrame): ChainLink[] {
     },
     { standings: [shear.standing, wet.shear.standing], sources: [shear.source, 'nds-2018-2-3-2'] },
   )
-  const base = {
-    group: 'uplift-post',
-    counting: section.plies > 1 ? inPlies : whole,
-    show: () => ({ where: ['post', row.where], worked: [] }),
-  } as const
-  return [chainLink({ ...base, id: 'post-net-tension', allowable: net }), chainLink({ ...base, id: 'post-tear-out', allowable: tearOut })]
+  const counting = section.plies > 1 ? inPlies : whole
+  const show = () => ({ where: ['post', row.where], worked: [] })
+  const link = (id: ChainLink['id'], allowable: Worked) => chainLink({ id, group: 'uplift-post', counting, allowable, show })
+  return [link('post-net-tension', net), link('post-tear-out', tearOut)]
 }
