@@ -7,7 +7,7 @@ import type { CostResult } from '../core/model/timeResult.ts'
 import type { PierResult } from '../core/model/result.ts'
 import type { Role } from '../core/model/solid.ts'
 import { type Newtons, newtons, type QuantityKind } from '../core/units/quantity.ts'
-import { factsAbout } from './facts.ts'
+import { factsAbout } from './derived.ts'
 import { moistureOf } from './moistureDerived.ts'
 import { lifeOf } from './timeDerived.ts'
 

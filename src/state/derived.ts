@@ -1,5 +1,7 @@
 import { withMistakes } from '../core/derive/build/mistakes.ts'
 import { derivePier } from '../core/derive/derivePier.ts'
+import { report } from '../core/derive/report/report.ts'
+import type { Fact } from '../core/model/fact.ts'
 import type { MistakeId } from '../core/model/buildStep.ts'
 import type { PierResult } from '../core/model/result.ts'
 import type { PierDocument, PierSpec } from '../core/model/spec.ts'
@@ -38,3 +40,6 @@ const goneWrong = perSpec((spec: PierSpec) => {
 export const shownSpec = (state: Shown): PierSpec =>
   state.view.mistakes.length === 0 ? meantSpec(state) : goneWrong(meantSpec(state))(state.view.mistakes)
 export const shownResult = (state: Shown): PierResult => derived(shownSpec(state))
+
+/** Everything that is said of a pier, worked out once for a result. */
+export const factsAbout: (result: PierResult) => readonly Fact[] = perSpec(report)

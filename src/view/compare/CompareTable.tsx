@@ -8,8 +8,7 @@ import { useUnits } from '../hooks/useUnits.ts'
 import { fieldLabel, issueText } from '../panels/issueText.ts'
 import { cells } from './cells.tsx'
 import { Changed, End } from './Ends.tsx'
-import { pierTitle } from './pierName.ts'
-import { settingWords } from './settingWords.ts'
+import { pierTitle, settingWords } from './compareWords.ts'
 
 /** A column of the table: a pier, and its place among all that are compared. */
 export type ShownPier = Readonly<{ compared: ComparedPier; place: number }>

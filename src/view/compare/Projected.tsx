@@ -4,14 +4,14 @@ import { contactWords, verdictWords } from '../../facts/said.ts'
 import { compareStore } from '../../state/compare.ts'
 import { project } from '../../state/compareActions.ts'
 import { type CompareRow, extremesOf, pullLinks, touchesOf } from '../../state/compareRows.ts'
-import { factsAbout } from '../../state/facts.ts'
+import { factsAbout } from '../../state/derived.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { MarkedWord } from '../kit/Mark.tsx'
 import type { ShownPier } from './CompareTable.tsx'
 import { End } from './Ends.tsx'
-import { pierName } from './pierName.ts'
+import { pierName } from './compareWords.ts'
 
 export type ProjectedRowId = keyof Words['compare']['projector']['rows']
 /** Rows that can be said in a word or a number, to be read from the back of a room. */

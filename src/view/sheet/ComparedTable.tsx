@@ -5,8 +5,7 @@ import { type InputRow, inputRows } from '../../state/compareInputs.ts'
 import { type CompareRow, rowsFor, voices } from '../../state/compareRows.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
-import { pierName } from '../compare/pierName.ts'
-import { settingWords } from '../compare/settingWords.ts'
+import { pierName, settingWords } from '../compare/compareWords.ts'
 import type { SayNumber } from '../../core/units/reader.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { StandingMark } from '../kit/Mark.tsx'
@@ -14,7 +13,7 @@ import { fieldLabel, issueText } from '../panels/issueText.ts'
 import { cells, isPractice } from '../compare/cells.tsx'
 import { CodeWords, OneCode } from './Code.tsx'
 import { SvgDrawing } from './SvgDrawing.tsx'
-import { shortened } from './shortened.ts'
+import { shortened } from './blocks.tsx'
 
 type Piers = readonly ComparedPier[]
 /** Letters of a name that a column's head has room for. */

@@ -7,13 +7,12 @@ import { type Fact, otherGroups } from '../../core/model/fact.ts'
 import { grouped, numberOf, waysWords, wordIn } from '../../facts/firstWords.ts'
 import { answerWords } from '../../facts/answerWords.ts'
 import { aboveWords, depthPairs, effectWords, isTold, nameOf, said, touchingWords, valueWords, verdictWords } from '../../facts/said.ts'
-import { factsAbout } from '../../state/facts.ts'
+import { factsAbout } from '../../state/derived.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { GroupLine, FactLine, FactTable } from '../kit/FactTable.tsx'
 import { Mark, MarkedWord, StandingMark } from '../kit/Mark.tsx'
-import { Block, type BlockProps } from './blocks.tsx'
-import { shortened } from './shortened.ts'
+import { Block, type BlockProps, shortened } from './blocks.tsx'
 
 /** Why facts can't be verified: each reason once, behind all that it is true of. */
 const Whys = ({ of }: Readonly<{ of: readonly Fact[] }>) => {

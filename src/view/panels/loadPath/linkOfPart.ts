@@ -2,7 +2,7 @@ import { pullPath, holdsOf, isNeeded, linksOf } from '../../../core/derive/repor
 import type { Fact, FactGroup } from '../../../core/model/fact.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Role } from '../../../core/model/solid.ts'
-import { factsAbout } from '../../../state/facts.ts'
+import { factsAbout } from '../../../state/derived.ts'
 
 /** What holds by its soil, not by itself. */
 const ground: ReadonlySet<Role> = new Set(['topsoil', 'soil', 'soil-lower', 'backfill', 'granular', 'gravel', 'mulch'])

@@ -2,7 +2,7 @@ import { inThousand, outOf } from '../../../core/uncertainty/summary.ts'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
-import { withoutWords, wholeNumber } from './sureWords.ts'
+import { withoutWords, wholeNumber } from './sureFigures.ts'
 
 const total = 100
 const perRow = 25

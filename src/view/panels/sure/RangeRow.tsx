@@ -9,8 +9,7 @@ import { useUnits } from '../../hooks/useUnits.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
 import { Mark } from '../../kit/Mark.tsx'
 import { AmountBox } from './AmountBox.tsx'
-import { drawnFigure, drawnRange, usualDraws } from './figures.ts'
-import { inputWords } from './sureWords.ts'
+import { drawnFigure, drawnRange, inputWords, usualDraws } from './sureFigures.ts'
 
 type Figure = keyof Words['sure']['figures']
 /** The figures of each shape, in the order in which they are asked for. */

@@ -3,7 +3,7 @@ import { greatestSeed } from '../../../core/uncertainty/randomNumbers.ts'
 import { setSamples, setSeed, stopStudy, sureStore } from '../../../state/sure.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { Mark } from '../../kit/Mark.tsx'
-import { wholeNumber } from './sureWords.ts'
+import { wholeNumber } from './sureFigures.ts'
 import { useSure } from './useSure.ts'
 
 const choices = [2_000, 20_000, 100_000]

@@ -14,7 +14,7 @@ import { DotPlot, DotPlotNotes } from './DotPlot.tsx'
 import { LinkCounts } from './LinkCounts.tsx'
 import { Ranges } from './Ranges.tsx'
 import { RunBar } from './RunBar.tsx'
-import { countWords, unbroken, wholeNumber } from './sureWords.ts'
+import { countWords, unbroken, wholeNumber } from './sureFigures.ts'
 import { Swings } from './Swings.tsx'
 import { useSure } from './useSure.ts'
 

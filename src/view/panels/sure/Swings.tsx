@@ -2,9 +2,7 @@ import type { SpreadOfUplift, Swing } from '../../../core/uncertainty/sureResult
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { drawnFigure, inputOf } from './figures.ts'
-import { type Scale, straightScale } from './scale.ts'
-import { inputWords } from './sureWords.ts'
+import { drawnFigure, inputOf, inputWords, type Scale, straightScale } from './sureFigures.ts'
 
 const width = 300
 const height = 16
