@@ -17,7 +17,7 @@ export const SourceLine = ({ id }: { id: SourceId }) => {
   const source = sources[id]
   const edition = [source.edition, source.year === null || source.edition.includes(String(source.year)) ? '' : String(source.year)]
   return (
-    <li>
+    <li translate='no'>
       <cite>{source.title}</cite>
       {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)} <StandingMark standing={source.standing} />
     </li>
@@ -69,7 +69,7 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
               </tbody>
             </table>
           )}
-          {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated}</p>}
+          {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated.means}</p>}
           <SourceList ids={worked.sources} />
         </div>
       )}
