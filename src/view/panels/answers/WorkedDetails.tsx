@@ -17,9 +17,12 @@ export const SourceLine = ({ id }: { id: SourceId }) => {
   const source = sources[id]
   const edition = [source.edition, source.year === null || source.edition.includes(String(source.year)) ? '' : String(source.year)]
   return (
-    <li translate='no'>
-      <cite>{source.title}</cite>
-      {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)} <StandingMark standing={source.standing} />
+    <li>
+      <span translate='no'>
+        <cite>{source.title}</cite>
+        {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)}
+      </span>{' '}
+      <StandingMark standing={source.standing} />
     </li>
   )
 }
