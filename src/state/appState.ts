@@ -8,6 +8,8 @@ import type { Opened } from './document/opened.ts'
 export type Viewpoint = 'section' | 'three-quarter' | 'uphill' | 'downhill' | 'plan' | 'close-up'
 export type Layer = 'soil' | 'labels' | 'dimensions' | 'water' | 'frost' | 'wetness'
 export type Theme = 'paper' | 'dark'
+/** Languages that the page speaks. */
+export type LanguageId = 'en'
 
 /** A moment that is looked at: a step of building it (from 0), a day of its first month, or a year. */
 export type Moment =
@@ -20,6 +22,7 @@ export type Stretch = Moment['stretch']
 export type ViewSettings = Readonly<{
   units: UnitSystem
   theme: Theme
+  language: LanguageId
   cut: Cut
   /** Asked-for viewpoint; `at` rises by one with each request so that the same one can be asked for twice. */
   viewpoint: Readonly<{ name: Viewpoint; at: number }>
@@ -70,7 +73,7 @@ export type AppState = Opened<PierDocument> & PageState
 /** `text` is null when the value was dragged: the box goes on showing the last good value. */
 export type RefusedEntry = Readonly<{ text: string | null; issues: readonly Issue[] }>
 
-/** One notice of a kind at a time; the words are made from `code` in src/text. */
+/** One notice of a kind at a time; the words are made from `code` in src/words. */
 export type Notice = Readonly<{
   code:
     | 'storage-blocked'

@@ -8,6 +8,7 @@ import type { ViewSettings } from './appState.ts'
 export const defaultView: ViewSettings = {
   units: 'us',
   theme: 'paper',
+  language: 'en',
   cut: { open: radians((110 * Math.PI) / 180), facing: radians((135 * Math.PI) / 180) },
   viewpoint: { name: 'three-quarter', at: 0 },
   layers: { soil: true, labels: true, dimensions: true, water: true, frost: true, wetness: false },

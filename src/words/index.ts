@@ -1,3 +1,4 @@
+import type { LanguageId } from '../state/appState.ts'
 import { english } from './en/index.ts'
 import type { Language, Locale, Subject, Words } from './language.ts'
 
@@ -54,11 +55,26 @@ export async function withWords<T>(part: () => Promise<T>, subjects: readonly Su
 /** Every subject there is. */
 export const subjects: readonly Subject[] = [...Object.keys(english.first), ...Object.keys(english.late)] as Subject[]
 
-/** Speaks another language from now on; what is on the page has to be drawn again. Resolves once all that was loaded is there in it. */
+const listeners = new Set<() => void>()
+
+/** Speaks another language from now on, once all that is loaded is there in it; whoever listens draws the page again. */
 export async function speak(language: Language): Promise<void> {
   await loadAll(language, wanted)
   spoken = language
+  for (const listener of listeners) listener()
 }
+
+/** Hears of another language. Returns how to stop. */
+export const onLanguage = (listener: () => void): (() => void) => {
+  listeners.add(listener)
+  return () => listeners.delete(listener)
+}
+
+/** The language that is spoken, by its id. */
+export const languageSpoken = (): Language['id'] => spoken.id
+
+/** Languages to choose from; each but English is fetched when it is chosen. */
+export const languages: Readonly<Record<LanguageId, () => Promise<Language>>> = { en: async () => english }
 
 /** The tag by which a browser writes numbers, dates and lists of the language that is spoken. */
 export const locale = (): Locale => spoken.locale

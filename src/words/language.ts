@@ -1,3 +1,4 @@
+import type { LanguageId } from '../state/appState.ts'
 import type { english } from './en/index.ts'
 
 /** A table of another language has the same keys and the same functions; its strings are its own. */
@@ -19,9 +20,12 @@ export type Subject = keyof Words
 /** Tags of languages by the standard for such tags; each language adds its own. */
 export type Locale = 'en-US'
 
+/** Languages made from English to test the page with; see `generated.ts`. */
+export type GeneratedId = 'double' | 'x'
+
 /** One language: the subjects that the page opens with, and a way to fetch each of the others. */
 export type Language = Readonly<{
-  id: string
+  id: LanguageId | GeneratedId
   /** For numbers, dates and lists. */
   locale: Locale
   first: Pick<Words, keyof First>

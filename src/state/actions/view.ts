@@ -1,7 +1,7 @@
 import type { MistakeId } from '../../core/model/buildStep.ts'
 import type { Cut } from '../../core/model/solid.ts'
 import { radians, type UnitSystem } from '../../core/units/quantity.ts'
-import type { Layer, Theme, Viewpoint, ViewSettings } from '../appState.ts'
+import type { Layer, LanguageId, Theme, Viewpoint, ViewSettings } from '../appState.ts'
 import type { PierStore } from '../store.ts'
 
 /** Widest sector that the cut may take out [rad]. */
@@ -68,4 +68,5 @@ export const showPanel = (store: PierStore, panel: ViewSettings['panel']): void 
 
 export const setUnits = (store: PierStore, units: UnitSystem): void => changeView(store, { units })
 export const setTheme = (store: PierStore, theme: Theme): void => changeView(store, { theme })
+export const setLanguage = (store: PierStore, language: LanguageId): void => changeView(store, { language })
 export const setQuality = (store: PierStore, quality: ViewSettings['quality']): void => changeView(store, { quality })

@@ -16,6 +16,7 @@ import { Crash } from './Crash.tsx'
 import { ErrorBoundary } from '../kit/Apart.tsx'
 import { installProbe } from './probe.ts'
 import { mendMissingPart } from './missingPart.ts'
+import { startSpeaking, useLanguage } from './speaking.ts'
 import { settleOnLeave } from './leavePage.ts'
 import { isReady } from './readiness.ts'
 
@@ -38,12 +39,16 @@ const root = createRoot(holder)
 const show = (page: ReactNode): void => root.render(<StrictMode>{page}</StrictMode>)
 const crashed = (error: unknown) => <Crash error={error} />
 
-startSession(pierStore, window).then(
-  () =>
-    show(
-      <ErrorBoundary fallback={crashed}>
-        <App />
-      </ErrorBoundary>,
-    ),
-  (error: unknown) => show(crashed(error)),
-)
+const Page = () => <App key={useLanguage()} />
+
+startSession(pierStore, window)
+  .then(() => startSpeaking(pierStore, new URL(location.href)))
+  .then(
+    () =>
+      show(
+        <ErrorBoundary fallback={crashed}>
+          <Page />
+        </ErrorBoundary>,
+      ),
+    (error: unknown) => show(crashed(error)),
+  )

@@ -21,7 +21,7 @@ export const Sources = ({ results }: Readonly<{ results: readonly PierResult[] }
           if (!first) return null
           const year = first.year === null || first.edition.includes(String(first.year)) ? '' : String(first.year)
           return (
-            <span key={title}>
+            <span key={title} translate='no'>
               <cite>{title}</cite>
               {[first.edition, year].filter((part) => part !== '').map((part) => `, ${part}`)}
               {own.some(({ locator }) => locator !== '') && ': '}

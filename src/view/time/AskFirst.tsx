@@ -35,7 +35,7 @@ export const AskFirst = ({ moment, children }: Props) => {
   const id = useId()
   const asked = questionAt(moment, steps, spec)
   if (asked === null) return children
-  const { question, key } = asked
+  const { question, key, holds } = asked
   const guess = guesses[key]
   const step = moment.stretch === 'build' ? steps[moment.step] : undefined
   return (
@@ -46,14 +46,14 @@ export const AskFirst = ({ moment, children }: Props) => {
         <h2 id={id}>{question.ask}</h2>
         <ul aria-labelledby={id}>
           {question.options.map((option, i) => {
-            const mark = guess === undefined ? null : i === question.holds ? words.holds : i === guess ? words.guessed : null
+            const mark = guess === undefined ? null : i === holds ? words.holds : i === guess ? words.guessed : null
             return (
               <li key={option}>
                 <button
                   type='button'
                   aria-pressed={guess === i}
                   disabled={guess !== undefined}
-                  data-holds={(guess !== undefined && i === question.holds) || undefined}
+                  data-holds={(guess !== undefined && i === holds) || undefined}
                   onClick={() => {
                     setGuesses({ ...guesses, [key]: i })
                     show(asked, moment)

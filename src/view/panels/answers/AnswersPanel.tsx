@@ -107,7 +107,7 @@ export const AnswersPanel = () => {
         <MarkLegend />
       </Folded>
       <Folded {...sections.words}>
-        <Pairs as='marks' of={Object.entries(wordsOf('glossary'))} />
+        <Pairs as='marks' of={Object.values(wordsOf('glossary')).map(({ word, means }) => [word, means] as const)} />
       </Folded>
     </section>
   )

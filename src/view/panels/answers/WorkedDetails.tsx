@@ -18,8 +18,11 @@ export const SourceLine = ({ id }: { id: SourceId }) => {
   const edition = [source.edition, source.year === null || source.edition.includes(String(source.year)) ? '' : String(source.year)]
   return (
     <li>
-      <cite>{source.title}</cite>
-      {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)} <StandingMark standing={source.standing} />
+      <span translate='no'>
+        <cite>{source.title}</cite>
+        {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)}
+      </span>{' '}
+      <StandingMark standing={source.standing} />
     </li>
   )
 }
@@ -69,7 +72,7 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
               </tbody>
             </table>
           )}
-          {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated}</p>}
+          {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated.means}</p>}
           <SourceList ids={worked.sources} />
         </div>
       )}

@@ -64,7 +64,7 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
           </tbody>
         </table>
       )}
-      {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated}</p>}
+      {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated.means}</p>}
     </section>
   )
 }
