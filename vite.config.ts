@@ -5,6 +5,7 @@ import { join, relative, sep } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import react from '@vitejs/plugin-react'
 import { defineConfig, type Plugin, transformWithOxc } from 'vite'
+import { licenses } from './src/build/licenses.ts'
 
 /** What the built page may do: run and fetch its own files, nothing else, from nowhere else. */
 const contentPolicy = [
@@ -69,7 +70,10 @@ const pageKeeper = (): Plugin => ({
     sequential: true,
     async handler({ dir = 'dist' }) {
       const source = 'src/view/app/pageKeeper.ts'
-      const files = filesIn(dir).sort()
+      // What speaks to the host is not handed out by it.
+      const files = filesIn(dir)
+        .filter((file) => file !== '_headers')
+        .sort()
       const mark = createHash('sha256')
       for (const file of files) mark.update(file).update(readFileSync(join(dir, file)))
       const { code } = await transformWithOxc(readFileSync(source, 'utf8'), source)
@@ -119,11 +123,13 @@ const firstLoad = (): Plugin => ({
   },
 })
 
+const texts = licenses()
+
 export default defineConfig({
   base: './',
   // A missing file is a 404, never the page in its place.
   appType: 'mpa',
-  plugins: [react(), oneFontFormat(), withoutMarkup(), policyInPage(), firstLoad(), withoutReadmePictures(), pageKeeper()],
+  plugins: [react(), oneFontFormat(), withoutMarkup(), policyInPage(), firstLoad(), texts.plugin, withoutReadmePictures(), pageKeeper()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
@@ -134,7 +140,7 @@ export default defineConfig({
     rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'page', tags: ['$initial'] }] } } },
   },
   // A worker of its own file, which may load more.
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [texts.inWorkers()] },
   server: { host: '127.0.0.1' },
   preview: { host: '127.0.0.1', port: 4173, strictPort: false },
   test: {

@@ -26,6 +26,7 @@ const tiers: readonly (readonly [folder: string, mayImport: readonly string[]])[
   ['src/state', ['src/core/']],
   ['src/facts', ['src/core/', 'src/words/']],
   ['src/export', ['src/core/', 'src/words/', 'src/facts/']],
+  ['src/build', []],
   ['src/cli', ['src/core/', 'src/words/', 'src/export/']],
   ['src/view', ['src/core/', 'src/state/', 'src/words/', 'src/facts/', 'src/export/']],
 ]
@@ -82,7 +83,8 @@ const packages: Rule = {
       if (isPackage(from, 'three', '@react-three/fiber', '@react-three/drei')) return !file.path.startsWith('src/view/scene/')
       if (isPackage(from, 'react', 'react-dom')) return !file.path.startsWith('src/view/')
       if (isPackage(from, 'zustand', 'zundo')) return !within(file.path, ['src/state', 'src/view'])
-      if (from.startsWith('node:')) return !file.path.startsWith('src/cli/')
+      if (isPackage(from, 'vite')) return !file.path.startsWith('src/build/')
+      if (from.startsWith('node:')) return !within(file.path, ['src/cli', 'src/build'])
       if (isPackage(from, 'manifold-3d', '@gltf-transform/core', '@tarikjabiri/dxf')) return !file.path.startsWith('src/export/')
       if (isPackage(from, 'jspdf', 'svg2pdf.js')) return !file.path.startsWith('src/view/sheet/pdf/')
       return false

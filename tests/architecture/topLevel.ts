@@ -4,7 +4,7 @@ import { join } from 'node:path'
 /** All that stands at the top of the project; the second line stands there because a tool looks nowhere else. */
 const topLevel = [
   ...['DEVELOPERS.md', 'README.md', 'index.html', 'package.json', 'public', 'src', 'tests', 'tsconfig.json'],
-  ...['.ci', '.gitignore', 'package-lock.json', 'vite.config.ts'],
+  ...['.ci', '.gitignore', '.npmrc', 'package-lock.json', 'vite.config.ts'],
 ]
 
 /** What stands in a folder besides, and what of the list is missing there. What `.gitignore` names may be there or not. */

@@ -178,7 +178,9 @@ export const app = {
       marks: { title: 'What the marks mean', help: 'How a number may be used, and how well it was checked.' },
       words: { title: 'Words', help: 'What the words of the trade mean.' },
       method: { title: 'This method', help: 'What speaks for it, what speaks against it, and what to ask.' },
+      credits: { title: 'Credits', help: 'Work of others in this page, and its licenses.' },
     },
+    creditsAway: 'The list could not be read. Open it again when you are back on the network.',
   },
   notices: {
     'storage-blocked': 'This browser keeps no notes for this page. Your pier is lost when you close the page, so save it as a file.',

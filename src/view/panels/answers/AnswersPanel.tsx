@@ -1,4 +1,4 @@
-import { type ReactNode, Suspense } from 'react'
+import { type ReactNode, Suspense, useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
 import { useFacts, usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../issueText.ts'
@@ -30,8 +30,9 @@ const Section = ({ title, help, children }: { title: string; help: string; child
 )
 
 /** To look things up in: closed until it is wanted. */
-const Folded = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
-  <details className='answer answer-folded'>
+type FoldedProps = Readonly<{ title: string; help: string; children: ReactNode; onOpen?: () => void }>
+const Folded = ({ title, help, children, onOpen }: FoldedProps) => (
+  <details className='answer answer-folded' onToggle={(event) => event.currentTarget.open && onOpen?.()}>
     <summary className='fold'>
       <h3>{title}</h3>
       <p className='answer-help'>{help}</p>
@@ -39,6 +40,21 @@ const Folded = ({ title, help, children }: { title: string; help: string; childr
     {children}
   </details>
 )
+
+/** The licenses of all that the built page carries; the build has written them beside it. */
+const Credits = () => {
+  const { sections, creditsAway } = wordsOf('app').answers
+  const [text, setText] = useState<string | null>(null)
+  const read = async () => {
+    const answer = await fetch(new URL('licenses.txt', document.baseURI)).catch(() => null)
+    setText(answer?.ok ? await answer.text() : creditsAway)
+  }
+  return (
+    <Folded {...sections.credits} onOpen={() => void read()}>
+      <pre className='credits'>{text}</pre>
+    </Folded>
+  )
+}
 
 /** What this pier should be asked about, first of all answers. */
 const IssueList = () => {
@@ -109,6 +125,7 @@ export const AnswersPanel = () => {
       <Folded {...sections.words}>
         <Pairs as='marks' of={Object.values(wordsOf('glossary')).map(({ word, means }) => [word, means] as const)} />
       </Folded>
+      <Credits />
     </section>
   )
 }
