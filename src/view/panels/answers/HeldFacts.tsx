@@ -25,16 +25,18 @@ type LineProps = Readonly<{
   /** A row of its own, always in view. */
   says?: (told: SaidFact) => ReactNode
   isOpenAtFirst?: boolean
+  /** Does its part stay marked in the picture while the line is open? */
+  keepsPart?: boolean
   /** What the line opens. */
   children: ReactNode
 }>
 
 /** A fact that is held against something: what is asked, what is there, and how far apart they are. Its head opens the rest. */
-export const HeldFact = ({ fact, last, under, says, isOpenAtFirst = false, children }: LineProps) => {
+export const HeldFact = ({ fact, last, under, says, isOpenAtFirst = false, keepsPart = false, children }: LineProps) => {
   const id = useId()
   const [chosen, setChosen] = useState<boolean | null>(null)
   const open = chosen ?? isOpenAtFirst
-  const pointing = usePointing(fact.drawn, open)
+  const pointing = usePointing(fact.drawn, open && keepsPart)
   const told = said(fact, useUnits())
   const head = (
     <button type='button' className='fact-head' aria-expanded={open} aria-controls={id} onClick={() => setChosen(!open)}>
@@ -92,7 +94,7 @@ export const CheckTable = ({ groups }: Readonly<{ groups: readonly FactGroup[] }
                 </GroupLine>
               )}
               {own.map((fact) => (
-                <HeldFact key={fact.id} fact={fact} last='ratio' says={says(fact)}>
+                <HeldFact key={fact.id} fact={fact} last='ratio' says={says(fact)} keepsPart>
                   <Suspense>
                     <FactPad fact={fact} />
                   </Suspense>
