@@ -63,7 +63,7 @@ test.describe('on a screen at four times its size', () => {
       const wide = await page.evaluate(() =>
         [...document.querySelectorAll('html, .view-bar, .cmp, .paperwork, dialog')]
           .filter(({ scrollWidth }) => scrollWidth > 320)
-          .map(String),
+          .map(({ tagName }) => tagName),
       )
       expect(wide, where).toEqual([])
     }
@@ -84,6 +84,11 @@ test.describe('on a screen at four times its size', () => {
       ]),
     )
     expect(edges.flat()).toEqual(edges.flat().sort((a, b) => a - b))
+    const picture = await page.getByRole('main', { name: words.panels.picture }).boundingBox()
+    await page.locator('.view-show-button').click()
+    const panel = await page.locator('.view-panel').boundingBox()
+    expect(panel?.y, 'panel over the bar').toBeGreaterThanOrEqual(picture?.y ?? Number.NaN)
+    await page.keyboard.press('Escape')
     await page.getByRole('button', { name: words.panels.answersShort, exact: true }).click()
     await expect(parts(page).answers).toBeVisible()
     await fits(words.panels.answers)
