@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test'
+import type { Triple } from '../seenColours.ts'
 
 /** A point of two pictures differs when a colour is off by more than this, of 255. */
 const tolerance = 12
@@ -72,4 +73,47 @@ export const outlinesOf = async (page: Page, plain: Buffer, lit: readonly Buffer
     { plain: plain.toString('base64'), lit: lit.map((picture) => picture.toString('base64')), step },
   )
   return Buffer.from(made, 'base64')
+}
+
+/** Two parts that are seen side by side, and the colours on either side of each place where a border is crossed, in linear light. */
+export type Border = Readonly<{ parts: readonly [number, number]; crossings: readonly (readonly [Triple, Triple])[] }>
+
+/**
+ * The borders between parts, along rows and columns: colours are read 5 to 14 points from a border on each side, past the lines that
+ * are drawn on it.
+ */
+export const bordersOf = async (page: Page, picture: Buffer, outlines: Buffer): Promise<readonly Border[]> => {
+  await giveReader(page)
+  return page.evaluate(
+    async (given) => {
+      const { readPoints } = window as unknown as Reader
+      const [seen, of] = await Promise.all([readPoints(given.picture), readPoints(given.outlines)])
+      const { width, height } = seen
+      const light = Array.from({ length: 256 }, (_, k) => (k / 255 <= 0.04045 ? k / 255 / 12.92 : ((k / 255 + 0.055) / 1.055) ** 2.4))
+      const found = new Map<string, { parts: [number, number]; crossings: [Triple, Triple][] }>()
+      const [from, to] = [5, 14]
+      const walk = (count: number, at: (i: number) => number): void => {
+        const part = (i: number): number => Math.round((of.data[4 * at(i)] ?? 0) / given.step)
+        const mean = (i: number, way: number): Triple => {
+          const sum = [0, 0, 0]
+          for (let k = from; k < to; k++)
+            for (let c = 0; c < 3; c++) sum[c] = (sum[c] ?? 0) + (light[seen.data[4 * at(i + way * k) + c] ?? 0] ?? 0) / (to - from)
+          return sum as unknown as Triple
+        }
+        for (let i = to; i + to < count; i++) {
+          const [a, b] = [part(i), part(i + 1)]
+          if (a === b || a === 0 || b === 0) continue
+          const isWide = Array.from({ length: to }, (_, k) => part(i - k) === a && part(i + 1 + k) === b).every(Boolean)
+          if (!isWide) continue
+          const border = found.get(`${a} ${b}`) ?? { parts: [a, b], crossings: [] }
+          found.set(`${a} ${b}`, border)
+          border.crossings.push([mean(i, -1), mean(i + 1, 1)])
+        }
+      }
+      for (let y = 0; y < height; y++) walk(width, (x) => y * width + x)
+      for (let x = 0; x < width; x++) walk(height, (y) => y * width + x)
+      return [...found.values()]
+    },
+    { picture: picture.toString('base64'), outlines: outlines.toString('base64'), step },
+  )
 }

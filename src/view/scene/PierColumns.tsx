@@ -1,7 +1,6 @@
 import { View } from '@react-three/drei/web/View'
 import { flushSync, type RootState, useFrame, useThree } from '@react-three/fiber'
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
-import type { Texture } from 'three'
 import type { Viewpoint, ViewSettings } from '../../state/appState.ts'
 import { offerRenderer } from '../app/probe.ts'
 import { Eye, type EyeHandle } from './camera/Eye.tsx'
@@ -11,7 +10,6 @@ import { partExtent, type PierExtent } from './camera/pierExtent.ts'
 import { aimAt, narrowWidth } from './camera/viewpoints.ts'
 import { Pixels } from './canvas/Pixels.tsx'
 import { useHeld } from './site/kit.ts'
-import { makeEnvironment } from './light/environment.ts'
 import { PaperScale } from './materials/paperScale.ts'
 import { Pier } from './pier/Pier.tsx'
 import { bodyOf, type PlacedPier, placedExtent } from './pier/placedPier.ts'
@@ -61,7 +59,6 @@ export function PierColumns(props: Props) {
   const eye = useRef<EyeHandle>(null)
   const [tones, setTones] = useState(readTones)
   const kit = useHeld('kit', createCanvasKit)
-  const sky = useSky(isFull, lives)
   const [isTurning, setTurning] = useState(false)
   const dress = useCallback((worn: Tones) => flushSync(() => setTones(worn)), [])
   const grab = useFraming(props, column, eye)
@@ -92,7 +89,7 @@ export function PierColumns(props: Props) {
         // biome-ignore lint/suspicious/noArrayIndexKey: a column is a place, and shows whatever stands there
         <View key={i} track={places[i] as RefObject<HTMLElement>}>
           {standing ? (
-            <Column standing={standing} view={view} moment={moment} tones={tones} kit={kit} sky={sky} />
+            <Column standing={standing} view={view} moment={moment} tones={tones} kit={kit} lives={lives} />
           ) : (
             <color attach='background' args={[tones.paper]} />
           )}
@@ -103,14 +100,14 @@ export function PierColumns(props: Props) {
   )
 }
 
-type ColumnProps = Pick<Props, 'view' | 'moment'> & Readonly<{ standing: PlacedPier; tones: Tones; kit: CanvasKit; sky: Texture | null }>
+type ColumnProps = Pick<Props, 'view' | 'moment' | 'lives'> & Readonly<{ standing: PlacedPier; tones: Tones; kit: CanvasKit }>
 
 /** One pier in its place. */
-function Column({ standing, view, moment, tones, kit, sky }: ColumnProps) {
+function Column({ standing, view, moment, tones, kit, lives }: ColumnProps) {
   const isFull = view.quality === 'full'
   const own = useHeld(kit, () => createPierKit(kit))
   return (
-    <PierSite standing={standing} kit={own} tones={tones} sky={sky} isFull={isFull} moment={moment}>
+    <PierSite standing={standing} kit={own} tones={tones} lives={lives} isFull={isFull} moment={moment}>
       <Pier standing={standing} kit={own} isFull={isFull} pointedAt={view.pointedAt} />
     </PierSite>
   )
@@ -136,24 +133,6 @@ function Stands({
 const placeOn = ({ width, height }: Viewport, i: number): RefObject<HTMLElement> => {
   const place = new DOMRect(i * width, 0, width, height)
   return { current: { getBoundingClientRect: () => place } as HTMLElement }
-}
-
-/** The light of the sky, made once a drawing context for all columns; null in the light profile. */
-function useSky(isFull: boolean, lives: number): Texture | null {
-  const renderer = useThree((state) => state.gl)
-  const [sky, setSky] = useState<Texture | null>(null)
-  const latest = useRef(lives)
-  latest.current = lives
-  useLayoutEffect(() => {
-    if (!isFull) return
-    const made = makeEnvironment(renderer)
-    setSky(made.texture)
-    return () => {
-      // What lived on a lost context went with it.
-      if (latest.current === lives) made.dispose()
-    }
-  }, [renderer, isFull, lives])
-  return sky
 }
 
 /** Keeps the marks of the materials at their size on paper. */

@@ -1,53 +1,65 @@
 import { describe, expect, it } from 'vitest'
-import { hatchGlsl } from '../../../src/view/scene/materials/hatchGlsl.ts'
+import { lightOf, mineralGrain, turfGrain, woodGrain } from '../../../src/view/scene/materials/bakedTiles.ts'
+import { mineralLooks } from '../../../src/view/scene/materials/mineralLooks.ts'
 import { PaperScale } from '../../../src/view/scene/materials/paperScale.ts'
-import { noiseSize, solidNoise } from '../../../src/view/scene/materials/solidNoise.ts'
+import { cloudTile, stoneTile, tileSize } from '../../../src/view/scene/materials/tileNoise.ts'
 import { dashes } from '../../../src/view/scene/pier/lines.ts'
 import { hatches } from '../../../src/view/section/hatch.ts'
+import { hatchTiles } from '../../../src/view/section/hatchTile.ts'
 import { close } from '../../close.ts'
 
-describe('[V7] the noise that materials are made of', () => {
-  const noise = solidNoise()
-  const at = (x: number, y: number, z: number, channel: number): number => {
-    const wrap = (n: number) => ((n % noiseSize) + noiseSize) % noiseSize
-    return noise[((wrap(z) * noiseSize + wrap(y)) * noiseSize + wrap(x)) * 4 + channel] ?? 0
-  }
+const tiles = {
+  concrete: mineralGrain(mineralLooks.concrete),
+  gravel: mineralGrain(mineralLooks.gravel),
+  wood: woodGrain('#dfbe97', '#bb8d61'),
+  turf: turfGrain(),
+}
 
-  it('is the same on every run', () => {
-    expect(Buffer.from(noise).equals(Buffer.from(solidNoise()))).toBe(true)
+/** Largest step from a column to the next, and from a row to the next, near a line across the tile. */
+const stepAt = (values: ArrayLike<number>, line: number, each = 1): number => {
+  const wrap = (n: number) => (n + tileSize) % tileSize
+  const at = (x: number, y: number) => values[(wrap(y) * tileSize + wrap(x)) * each] ?? 0
+  let most = 0
+  for (let i = 0; i < tileSize; i++) most = Math.max(most, Math.abs(at(line, i) - at(line - 1, i)), Math.abs(at(i, line) - at(i, line - 1)))
+  return most
+}
+
+describe('[V7] the tiles that materials are made of', () => {
+  it('are the same on every run', () => {
+    expect(Buffer.from(tiles.gravel).equals(Buffer.from(mineralGrain(mineralLooks.gravel)))).toBe(true)
   })
 
-  it('repeats without a seam: steps across the border are no larger than inside', () => {
-    let inside = 0
-    let border = 0
-    for (let i = 0; i < noiseSize; i++)
-      for (let j = 0; j < noiseSize; j++) {
-        border = Math.max(border, Math.abs(at(-1, i, j, 0) - at(0, i, j, 0)))
-        inside = Math.max(inside, Math.abs(at(31, i, j, 0) - at(32, i, j, 0)))
-      }
-    expect(border).toBeLessThanOrEqual(inside * 1.3)
+  it('repeat without a seam: steps across the border are no larger than inside', () => {
+    const inside = (values: ArrayLike<number>, each = 1) => Math.max(...[100, 171, 256, 300, 411].map((line) => stepAt(values, line, each)))
+    const { middle, joint } = stoneTile(9, 5)
+    for (const soft of [cloudTile(5, 7, 3, 2), middle, joint]) expect(stepAt(soft, 0)).toBeLessThanOrEqual(1.5 * inside(soft))
+    for (const tile of Object.values(tiles)) expect(stepAt(tile, 0, 4)).toBeLessThanOrEqual(1.3 * inside(tile, 4))
   })
 
-  it('uses its range', () => {
-    for (const channel of [0, 1, 2, 3]) {
-      let low = 255
-      let high = 0
-      for (let i = channel; i < noise.length; i += 4) {
-        low = Math.min(low, noise[i] ?? 0)
-        high = Math.max(high, noise[i] ?? 0)
-      }
-      expect(high - low).toBeGreaterThan(150)
+  it('hold colours round the one they are told, and relief', () => {
+    const mean = [0, 0, 0]
+    let [low, high] = [255, 0]
+    for (let i = 0; i < tiles.concrete.length; i += 4) {
+      for (let k = 0; k < 3; k++) mean[k] = (mean[k] ?? 0) + (tiles.concrete[i + k] ?? 0) / (tileSize * tileSize)
+      low = Math.min(low, tiles.concrete[i + 3] ?? 0)
+      high = Math.max(high, tiles.concrete[i + 3] ?? 0)
     }
+    const told = [1, 3, 5].map((at) => Number.parseInt(mineralLooks.concrete.base.slice(at, at + 2), 16))
+    told.forEach((value, k) => {
+      expect(Math.abs((mean[k] ?? 0) - value)).toBeLessThan(16)
+    })
+    expect(high - low).toBeGreaterThan(20)
+  })
+
+  it('are reckoned in light, not in bytes', () => {
+    // IEC 61966-2-1: byte 128 is 0.2159 in linear light.
+    for (const light of lightOf('#808080')) close(light, 0.2159, { abs: 1e-4, rel: 0 })
   })
 })
 
 describe('[V8] marks on cut faces', () => {
-  it('are drawn for every hatch there is', () => {
-    for (const name of hatches) {
-      const constant = `HATCH_${name.replace('-', '_').toUpperCase()}`
-      expect(hatchGlsl).toContain(`#define ${constant} `)
-      if (name !== 'none') expect(hatchGlsl).toContain(`kind == ${constant})`)
-    }
+  it('are drawn for every hatch there is, from the tile that is used on paper', () => {
+    for (const name of hatches) if (name !== 'none') expect(hatchTiles[name].strokes + hatchTiles[name].dots).toMatch(/^M/)
   })
 
   it('keep their size in the ground while the eye moves a little, and change by a factor of two when it moves a lot', () => {

@@ -1,15 +1,29 @@
 import { Color, DirectionalLight, Group, HemisphereLight } from 'three'
+import { skyProbe } from './skyProbe.ts'
 
 /** Sun: to the left of the reader who looks square on, and up [rad]. */
 const sunAside = (38 * Math.PI) / 180
 const sunUp = (47 * Math.PI) / 180
 
-/** One soft sun that goes round with the cut, so that cut faces never fall into black, and the sky's fill. */
+/** Plan direction to the sun over a cut, as long as a shadow is cast by 1 m of height. */
+export const sunCast = (facing: number): readonly [number, number] => {
+  const cast = 1 / Math.tan(sunUp)
+  return [cast * Math.cos(facing + sunAside), cast * Math.sin(facing + sunAside)]
+}
+
+/** How much of the light of the room falls on the pier. */
+const roomShare = 0.5
+
+/**
+ * One soft sun that goes round with the cut, so that cut faces never fall into black, and the sky's fill. Shadows are drawn anew only
+ * after `askForShadows`: whoever changes what casts them asks.
+ */
 export class Daylight {
   readonly root = new Group()
   private readonly sun = new DirectionalLight('#fff9f0', 2.5)
   private readonly sky = new HemisphereLight('#eef2f5', '#cbc5ba', 1.3)
 
+  private readonly room = skyProbe(roomShare)
   private skyLight = 1.3
 
   constructor() {
@@ -18,7 +32,8 @@ export class Daylight {
     this.sun.shadow.bias = -0.0004
     this.sun.shadow.normalBias = 0.006
     this.sun.shadow.radius = 3.2
-    this.root.add(this.sun, this.sun.target, this.sky)
+    this.sun.shadow.autoUpdate = false
+    this.root.add(this.sun, this.sun.target, this.sky, this.room)
   }
 
   /** `facing` plan angle of the cut; `reach` radius [m] of all that may cast a shadow about (0, `middle`, 0). */
@@ -34,6 +49,7 @@ export class Daylight {
     camera.near = far - reach * 1.6
     camera.far = far + reach * 1.8
     camera.updateProjectionMatrix()
+    this.askForShadows()
   }
 
   setTheme(isDark: boolean): void {
@@ -43,16 +59,11 @@ export class Daylight {
     this.sky.groundColor = new Color(isDark ? '#a39d92' : '#cbc5ba')
   }
 
-  /** Without shadows there is no environment either: the sky makes up for it. */
+  /** Without shadows there is no light of the room either: the sky makes up for it. */
   setShadows(on: boolean): void {
     this.sun.castShadow = on
+    this.room.visible = on
     this.sky.intensity = on ? this.skyLight : this.skyLight * 1.7
-  }
-
-  /** From now on shadows are drawn anew only after `askForShadows`: for stages in which little but the eye moves. */
-  drawShadowsOnlyWhenAsked(): void {
-    this.sun.shadow.autoUpdate = false
-    this.askForShadows()
   }
 
   /** What casts shadows has changed. */

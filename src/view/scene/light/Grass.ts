@@ -5,7 +5,7 @@ import {
   InstancedBufferAttribute,
   InstancedBufferGeometry,
   Mesh,
-  MeshStandardMaterial,
+  MeshLambertMaterial,
   Vector4,
 } from 'three'
 import type { SharedUniforms } from '../materials/sharedUniforms.ts'
@@ -29,7 +29,7 @@ function scatter(): Float32Array {
  * grade and folds away those in the opened sector or on the bare ring, so that turning the cut costs nothing here.
  */
 export class Grass {
-  readonly mesh: Mesh<InstancedBufferGeometry, MeshStandardMaterial>
+  readonly mesh: Mesh<InstancedBufferGeometry, MeshLambertMaterial>
   private readonly own = { uCut: { value: new Vector4(0, 0, 0, 0) }, uBlade: { value: new Vector4(1, 0.3, 0.03, 0.005) } }
 
   constructor(shared: SharedUniforms) {
@@ -37,7 +37,7 @@ export class Grass {
     geometry.setAttribute('position', new BufferAttribute(new Float32Array([-0.5, 0, 0, 0.5, 0, 0, 0.12, 1, 0]), 3))
     geometry.setAttribute('normal', new BufferAttribute(new Float32Array([0, 1, 0, 0, 1, 0, 0, 1, 0]), 3))
     geometry.setAttribute('spot', new InstancedBufferAttribute(scatter(), 4))
-    const material = new MeshStandardMaterial({ color: new Color('#7c8f45'), roughness: 1, side: DoubleSide })
+    const material = new MeshLambertMaterial({ color: new Color('#7c8f45'), side: DoubleSide })
     material.onBeforeCompile = (shader) => {
       Object.assign(shader.uniforms, { uGround: shared.uGround, ...this.own })
       shader.vertexShader = shader.vertexShader

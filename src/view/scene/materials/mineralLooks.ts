@@ -2,22 +2,21 @@ import type { PresumptiveClass, Soil } from '../../../core/model/spec.ts'
 import type { Role } from '../../../core/model/solid.ts'
 
 /**
- * How a crumbly or cast material looks. Colours are sRGB; scales are repeats of the noise cube per metre;
- * shares are 0..1. Soil colours are moist Munsell colours of the drafting notes (5.1), concrete of 5.3.
+ * How a crumbly or cast material looks. Colours are sRGB, shares are 0..1. Soils are near moist Munsell colours, and what may lie side
+ * by side is far enough apart for any kind of sight: `tests/view/scene/told`.
  */
 export type MineralLook = Readonly<{
   base: string
   mottle: string
   stoneA: string
   stoneB: string
-  /** Cloud, grain, coarse stones, fine stones [1/m]. */
+  /** Cells to the metre: of cloud and grain four times this, of coarse and fine stones eight times. */
   scale: readonly [number, number, number, number]
   /** Share of mottle, contrast of grain, share of coarse stones, share of fine stones. */
   mix: readonly [number, number, number, number]
   /** 1 packs stones face to face with dark joints. */
   packed: number
   bump: number
-  roughness: number
   /** Ink of the marks on a cut face, and how strong. */
   ink: string
   inkShare: number
@@ -33,7 +32,6 @@ const subsoil: MineralLook = {
   mix: [0.85, 0.5, 0.16, 0.14],
   packed: 0,
   bump: 0.9,
-  roughness: 0.97,
   ink: earthInk,
   inkShare: 0.62,
 }
@@ -41,10 +39,10 @@ const subsoil: MineralLook = {
 const ground: Readonly<Record<PresumptiveClass, MineralLook>> = {
   sand: {
     ...subsoil,
-    base: '#bba889',
-    mottle: '#a5927a',
-    stoneA: '#d2c3a6',
-    stoneB: '#a08b6b',
+    base: '#b39b76',
+    mottle: '#9c8661',
+    stoneA: '#c8b48c',
+    stoneB: '#8f7750',
     mix: [0.7, 0.42, 0.03, 0.2],
     bump: 0.7,
     inkShare: 0.6,
@@ -57,14 +55,13 @@ const ground: Readonly<Record<PresumptiveClass, MineralLook>> = {
     stoneB: '#80695a',
     mix: [0.8, 0.3, 0.04, 0.06],
     bump: 0.55,
-    roughness: 0.9,
   },
   gravel: {
     ...subsoil,
-    base: '#a08c6a',
-    mottle: '#8b7452',
-    stoneA: '#bdb39c',
-    stoneB: '#8d8473',
+    base: '#96815f',
+    mottle: '#806a4a',
+    stoneA: '#a99f88',
+    stoneB: '#7d7363',
     scale: [1.1, 7, 2.6, 6],
     mix: [0.7, 0.3, 0.62, 0.4],
     bump: 1.3,
@@ -81,10 +78,10 @@ const ground: Readonly<Record<PresumptiveClass, MineralLook>> = {
   },
   'crystalline-rock': {
     ...subsoil,
-    base: '#a19b92',
-    mottle: '#8a847c',
-    stoneA: '#b9b3aa',
-    stoneB: '#86807a',
+    base: '#8f8a83',
+    mottle: '#7b766f',
+    stoneA: '#a49e96',
+    stoneB: '#78736c',
     mix: [0.8, 0.35, 0, 0.3],
     bump: 0.8,
     inkShare: 0.5,
@@ -135,10 +132,10 @@ export const mineralLooks: Readonly<Record<PlacedMineral, MineralLook>> = {
   },
   granular: {
     ...subsoil,
-    base: '#a3967f',
-    mottle: '#8f826c',
-    stoneA: '#bfb4a0',
-    stoneB: '#8a8172',
+    base: '#4f4e4b',
+    mottle: '#454440',
+    stoneA: '#94938f',
+    stoneB: '#6b6a67',
     scale: [1.4, 9, 3.4, 7.5],
     mix: [0.6, 0.3, 0.85, 0.6],
     packed: 0.55,
@@ -147,10 +144,10 @@ export const mineralLooks: Readonly<Record<PlacedMineral, MineralLook>> = {
   },
   gravel: {
     ...subsoil,
-    base: '#6f685b',
-    mottle: '#5b5549',
-    stoneA: '#c3bbab',
-    stoneB: '#8b857b',
+    base: '#434343',
+    mottle: '#3d3d3e',
+    stoneA: '#93938f',
+    stoneB: '#5c5e5f',
     scale: [1.4, 9, 2.7, 7],
     mix: [0.5, 0.2, 1, 0.2],
     packed: 1,
@@ -160,10 +157,10 @@ export const mineralLooks: Readonly<Record<PlacedMineral, MineralLook>> = {
   },
   mulch: {
     ...subsoil,
-    base: '#6b4a30',
-    mottle: '#4a3220',
-    stoneA: '#8a6544',
-    stoneB: '#4b3423',
+    base: '#7d5233',
+    mottle: '#5c3a24',
+    stoneA: '#a0703f',
+    stoneB: '#5d3d27',
     scale: [3, 14, 6, 12],
     mix: [1, 0.6, 0.6, 0.3],
     bump: 2,
@@ -172,40 +169,37 @@ export const mineralLooks: Readonly<Record<PlacedMineral, MineralLook>> = {
   },
   'dry-mix': {
     ...subsoil,
-    base: '#b7b1a4',
-    mottle: '#8d8678',
-    stoneA: '#a49c8e',
-    stoneB: '#7f786c',
+    base: '#c2baa9',
+    mottle: '#9f9583',
+    stoneA: '#b1a998',
+    stoneB: '#8b826f',
     scale: [2.3, 12, 3.2, 9],
     mix: [1, 0.55, 0.3, 0.35],
     bump: 1.9,
-    roughness: 1,
     ink: '#2b2a27',
     inkShare: 0.5,
   },
   concrete: {
     ...subsoil,
-    base: '#b0aca5',
-    mottle: '#a29d95',
-    stoneA: '#c2beb5',
-    stoneB: '#8d867c',
+    base: '#bab9b7',
+    mottle: '#aeadaa',
+    stoneA: '#c7c5c2',
+    stoneB: '#a39f98',
     scale: [1.6, 10, 4.6, 10],
     mix: [0.7, 0.16, 0.5, 0.3],
     bump: 0.5,
-    roughness: 0.86,
     ink: '#23252a',
     inkShare: 0.56,
   },
   'flowable-fill': {
     ...subsoil,
-    base: '#b5a88f',
-    mottle: '#a3957b',
-    stoneA: '#c3b79f',
-    stoneB: '#998b72',
+    base: '#cfd6ce',
+    mottle: '#c3ccc4',
+    stoneA: '#d6dcd3',
+    stoneB: '#a3ada4',
     scale: [1.2, 11, 4, 10],
     mix: [0.8, 0.22, 0.03, 0.2],
     bump: 0.5,
-    roughness: 0.92,
     ink: '#33302a',
     inkShare: 0.5,
   },

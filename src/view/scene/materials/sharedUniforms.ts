@@ -1,10 +1,10 @@
-import { Color, Data3DTexture, LinearFilter, LinearMipmapLinearFilter, RepeatWrapping, RGBAFormat, Vector2, Vector3, Vector4 } from 'three'
-import { noiseSize, solidNoise } from './solidNoise.ts'
+import { Color, Vector2, Vector3, Vector4 } from 'three'
 import { createWetUniforms, type WetUniforms } from './wetUniforms.ts'
 
 /** Values that every solid material reads; changed in place, never replaced. */
 export type SharedUniforms = Readonly<{
-  uNoise: { value: Data3DTexture }
+  /** How much darker it is in the corner where the faces of the cut meet, 0..1. */
+  uCorner: { value: number }
   /** Metres to a paper millimetre: now, next, and how far the change has gone. */
   uPaperScale: { value: Vector3 }
   /** Plan direction to the reader's right, so that marks run on across the axis. */
@@ -21,26 +21,11 @@ export type SharedUniforms = Readonly<{
 
 export const noWater = -1e4
 
-/** The same for every picture of the page, so it is worked out once. */
-let texels: ReturnType<typeof solidNoise> | null = null
+/** Shade in the corner of a cut that is open by so much [rad]: none once its faces are flush. For the eye, no measure. */
+export const cornerShade = (open: number): number => 0.3 * Math.max(0, 1 - open / Math.PI)
 
-/** The noise that all solid materials read; whoever makes it disposes of it. */
-export const noiseTexture = (): Data3DTexture => {
-  texels ??= solidNoise()
-  const texture = new Data3DTexture(texels, noiseSize, noiseSize, noiseSize)
-  texture.format = RGBAFormat
-  texture.wrapS = texture.wrapT = texture.wrapR = RepeatWrapping
-  texture.minFilter = LinearMipmapLinearFilter
-  texture.magFilter = LinearFilter
-  texture.generateMipmaps = true
-  texture.unpackAlignment = 1
-  texture.needsUpdate = true
-  return texture
-}
-
-/** `noise`: one that is shared with others; left out, one of its own. */
-export const createSharedUniforms = (noise: Data3DTexture = noiseTexture()): SharedUniforms => ({
-  uNoise: { value: noise },
+export const createSharedUniforms = (): SharedUniforms => ({
+  uCorner: { value: 0 },
   uPaperScale: { value: new Vector3(0.004, 0.004, 0) },
   uRight: { value: new Vector2(1, 0) },
   uAccent: { value: new Color('#7a1f5c') },

@@ -1,48 +1,58 @@
-/** What every solid material shares: the place in the material itself, marks on cut faces, wetness, bump, the accent. */
+/**
+ * What every solid material shares: the place in the material itself, marks on cut faces, wetness, bump, the accent. Grain, relief and
+ * marks are looked up in baked tiles; what is worked out for each pixel is only what depends on the pier, the water or the moment.
+ */
 export const vertexPars = `
 varying vec3 vPlace;
 varying vec3 vFace;
+varying vec2 vFlat;
+uniform vec2 uRight;
 `
+/** `vFlat`: across and up a cut face [m], across counted to the reader's right. */
 export const vertexMain = `
 vPlace = position;
 vFace = normal;
+vFlat = vec2(dot(position.xz, uRight) < 0.0 ? -length(position.xz) : length(position.xz), position.y);
 `
 
 export const fragmentPars = `
 varying vec3 vPlace;
 varying vec3 vFace;
-uniform sampler3D uNoise;
-uniform float uSection;
-uniform int uHatch;
-uniform vec3 uInk;
-uniform float uInkShare;
+varying vec2 vFlat;
+uniform sampler2D uCloud;
 uniform vec3 uPaperScale;
-uniform vec2 uRight;
 uniform vec3 uAccent;
 uniform float uLit;
 uniform vec4 uGround;
 uniform float uWater;
-const mat3 tilt = mat3(0.8, 0.36, -0.48, -0.6, 0.48, -0.64, 0.0, 0.8, 0.6);
-const mat3 lean = mat3(0.36, 0.48, -0.8, -0.8, 0.6, 0.0, 0.48, 0.64, 0.6);
+uniform float uCorner;
+#ifdef CUT_FACE
+uniform sampler2D uMarks;
+uniform vec2 uMarksTile;
+uniform vec3 uInk;
+uniform float uInkShare;
+#endif
+float cover(float d, float px){ return 1.0 - smoothstep(-0.5 * px, 0.5 * px, d); }
+float inkLine(float d, float halfWidth, float px){ return cover(abs(d) - max(halfWidth, 0.42 * px), px); }
 float depthBelowGround(){ return uGround.x + uGround.y * vPlace.x + uGround.z * vPlace.z - vPlace.y; }
-vec2 onCutFace(){ float r = length(vPlace.xz); return vec2(dot(vPlace.xz, uRight) < 0.0 ? -r : r, vPlace.y); }
-float inkAt(){
-  vec2 h = onCutFace();
-  vec2 wide = fwidth(h);
-  float pixel = 0.5 * (wide.x + wide.y);
-  float ink = hatchMarks(h / uPaperScale.x, pixel / uPaperScale.x, uHatch);
-  if (uPaperScale.z > 0.0) ink = mix(ink, hatchMarks(h / uPaperScale.y, pixel / uPaperScale.y, uHatch), uPaperScale.z);
-  return ink;
-}
-float wetness(float fringe){
-  return 1.0 - smoothstep(uWater - 0.01, uWater + 0.05 + 0.12 * fringe, vPlace.y);
+float wetness(float fringe){ return 1.0 - smoothstep(uWater - 0.01, uWater + 0.05 + 0.12 * fringe, vPlace.y); }
+/** A repeating tile laid on the face: flat on a cut, else from the side that the face looks to most. */
+vec4 laid(sampler2D tile, vec2 perMetre){
+#ifdef CUT_FACE
+  return texture(tile, vFlat * perMetre);
+#else
+  vec3 turned = abs(vFace);
+  vec3 dx = dFdx(vPlace); vec3 dy = dFdy(vPlace);
+  if (turned.y > 0.6) return textureGrad(tile, vPlace.xz * perMetre, dx.xz * perMetre, dy.xz * perMetre);
+  if (turned.x > turned.z) return textureGrad(tile, vPlace.zy * perMetre, dx.zy * perMetre, dy.zy * perMetre);
+  return textureGrad(tile, vPlace.xy * perMetre, dx.xy * perMetre, dy.xy * perMetre);
+#endif
 }
 float waterMarks(){
-  vec2 h = onCutFace();
-  float below = (uWater - h.y) / uPaperScale.x;
+  float below = (uWater - vFlat.y) / uPaperScale.x;
   if (below < 0.0) return 0.0;
-  float px = fwidth(h.y) / uPaperScale.x;
-  float across = h.x / uPaperScale.x / 17.0;
+  float px = fwidth(vFlat.y) / uPaperScale.x;
+  float across = vFlat.x / uPaperScale.x / 17.0;
   float ink = 0.0;
   for (int k = 0; k < 4; k++) {
     float n = float(k);
@@ -68,17 +78,21 @@ vec3 bumped(vec3 normal, float height, float strength, float facing){
 `
 
 /**
- * Ends every material: marks in an ink that reads on the ground they lie on, water, then the accent. Reads and writes `tone`.
- * The small lift answers the tone mapping, which takes a little off every dark colour and would leave soils too rich.
+ * Ends every material: marks in an ink that reads on the ground they lie on, water, the shade in the corner of the cut, then the accent.
+ * Reads and writes `tone`. The small lift answers the tone mapping, which takes a little off every dark colour and would leave soils
+ * too rich.
  */
 export const inkAndAccent = `
-if (uSection > 0.5) {
-  if (uHatch > 0) {
-    float lightness = dot(tone, vec3(0.2126, 0.7152, 0.0722));
-    vec3 ink = mix(vec3(0.66, 0.56, 0.4), uInk, smoothstep(0.055, 0.095, lightness));
-    tone = mix(tone, ink, inkAt() * uInkShare);
-  }
+#ifdef CUT_FACE
+#ifdef MARKED
+  float lightness = dot(tone, vec3(0.2126, 0.7152, 0.0722));
+  vec3 ink = mix(vec3(0.66, 0.56, 0.4), uInk, smoothstep(0.055, 0.095, lightness));
+  float marks = texture(uMarks, vFlat / (uPaperScale.x * uMarksTile)).r;
+  if (uPaperScale.z > 0.0) marks = mix(marks, texture(uMarks, vFlat / (uPaperScale.y * uMarksTile)).r, uPaperScale.z);
+  tone = mix(tone, ink, min(1.0, 1.5 * marks) * uInkShare);
+#endif
   if (uWater > -1e3) tone = mix(tone, vec3(0.045, 0.33, 0.62), waterMarks());
-}
+  tone *= 1.0 - uCorner * exp(-7.0 * abs(vFlat.x));
+#endif
 tone = mix(tone * 0.97 + 0.022, uAccent, 0.22 * uLit);
 `

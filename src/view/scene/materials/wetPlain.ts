@@ -12,7 +12,7 @@ export function wetPlain(material: MeshLambertMaterial, role: Role, shared: Shar
     shader.vertexShader = shader.vertexShader
       .replace('#include <common>', `#include <common>${vertexPars}`)
       .replace('#include <begin_vertex>', `#include <begin_vertex>${vertexMain}`)
-    const pars = `${vertexPars}uniform sampler3D uNoise; uniform vec3 uPaperScale;${isWood ? wetPars : scatterPars}`
+    const pars = `\nvarying vec3 vPlace; varying vec3 vFace; uniform vec3 uPaperScale;${isWood ? wetPars : scatterPars}`
     shader.fragmentShader = shader.fragmentShader
       .replace('#include <clipping_planes_pars_fragment>', `#include <clipping_planes_pars_fragment>${pars}`)
       .replace('#include <map_fragment>', `diffuseColor.rgb = ${isWood ? 'wetWood' : 'scattered'}(diffuseColor.rgb);`)

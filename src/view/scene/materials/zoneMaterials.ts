@@ -1,10 +1,12 @@
-import { Color, type Material, MeshLambertMaterial, Vector4 } from 'three'
+import { Color, type Material, MeshLambertMaterial, Texture, Vector2, Vector4 } from 'three'
 import type { Role } from '../../../core/model/solid.ts'
 import type { BarCoating, PierSpec, PostSectionId } from '../../../core/model/spec.ts'
-import { type Hatch, hatches, hatchOfGround, hatchOfRole } from '../../section/hatch.ts'
+import { type Hatch, hatchOfGround, hatchOfRole } from '../../section/hatch.ts'
+import { hatchTiles } from '../../section/hatchTile.ts'
+import { cloudTexture, marksTexture, mineralTexture, turfTexture, woodTexture } from './bakedTextures.ts'
 import { groundLook, type MineralLook, mineralLooks } from './mineralLooks.ts'
 import type { SharedUniforms } from './sharedUniforms.ts'
-import { type Family, type OwnUniforms, solidMaterial } from './solidMaterial.ts'
+import { behindLines, type Family, type OwnUniforms, solidMaterial } from './solidMaterial.ts'
 import { wetPlain } from './wetPlain.ts'
 
 /** Materials of one zone: its outside faces and the faces that the cut made. */
@@ -64,17 +66,13 @@ const ribsPerMetre = 95
 const uniform = (value: unknown): { value: unknown } => ({ value })
 const colour = (hex: string): { value: unknown } => uniform(new Color(hex))
 
+const grows = (role: Role): boolean => role === 'topsoil' || role === 'soil'
+
 const mineralOwn = (look: MineralLook, role: Role): OwnUniforms => ({
-  uBase: colour(look.base),
-  uMottle: colour(look.mottle),
-  uStoneA: colour(look.stoneA),
-  uStoneB: colour(look.stoneB),
-  uScale: uniform(new Vector4(...look.scale)),
-  uMix: uniform(new Vector4(...look.mix)),
-  uPacked: uniform(look.packed),
-  uBump: uniform(look.bump),
-  uRough: uniform(look.roughness),
-  uGrass: uniform(role === 'topsoil' || role === 'soil' ? 1 : 0),
+  uGrain: uniform(mineralTexture(look)),
+  ...(grows(role) ? { uTurf: uniform(turfTexture()) } : {}),
+  uContrast: uniform(0.7 * look.mix[1]),
+  uGrass: uniform(grows(role) ? 1 : 0),
   uSets: uniform(sets(role) ? 1 : 0),
   uScattered: uniform(role === 'dry-mix' ? 1 : 0),
 })
@@ -86,8 +84,7 @@ const woodOwn = (spec: PierSpec, bounds: PostBounds | null): OwnUniforms => {
   const make = postMake[spec.post.section]
   const fresh = spec.post.treatment === 'untreated'
   return {
-    uEarly: colour(fresh ? '#dfbe97' : '#d0b684'),
-    uLate: colour(fresh ? '#bb8d61' : '#a58a58'),
+    uGrain: uniform(fresh ? woodTexture('#dfbe97', '#bb8d61') : woodTexture('#d0b684', '#a58a58')),
     uPost: uniform(new Vector4(bounds?.width ?? 0.14, bounds?.depth ?? 0.14, make.plies, 0)),
     uRound: uniform(make.round ? 1 : 0),
   }
@@ -101,28 +98,28 @@ const metalOwn = (tone: readonly [string, string, number], rib = 0): OwnUniforms
   uRib: uniform(rib),
 })
 
-type Recipe = Readonly<{ family: Family; own: OwnUniforms; ink: string; inkShare: number; hatch: Hatch; plain: string }>
+/** `own` bakes what is not there yet. */
+type Recipe = Readonly<{ family: Family; own: () => OwnUniforms; ink: string; inkShare: number; hatch: Hatch; plain: string }>
 
 function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
   const hatch = hatchOfRole(role)
   switch (role) {
     case 'wood': {
-      const own = woodOwn(spec, bounds)
-      return { family: 'wood', own, hatch, ink: '#5a3d22', inkShare: 0.5, plain: '#c9a877' }
+      return { family: 'wood', own: () => woodOwn(spec, bounds), hatch, ink: '#5a3d22', inkShare: 0.5, plain: '#c9a877' }
     }
     case 'bar': {
       const tone = coatingTone[spec.bars?.coating ?? spec.verticalBars?.coating ?? 'plain']
-      return { family: 'metal', own: metalOwn(tone, ribsPerMetre), hatch, ink: '#000000', inkShare: 0, plain: tone[0] }
+      return { family: 'metal', own: () => metalOwn(tone, ribsPerMetre), hatch, ink: '#000000', inkShare: 0, plain: tone[0] }
     }
     case 'steel':
-      return { family: 'metal', own: metalOwn(['#a3a8ab', '#8b9093', 0]), hatch, ink: '#1d1f22', inkShare: 0.55, plain: '#8b9093' }
+      return { family: 'metal', own: () => metalOwn(['#a3a8ab', '#8b9093', 0]), hatch, ink: '#1d1f22', inkShare: 0.55, plain: '#8b9093' }
     case 'soil':
     case 'soil-lower': {
       const soil = role === 'soil' ? spec.site.soil : (spec.site.lower?.soil ?? spec.site.soil)
       const look = groundLook(soil, role === 'soil-lower')
       return {
         family: 'mineral',
-        own: mineralOwn(look, role),
+        own: () => mineralOwn(look, role),
         hatch: hatchOfGround(soil),
         ink: look.ink,
         inkShare: look.inkShare,
@@ -131,7 +128,7 @@ function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
     }
     default: {
       const look = mineralLooks[role]
-      return { family: 'mineral', own: mineralOwn(look, role), hatch, ink: look.ink, inkShare: look.inkShare, plain: look.base }
+      return { family: 'mineral', own: () => mineralOwn(look, role), hatch, ink: look.ink, inkShare: look.inkShare, plain: look.base }
     }
   }
 }
@@ -163,26 +160,34 @@ export function zoneMaterials(
     }
   }
   const lit = { value: 0 }
-  const faces = (isSection: boolean) =>
-    solidMaterial(family, shared, {
-      ...own,
-      uBare: bare,
-      uLit: lit,
-      uInk: colour(ink),
-      uInkShare: uniform(inkShare),
-      uHatch: uniform(hatches.indexOf(hatch)),
-      uSection: uniform(isSection ? 1 : 0),
-    })
-  const pair = [faces(false), faces(true)] as const
+  let baked: OwnUniforms | null = null
+  const bake = (): OwnUniforms => {
+    baked ??= { ...own(), ...(hatch === 'none' ? {} : marksOwn(hatch, ink, inkShare)), uCloud: uniform(cloudTexture()) }
+    return { ...baked, uBare: bare, uLit: lit }
+  }
+  const pair = [
+    solidMaterial(family, 'outside', shared, bake),
+    solidMaterial(family, hatch === 'none' ? 'cut' : 'marked', shared, bake),
+  ] as const
   return {
     pair,
     setLit: (amount) => {
       lit.value = amount
     },
     setFresh: () => undefined,
-    dispose: () => disposeAll(pair),
+    dispose: () => {
+      disposeAll(pair)
+      for (const { value } of Object.values(baked ?? {})) if (value instanceof Texture) value.dispose()
+    },
   }
 }
+
+const marksOwn = (hatch: Exclude<Hatch, 'none'>, ink: string, share: number): OwnUniforms => ({
+  uMarks: uniform(marksTexture(hatch)),
+  uMarksTile: uniform(new Vector2(hatchTiles[hatch].width, hatchTiles[hatch].height)),
+  uInk: colour(ink),
+  uInkShare: uniform(share),
+})
 
 const disposeAll = (materials: readonly Material[]): void => {
   for (const material of materials) material.dispose()
@@ -191,9 +196,7 @@ const disposeAll = (materials: readonly Material[]): void => {
 const plainMaterial = (hex: string, gain: number, role: Role, shared: SharedUniforms): MeshLambertMaterial => {
   const material = new MeshLambertMaterial({
     color: new Color(hex).multiplyScalar(gain),
-    polygonOffset: true,
-    polygonOffsetFactor: 1,
-    polygonOffsetUnits: 1,
+    ...behindLines,
   })
   if (role === 'wood' || role === 'dry-mix') wetPlain(material, role, shared)
   return material

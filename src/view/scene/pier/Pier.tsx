@@ -1,7 +1,7 @@
 import { memo, useLayoutEffect } from 'react'
 import type { BufferAttribute } from 'three'
 import { useHeld } from '../site/kit.ts'
-import { noWater } from '../materials/sharedUniforms.ts'
+import { cornerShade, noWater } from '../materials/sharedUniforms.ts'
 import { lookKey, type ZoneMaterials, zoneMaterials } from '../materials/zoneMaterials.ts'
 import type { PierKit } from '../site/kit.ts'
 import { toBufferGeometry, toLineGeometry } from './buffers.ts'
@@ -47,6 +47,7 @@ function useWhatMaterialsRead({ result, look, post }: DrawnPier, { shared, bare 
     const { slope, downhill, waterTable } = spec.site
     shared.uGround.value.set(0, -slope * Math.cos(downhill), -slope * Math.sin(downhill), 0)
     shared.uWater.value = look.water && waterTable !== null ? -waterTable : noWater
+    shared.uCorner.value = cornerShade(look.cut.open)
     shared.uRight.value.set(Math.sin(look.cut.facing), -Math.cos(look.cut.facing))
     bare.value = Math.max(spec.hole.diameter, spec.hole.flare?.diameter ?? 0) / 2 + 0.04
   }, [spec, look, shared, bare])

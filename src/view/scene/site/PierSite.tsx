@@ -1,6 +1,6 @@
-import { useFrame, useThree } from '@react-three/fiber'
+import { useFrame } from '@react-three/fiber'
 import { type ReactNode, useLayoutEffect, useRef } from 'react'
-import type { Fog, Texture } from 'three'
+import type { Fog } from 'three'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { lastDay } from '../../../state/actions/time.ts'
 import type { Stretch } from '../../../state/appState.ts'
@@ -22,26 +22,18 @@ type Props = Readonly<{
   standing: PlacedPier
   kit: PierKit
   tones: Tones
-  /** Light of the sky; null in the light profile. Another one after the drawing context came back. */
-  sky: Texture | null
+  /** Counts drawing contexts. */
+  lives: number
   isFull: boolean
   /** Asked in each frame. */
   moment: () => PlayedMoment
   children: ReactNode
 }>
 
-/** How much of the sky's light falls on the pier. */
-const skyShare = 0.5
-
 /** The place a pier stands in: paper and haze behind it, daylight, the floor under its block, and grass. */
-export function PierSite({ standing, kit, tones, sky, isFull, moment, children }: Props) {
-  const scene = useThree((state) => state.scene)
+export function PierSite({ standing, kit, tones, lives, isFull, moment, children }: Props) {
   const fog = useRef<Fog>(null)
   const { half } = standing.pier.extent
-  useLayoutEffect(() => {
-    scene.environment = sky
-    scene.environmentIntensity = skyShare
-  }, [scene, sky])
   useLayoutEffect(() => void kit.shared.uAccent.value.set(tones.accent), [kit, tones])
   useMoment(kit, standing.pier.result.spec, moment)
   useFrame(({ camera }) => {
@@ -54,7 +46,7 @@ export function PierSite({ standing, kit, tones, sky, isFull, moment, children }
     <>
       <color attach='background' args={[tones.paper]} />
       <fog attach='fog' ref={fog} args={[tones.paper, 1, 10]} />
-      <Sun standing={standing} isDark={tones.isDark} isFull={isFull} sky={sky} />
+      <Sun standing={standing} isDark={tones.isDark} isFull={isFull} lives={lives} />
       <Ground standing={standing} kit={kit} isDark={tones.isDark} isFull={isFull} />
       {children}
     </>
@@ -63,13 +55,9 @@ export function PierSite({ standing, kit, tones, sky, isFull, moment, children }
 
 type PartProps = Pick<Props, 'standing' | 'isFull'> & Readonly<{ isDark: boolean }>
 
-/** Sun and sky. Shadows are drawn anew only when what casts them has changed. */
-function Sun({ standing, isDark, isFull, sky }: PartProps & Pick<Props, 'sky'>) {
-  const daylight = useHeld('daylight', () => {
-    const made = new Daylight()
-    made.drawShadowsOnlyWhenAsked()
-    return made
-  })
+/** Sun and sky. Asks for new shadows when what casts them has changed. */
+function Sun({ standing, isDark, isFull, lives }: PartProps & Pick<Props, 'lives'>) {
+  const daylight = useHeld('daylight', () => new Daylight())
   const { half, bottom, groundTop, pierTop, postTop } = standing.pier.extent
   const { facing } = standing.pier.look.cut
   useLayoutEffect(() => {
@@ -80,8 +68,8 @@ function Sun({ standing, isDark, isFull, sky }: PartProps & Pick<Props, 'sky'>) 
     daylight.setTheme(isDark)
     daylight.setShadows(isFull)
   }, [daylight, isDark, isFull])
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what stands elsewhere casts another shadow, and a new sky means a new context
-  useLayoutEffect(() => daylight.askForShadows(), [daylight, standing, isDark, isFull, sky])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what stands elsewhere casts another shadow, and a new context has none
+  useLayoutEffect(() => daylight.askForShadows(), [daylight, standing, isDark, isFull, lives])
   return <primitive object={daylight.root} />
 }
 
@@ -93,7 +81,7 @@ function Ground({ standing, kit, isDark, isFull }: PartProps & Pick<Props, 'kit'
   const floor = useHeld('floor', () => new Floor())
   const grass = useHeld('grass', () => new Grass(kit.shared))
   useLayoutEffect(() => {
-    floor.place(half, bottom, cut)
+    floor.place(half, bottom, cut, 0)
     grass.place(half, holeRadius + 0.05, cut.facing, cut.open)
   }, [floor, grass, half, bottom, holeRadius, cut])
   useLayoutEffect(() => {

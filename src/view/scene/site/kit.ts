@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react'
-import { type Data3DTexture, Vector3 } from 'three'
-import { createSharedUniforms, noiseTexture, type SharedUniforms } from '../materials/sharedUniforms.ts'
+import { Vector3 } from 'three'
+import { createSharedUniforms, type SharedUniforms } from '../materials/sharedUniforms.ts'
 import type { ZoneMaterials } from '../materials/zoneMaterials.ts'
 import { createLineSet, type LineSet } from '../pier/lineSet.ts'
 
@@ -15,20 +15,15 @@ export function useHeld<K, T extends { dispose(): void }>(key: K, make: (before:
   return held.current.thing
 }
 
-/** What all piers of one canvas share: noise, lines, the size of a paper millimetre, the colour of what is pointed at. */
-export type CanvasKit = Readonly<{ noise: Data3DTexture; lines: LineSet; uPaperScale: { value: Vector3 }; dispose(): void }>
+/** What all piers of one canvas share: lines, the size of a paper millimetre, the colour of what is pointed at. */
+export type CanvasKit = Readonly<{ lines: LineSet; uPaperScale: { value: Vector3 }; dispose(): void }>
 
 export function createCanvasKit(): CanvasKit {
-  const noise = noiseTexture()
   const lines = createLineSet()
   return {
-    noise,
     lines,
     uPaperScale: { value: new Vector3(0.004, 0.004, 0) },
-    dispose: () => {
-      noise.dispose()
-      lines.dispose()
-    },
+    dispose: () => lines.dispose(),
   }
 }
 
@@ -41,7 +36,7 @@ export type PierKit = Readonly<{
   dispose(): void
 }>
 
-export function createPierKit({ noise, lines, uPaperScale }: CanvasKit): PierKit {
-  const shared = { ...createSharedUniforms(noise), uPaperScale }
+export function createPierKit({ lines, uPaperScale }: CanvasKit): PierKit {
+  const shared = { ...createSharedUniforms(), uPaperScale }
   return { shared, bare: { value: 0 }, lines, worn: new Set(), dispose: () => shared.uScatter.value.dispose() }
 }
