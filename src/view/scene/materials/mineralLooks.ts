@@ -140,7 +140,7 @@ export const mineralLooks: Readonly<Record<PlacedMineral, MineralLook>> = {
     mix: [0.6, 0.3, 0.85, 0.6],
     packed: 0.55,
     bump: 1.8,
-    inkShare: 0.35,
+    inkShare: 0.18,
   },
   gravel: {
     ...subsoil,
@@ -153,7 +153,7 @@ export const mineralLooks: Readonly<Record<PlacedMineral, MineralLook>> = {
     packed: 1,
     bump: 2.6,
     ink: '#26231d',
-    inkShare: 0.25,
+    inkShare: 0.18,
   },
   mulch: {
     ...subsoil,
