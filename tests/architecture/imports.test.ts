@@ -16,6 +16,11 @@ const rules = rulesFor([...fillKinds, ...bracketKinds].map((kind) => kind.id))
 /** Raised as the house grows: a guard that sees an empty folder is no guard. */
 const atLeast = { 'src/core': 60, 'src/state': 8, 'src/view': 40, 'src/words': 8 }
 
+/** Waits that end by a time, and prints; `until` waits for as long as a busy machine needs. */
+const clockOrPrint = /\b(?:waitForTimeout|vi\.waitFor|console\.\w+)\(/
+const testFiles = filesUnder('tests', ['.ts', '.tsx']).filter((path) => !path.startsWith('tests/bench/'))
+const tools = ['tests/run.ts', 'tests/until.ts', 'tests/architecture/listPromises.ts', 'tests/browser/findBrowser.ts']
+
 describe('[A1] the house keeps its shape', () => {
   it.each(Object.entries(atLeast))('sees enough files in %s', (folder, least) => {
     expect(sources.filter((file) => file.path.startsWith(`${folder}/`)).length).toBeGreaterThanOrEqual(least)
@@ -38,6 +43,10 @@ describe('[A1] the house keeps its shape', () => {
 
   it('has no ring of files that import each other', () => {
     expect(rings(sources)).toEqual([])
+  })
+
+  it('has no test that prints, or that waits by a clock', () => {
+    expect(testFiles.filter((path) => !tools.includes(path) && clockOrPrint.test(read(path)))).toEqual([])
   })
 
   it('has nothing at its top but the listed files and folders', () => {
@@ -70,6 +79,10 @@ describe('[A2] every guard can fail', () => {
     ]
     expect(rings(ring)).toHaveLength(1)
     expect(rings(ring.slice(1))).toEqual([])
+  })
+
+  it.each(['page.waitForTimeout', 'vi.waitFor', 'console.info'])('finds a planted %s in a test', (call) => {
+    expect(clockOrPrint.test(`await ${call}(check)`)).toBe(true)
   })
 
   it.each(['bench', 'notes.md', 'vitest.config.ts', 'biome.json'])('finds a planted %s at the top', (name) => {

@@ -45,7 +45,6 @@ test.use({
     { scope: 'worker' },
   ],
 })
-test.setTimeout(240_000)
 test.describe.configure({ mode: isRenewed ? 'serial' : 'default' })
 
 /** Opens a pier in full quality with one of the fills, seen three-quarter, names and dimensions hidden. */

@@ -127,7 +127,6 @@ test.describe('after one visit', () => {
   })
 
   test('[S9] an open tab keeps the files of its build, however many builds come after it; those that no tab runs go', async ({ page }) => {
-    test.setTimeout(180_000)
     await page.context().addInitScript(() => {
       const real = HTMLCanvasElement.prototype.getContext
       HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
@@ -150,7 +149,7 @@ test.describe('after one visit', () => {
       server = await host(port, mark)
       await tab.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update())
       const newer = tab.getByRole('button', { name: words.actions.useNewer, exact: true })
-      await expect(newer).toBeVisible({ timeout: 20_000 })
+      await expect(newer).toBeVisible()
       await Promise.all([tab.waitForEvent('load'), newer.click()])
       await ready(tab)
     }

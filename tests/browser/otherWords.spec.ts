@@ -91,7 +91,6 @@ test.describe('[T4] every word is of the language that is spoken, and has room',
   for (const id of ['double', 'x'] as const)
     for (const size of widths)
       test(`${id} at ${size.width}`, async ({ app }) => {
-        test.setTimeout(240_000)
         const { page } = app
         await page.setViewportSize(size)
         const faults: Record<string, readonly Fault[]> = {}

@@ -10,6 +10,7 @@ import { fields } from '../../src/words/en/fields.ts'
 import { fills } from '../../src/words/en/fills.ts'
 import { sheet as words } from '../../src/words/en/sheet.ts'
 import { type App, expect, test } from './app.ts'
+import { parts } from './names.ts'
 import { calc, close, openSheet, pagesOf, underDrawing, wordsOf } from './onPaper.ts'
 
 const job = underDrawing('mixed')
@@ -95,6 +96,36 @@ for (const [paper, width, height] of [
     expect(pictures.reduce((sum, one) => sum + one, 0)).toBe(1)
   })
 }
+
+test('[E19] a name that runs both ways stands on the saved sheet where the page has it', async ({ app }) => {
+  await app.open()
+  await app.enter(parts(app.page).pierName, 'pier שלום עולם north')
+  await openSheet(app)
+  const paper = app.page.locator('.paper').first()
+  // Where a word of the name begins, across the page, as the browser has set it [points].
+  const wanted = await paper.evaluate((page) => {
+    const range = document.createRange()
+    const walk = document.createTreeWalker(page, NodeFilter.SHOW_TEXT)
+    for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+      const name = node.textContent ?? ''
+      const at = name.indexOf('north')
+      if (at < 0 || !name.includes('שלום')) continue
+      range.setStart(node, at)
+      range.setEnd(node, at + 5)
+      return (range.getBoundingClientRect().left - page.getBoundingClientRect().left) * 0.75
+    }
+    return Number.NaN
+  })
+  const waiting = app.page.waitForEvent('download')
+  await app.page.getByRole('button', { name: words.pdf, exact: true }).click()
+  const pdf = await getDocument({ data: new Uint8Array(readFileSync(await (await waiting).path())), useSystemFonts: false }).promise
+  const first = await pdf.getPage(1)
+  const { items } = await first.getTextContent()
+  const across = items.flatMap((item) => ('str' in item && item.str === 'north' ? [item.transform[4] as number] : []))
+  const [, , width = 0] = first.view
+  const paperWidth = await paper.evaluate((page) => page.getBoundingClientRect().width * 0.75)
+  expect(across.some((x) => Math.abs(x - (width - paperWidth) / 2 - wanted) < 1)).toBe(true)
+})
 
 test('two pages hold any pier and any four, on either paper, with nothing cut off and no letter under 7 points', async ({ app }) => {
   await app.open()

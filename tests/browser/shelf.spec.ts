@@ -378,7 +378,6 @@ for (const way of ['close', 'reload', 'navigate'] as const) {
 }
 
 test('[M34] a reload at ten moments of an edit loses none of it', async ({ app }) => {
-  test.setTimeout(120_000)
   const shelf = await start(app)
   const { field, slider, pierName, undo, redo } = parts(app.page)
   const type = (inches: number) => field('hole.depth').fill(`${inches} in`)

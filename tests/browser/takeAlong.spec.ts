@@ -205,7 +205,7 @@ test('[E14] a lost drawing context gives the drawn section too, at once and afte
   await openList(app.page)
   const atOnce = await take(app, 'png')
   await app.page.keyboard.press('Escape')
-  await expect(app.page.getByRole('status').filter({ hasText: words.notices['scene-failed'] })).toBeVisible({ timeout: 30_000 })
+  await expect(app.page.getByRole('status').filter({ hasText: words.notices['scene-failed'] })).toBeVisible()
   await openList(app.page)
   const later = await take(app, 'png')
   for (const { bytes } of [atOnce, later]) {

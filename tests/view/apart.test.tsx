@@ -5,6 +5,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest'
 import { Apart } from '../../src/view/kit/Apart.tsx'
 import { lazyPage } from '../../src/view/lazyPage.tsx'
 import { wordsOf } from '../../src/words/index.ts'
+import { until } from '../until.ts'
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true })
 
@@ -73,13 +74,13 @@ describe('[R13] one part that breaks takes nothing else of the page with it', ()
         <p>the rest</p>
       </>,
     )
-    await vi.waitFor(() => expect(holder.querySelector('.broken-over')).not.toBeNull())
+    await until(() => expect(holder.querySelector('.broken-over')).not.toBeNull())
     expect(holder.textContent).toContain('the rest')
     await click(holder, words.actions.close)
     expect(close).toHaveBeenCalledTimes(1)
     await click(holder, words.actions.tryAgain)
-    await vi.waitFor(() => expect(tries).toBe(2))
+    await until(() => expect(tries).toBe(2))
     await click(holder, words.actions.tryAgain)
-    await vi.waitFor(() => expect(holder.textContent).toContain('fetched'))
+    await until(() => expect(holder.textContent).toContain('fetched'))
   })
 })

@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client'
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { App } from '../../src/view/app/App.tsx'
 import { wordsOf } from '../../src/words/index.ts'
+import { until } from '../until.ts'
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true })
 
@@ -37,10 +38,10 @@ describe('[R13] one part that breaks takes nothing else of the page with it', ()
       holder.remove()
     }
     await act(async () => root.render(<App />))
-    await vi.waitFor(async () => {
+    await until(async () => {
       await act(async () => undefined)
       for (const other of panels) if (other !== name) expect(holder.textContent).toContain(`${other} is well`)
-    }, 30_000)
+    })
     expect(holder.textContent).toContain(wordsOf('app').broken.title)
     expect(holder.textContent).toContain(`${name} on purpose`)
   })

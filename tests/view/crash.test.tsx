@@ -7,6 +7,7 @@ import { Crash } from '../../src/view/app/Crash.tsx'
 import { saveTextFile } from '../../src/view/app/jobFiles.ts'
 import { wordsOf } from '../../src/words/index.ts'
 import { draw } from './page.ts'
+import { until } from '../until.ts'
 
 vi.mock('../../src/view/app/jobFiles.ts', () => ({ saveTextFile: vi.fn(), saveJobFile: vi.fn() }))
 
@@ -33,7 +34,7 @@ describe('[R14] the page that broke offers everything that is kept, each as a fi
     database.close()
     view = await draw(<Crash error={new Error('it broke')} />)
     const buttons = () => [...document.querySelectorAll('.crash li button')] as HTMLButtonElement[]
-    await vi.waitFor(async () => {
+    await until(async () => {
       await view?.act(async () => undefined)
       expect(buttons().map(({ textContent }) => textContent)).toEqual(['Noted', words.crash.found, 'Saved', words.crash.found])
     })

@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { readDocument } from '../../../src/state/storage/shelfFile.ts'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setPart } from '../../../src/core/spec/edit.ts'
@@ -13,6 +13,7 @@ import { readWitness } from '../../../src/state/storage/witness.ts'
 import { fakePage, fakeTab, freshStore, memoryStorage } from '../freshStore.ts'
 import { freshShelf, pier, pierRecord } from '../shelf/parts.ts'
 import { dice, hostileValues, placesIn, withAt } from './hostile.ts'
+import { until } from '../../until.ts'
 
 const record = pierRecord({ ...defaultDocument, name: 'Good' }, { id: 'good', revision: 1, made: 1, changed: 2 })
 const dates = new Intl.DateTimeFormat('en-US', { dateStyle: 'medium' })
@@ -125,7 +126,7 @@ describe('[M29] a record that can not be shown is listed with what was found, an
     })
     expect(without).toEqual([])
     const hanging = storedDocuments(storage, () => new Promise(() => undefined), 10)
-    await vi.waitFor(async () => expect(await hanging).toHaveLength(3))
+    await until(async () => expect(await hanging).toHaveLength(3))
   })
 })
 

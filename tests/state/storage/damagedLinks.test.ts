@@ -1,10 +1,11 @@
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setField } from '../../../src/core/spec/edit.ts'
 import { linkIn, linkTo } from '../../../src/state/storage/address.ts'
 import { alphabet, encodeLink } from '../../../src/state/storage/link.ts'
 import { startSession } from '../../../src/state/storage/session.ts'
 import { fakePage, fakeTab, freshStore, memoryStorage } from '../freshStore.ts'
+import { until } from '../../until.ts'
 
 const typed = setField(defaultDocument, 'hole.depth', '61 in', 'us')
 const pier = typed.ok ? typed.value : expect.fail()
@@ -61,9 +62,9 @@ describe('[R12] whatever stands behind # and is no link is told, and percent-enc
     const store = freshStore()
     await startSession(store, page, memoryStorage(), fakeTab())
     page.go(`#P=${code}`)
-    await vi.waitFor(() => expect(store.getState().notices.map((notice) => notice.code)).toEqual(['link-damaged']))
+    await until(() => expect(store.getState().notices.map((notice) => notice.code)).toEqual(['link-damaged']))
     page.go(hash)
-    await vi.waitFor(() => expect(store.getState().looking?.spec).toEqual(pier.spec))
+    await until(() => expect(store.getState().looking?.spec).toEqual(pier.spec))
     expect(store.getState().notices).toEqual([])
   })
 

@@ -12,6 +12,7 @@ import { startSession } from '../../../src/state/storage/session.ts'
 import type { PierStore } from '../../../src/state/store.ts'
 import { fakePage, fakeTab, freshStore, memoryStorage } from '../freshStore.ts'
 import { freshShelf, troubledPort } from '../shelf/parts.ts'
+import { until } from '../../until.ts'
 
 const browserPort = (): ShelfPort => ({ ...memoryShelf(), kind: 'browser' })
 const alone = (id: string) => ({ id, live: async () => new Set([id]) })
@@ -108,7 +109,7 @@ describe('[M26] a note goes only when the store has shown the same document', ()
     }
     const store = freshStore()
     await startSession(store, fakePage(), storage, fakeTab('next'))
-    await vi.waitFor(() => expect(store.getState().document.name).toBe('Boat shelter'))
+    await until(() => expect(store.getState().document.name).toBe('Boat shelter'))
     expect(noteTabs(storage)).toEqual(['first'])
   })
 
@@ -163,16 +164,16 @@ describe('[M27] nothing is called saved that does not lie in the store as it is 
     const record = (await set.port.get(id)) as { id: string }
     await set.port.remove(id, null)
     line.postMessage({ kind: 'removed', id, revision: 0 })
-    await vi.waitFor(() => expect(isKept(set.pier.getState())).toBe(false))
+    await until(() => expect(isKept(set.pier.getState())).toBe(false))
     expect(set.pier.getState().notices.map(({ code }) => code)).toContain('changed-elsewhere')
     // Whoever deleted it puts it back.
     await set.port.put(record, null)
     line.postMessage({ kind: 'saved', id, revision: 0 })
-    await vi.waitFor(() => expect(isKept(set.pier.getState())).toBe(true))
+    await until(() => expect(isKept(set.pier.getState())).toBe(true))
     await set.port.remove(id, null)
     await set.port.put({ ...record, revision: 2, job: 'another', name: 'Theirs' } as { id: string }, null)
     line.postMessage({ kind: 'saved', id, revision: 2 })
-    await vi.waitFor(() => expect(isKept(set.pier.getState())).toBe(false))
+    await until(() => expect(isKept(set.pier.getState())).toBe(false))
     line.close()
     stop()
   })

@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { documentKind, documentKinds } from '../../../src/core/documents/index.ts'
 import { pierKind } from '../../../src/core/documents/pier.ts'
 import { editField } from '../../../src/state/actions/edit.ts'
@@ -11,6 +11,7 @@ import { readDocument } from '../../../src/state/storage/shelfFile.ts'
 import { freshStore, memoryStorage } from '../freshStore.ts'
 import { freshShelf } from '../shelf/parts.ts'
 import { bothKinds, freshRow, type PostRow, rowKind } from './plantedKind.ts'
+import { until } from '../../until.ts'
 
 const hashOf = (href: string): string => new URL(href).hash
 
@@ -167,7 +168,7 @@ describe('[M25] a kind of document is one record: everything that keeps document
     left.setPosts(11)
     keepNote(set.row.holder, set.storage, { tab: 'own', revision: 0, hash: () => '' })
     await set.shelf.refresh()
-    await vi.waitFor(() => expect(set.shelf.state.getState().drafts).toHaveLength(1))
+    await until(() => expect(set.shelf.state.getState().drafts).toHaveLength(1))
     expect(set.shelf.state.getState().drafts[0]).toMatchObject({ kind: 'draft', thumbnail: { box: [0, 0, 110, 10] } })
     await set.shelf.openDraft('gone')
     expect(set.row.store.getState().document.posts).toBe(11)
