@@ -4,7 +4,9 @@ import { bringFile } from '../../src/view/compare/bringFile.ts'
 import { freshShelf } from '../state/shelf/parts.ts'
 
 /** What a browser hands over for a folder, or for a file that was taken away meanwhile. */
-const unreadable = Object.assign(new File([''], 'folder'), { text: () => Promise.reject(new DOMException('gone', 'NotFoundError')) })
+const unreadable = Object.assign(new File([''], 'folder'), {
+  arrayBuffer: () => Promise.reject(new DOMException('gone', 'NotFoundError')),
+})
 
 describe('[M33] a file that can not be read is told, wherever it was to be opened', () => {
   it('to compare', async () => {

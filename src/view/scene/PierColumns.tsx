@@ -39,7 +39,7 @@ type Props = Readonly<{
   /** Another value: the room has changed, and the pier is framed at once. */
   room: unknown
   /** Room that the piers may fill in a column of this size. */
-  safe: (column: Viewport, name: Viewpoint) => SafeArea
+  free: (column: Viewport, name: Viewpoint) => SafeArea
   moment: () => PlayedMoment
   /** A hand or a player moves something else of the picture. */
   isBusy: boolean
@@ -163,7 +163,7 @@ function useDrawnFrames(): void {
 
 /** Frames the piers where a named view is asked for or the room changes; leaves an eye that a hand has moved where it is. Gives what to call when one does. */
 function useFraming(props: Props, column: Viewport, eye: RefObject<EyeHandle | null>): () => void {
-  const { columns, view, settled, room, safe } = props
+  const { columns, view, settled, room, free } = props
   const { viewpoint, openLink, cut } = view
   /** Named view that the eye stands at, until a hand moves it. */
   const standsAt = useRef<Viewpoint | null>(viewpoint.name)
@@ -187,7 +187,7 @@ function useFraming(props: Props, column: Viewport, eye: RefObject<EyeHandle | n
     })
     const [first] = aims
     if (!first) return
-    const pose = framed({ ...first, points: aims.flatMap(({ points }) => points) }, column, safe(column, name))
+    const pose = framed({ ...first, points: aims.flatMap(({ points }) => points) }, column, free(column, name))
     const most = (of: (one: PierExtent) => number) => Math.max(...piers.map(({ pier }) => of(pier.extent)))
     const half = most((one) => one.half)
     const leash = {

@@ -40,7 +40,7 @@ export function PierPicture({ size, lives, layer, room, isHeld, onStand }: Props
   }, [layer, standing, isRising])
   usePlayer()
   useProbe(standing, pulled, isRising)
-  const safe = useCallback<Parameters<typeof PierColumns>[0]['safe']>(
+  const free = useCallback<Parameters<typeof PierColumns>[0]['free']>(
     (column, name) => layer.overlay.safeArea(column, pierStore.getState(), name),
     [layer],
   )
@@ -53,7 +53,7 @@ export function PierPicture({ size, lives, layer, room, isHeld, onStand }: Props
       view={view}
       settled={useLatest(standing.pier.result, !isDrafted)}
       room={room}
-      safe={safe}
+      free={free}
       moment={playing}
       isBusy={isRising || isHeld || isDrafted || view.playing}
       onFrame={layer.drawn}

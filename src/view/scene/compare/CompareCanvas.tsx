@@ -97,7 +97,7 @@ function ComparedPiers({ size, lives, piers, year, holder, onStand }: PiersProps
       view={useMemo(() => ({ ...view, pointedAt: null, openLink: null }), [view])}
       settled={null}
       room={useMemo(() => ({ piers, isWet }), [piers, isWet])}
-      safe={({ width, height }) => ({
+      free={({ width, height }) => ({
         left: margin,
         top: margin,
         right: width - margin,
