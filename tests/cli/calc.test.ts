@@ -174,7 +174,7 @@ describe('the commands', () => {
     expect(run('calc', ['a', 'b']).stderr).toContain('usage')
   }, 60_000)
 
-  it('calc reads UTF-16 as the page does, told by its byte order mark', () => {
+  it('[F8] calc reads UTF-16 as the page does, told by its byte order mark', () => {
     const text = example('boat-shelter-mixed.json')
     const little = Buffer.from(`\ufeff${text}`, 'utf16le')
     const wanted = calcJob(text).out
@@ -184,7 +184,7 @@ describe('the commands', () => {
     }
   }, 60_000)
 
-  it('calc writes nothing raw that turns the direction of a line or steers a terminal', () => {
+  it('[F9] calc writes nothing raw that turns the direction of a line or steers a terminal', () => {
     const evil = 'x\u202e\u2066\u200f\u061c\u2028\u001b[2Jy'
     const bad = run('calc', ['-'], JSON.stringify({ pierglass: 1, pier: {}, [evil]: evil }))
     const away = run('calc', [`${evil}.json`.replace('\u001b', '\u0007')])
