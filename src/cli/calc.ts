@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs'
 import { spelledOut } from '../export/numbers/issueLine.ts'
 import { textOf } from '../export/textOf.ts'
-import { calcJob, type Outcome } from './calcJob.ts'
+import { calcJob, type CalcOutcome } from './calcJob.ts'
 import { print } from './print.ts'
 import { usage } from './usage.ts'
 import { loadWords, subjects } from '../words/index.ts'
 
 const standardInput = 0
 
-function run(args: readonly string[]): Outcome {
+function run(args: readonly string[]): CalcOutcome {
   const [path] = args
   if (path === undefined || args.length > 1 || (path.startsWith('-') && path !== '-')) return usage()
   let job: string

@@ -1,7 +1,7 @@
-import type { Outcome } from './calcJob.ts'
+import type { CalcOutcome } from './calcJob.ts'
 
 /** How `calc` is called, on standard error. */
-export const usage = (): Outcome => ({
+export const usage = (): CalcOutcome => ({
   out: '',
   err: [
     'usage: npm run --silent calc -- JOB.json    (- reads the job from standard input)',

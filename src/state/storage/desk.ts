@@ -7,7 +7,7 @@ import { type Draft, readDrafts, type StoreShows } from './drafts.ts'
 import { tellOthers } from './elsewhere.ts'
 import type { DocumentNote, NoteStorage } from './note.ts'
 import { answered, type ShelfPort, ShelfTrouble, type TroubleCode, type Written } from './port.ts'
-import { holds, type Shelved, type ShelfRecord, shelved } from './record.ts'
+import { recordHolds, type Shelved, type ShelfRecord, shelved } from './record.ts'
 import type { Tab } from './tab.ts'
 import { keepWitness, readWitness, type Witness } from './witness.ts'
 
@@ -110,7 +110,7 @@ export const shelfDesk = (parts: ShelfParts) => {
   }
 
   const holdsOpen = async (there: Shelved | undefined, document: Opened['document']): Promise<boolean> =>
-    there?.kind === 'whole' && there.of === holder.kind && (await holds(holder.kind, there.record, document))
+    there?.kind === 'whole' && there.of === holder.kind && (await recordHolds(holder.kind, there.record, document))
 
   /** What is kept of the open documents follows what the store shows: nothing is called saved that does not lie there as it is here. */
   const follow = async (piers: readonly Shelved[]): Promise<void> => {
@@ -144,7 +144,7 @@ export const shelfDesk = (parts: ShelfParts) => {
       if (port.kind !== 'browser') return 'other'
       if (piers === null) return 'unknown'
       const there = piers.find(({ id }) => id === note.id)
-      return there?.kind === 'whole' && there.of === note.of && (await holds(note.of, there.record, note.document)) ? 'same' : 'other'
+      return there?.kind === 'whole' && there.of === note.of && (await recordHolds(note.of, there.record, note.document)) ? 'same' : 'other'
     }
     set({ drafts: await readDrafts(storage, tab, shows, kinds) })
   }

@@ -137,7 +137,7 @@ export const openRecord = <D extends AnyDocument>(kind: Pick<ReadyKind<D>, 'pars
 }
 
 /** Does this very document lie in the record? One that an older version wrote is read first. */
-export const holds = async (kind: DocumentKind, record: ShelfRecord, document: AnyDocument): Promise<boolean> => {
+export const recordHolds = async (kind: DocumentKind, record: ShelfRecord, document: AnyDocument): Promise<boolean> => {
   const typed = kind.typed(document).join()
   if (typed !== [...record.typed].sort().join()) return false
   const text = kind.write(document)

@@ -146,7 +146,7 @@ function uncross(entries: Entry[], elbowX: number): boolean {
   for (let i = 0; i + 1 < entries.length; i++) {
     const a = entries[i]
     const b = entries[i + 1]
-    if (!a || !b || !cross([elbowX, a.y], a.anchor, [elbowX, b.y], b.anchor)) continue
+    if (!a || !b || !linesCross([elbowX, a.y], a.anchor, [elbowX, b.y], b.anchor)) continue
     entries[i] = b
     entries[i + 1] = a
     changed = true
@@ -154,7 +154,7 @@ function uncross(entries: Entry[], elbowX: number): boolean {
   return changed
 }
 
-export function cross(a: Pixel, b: Pixel, c: Pixel, d: Pixel): boolean {
+export function linesCross(a: Pixel, b: Pixel, c: Pixel, d: Pixel): boolean {
   const turn = (p: Pixel, q: Pixel, r: Pixel): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
   return turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0
 }

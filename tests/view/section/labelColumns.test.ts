@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { overlaps, type Pixel } from '../../../src/view/section/ink.ts'
-import { cross, type LabelWish, placeLabels } from '../../../src/view/section/labelColumns.ts'
+import { linesCross, type LabelWish, placeLabels } from '../../../src/view/section/labelColumns.ts'
 
 const columns = { left: 140, right: 640, top: 10, bottom: 620, taken: { left: [], right: [] } }
 const anyWish = (i: number): fc.Arbitrary<LabelWish> =>
@@ -66,7 +66,7 @@ describe('[V10] names beside the picture', () => {
       fc.property(anyWishes, (wishes) => {
         const placed = placeLabels(wishes, columns, new Map())
         placed.forEach((a, i) => {
-          for (const b of placed.slice(i + 1)) if (a.side === b.side && cross(a.elbow, a.anchor, b.elbow, b.anchor)) crossings++
+          for (const b of placed.slice(i + 1)) if (a.side === b.side && linesCross(a.elbow, a.anchor, b.elbow, b.anchor)) crossings++
         })
       }),
       { numRuns: 500, seed: 7 },

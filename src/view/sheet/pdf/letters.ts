@@ -7,7 +7,7 @@ import { inBase64 } from '../../export/inBase64.ts'
 /** The page's own letter in the three weights that the sheet uses, with every sign that the page's files leave to others. */
 const files = { 400: regular, 600: half, 700: bold } as const
 export type Weight = keyof typeof files
-export const family = 'Source Sans 3'
+export const pdfFamily = 'Source Sans 3'
 
 const weights: readonly Weight[] = [400, 600, 700]
 export const weightOf = (weight: number): Weight => (weight >= 650 ? 700 : weight >= 550 ? 600 : 400)
@@ -18,7 +18,7 @@ export async function giveLetters(pdf: jsPDF): Promise<void> {
     if (!answer.ok) throw new Error('the letters of the sheet cannot be had')
     const name = `letters-${weight}.ttf`
     pdf.addFileToVFS(name, inBase64(new Uint8Array(await answer.arrayBuffer())))
-    pdf.addFont(name, family, 'normal', weight)
+    pdf.addFont(name, pdfFamily, 'normal', weight)
   }
 }
 

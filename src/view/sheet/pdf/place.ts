@@ -2,7 +2,7 @@
 export type PagePlace = Readonly<{ left: number; top: number }>
 /** Millimetres on paper. */
 export type PaperBox = Readonly<{ x: number; y: number; width: number; height: number }>
-export type Ink = readonly [red: number, green: number, blue: number]
+export type Rgb = readonly [red: number, green: number, blue: number]
 
 export const mmPerPixel = 25.4 / 96
 export const pointsPerPixel = 72 / 96
@@ -15,7 +15,7 @@ export const onPaper = (page: PagePlace, box: Pick<DOMRect, 'left' | 'top' | 'wi
 })
 
 /** The colour that a browser writes as `rgb(…)`; null for one that cannot be seen. */
-export function inkOf(colour: string): Ink | null {
+export function inkOf(colour: string): Rgb | null {
   const [red = 0, green = 0, blue = 0, alpha = 1] = (colour.match(/[\d.]+/g) ?? []).map(Number)
   return !colour.startsWith('rgb') || alpha === 0 ? null : [red, green, blue]
 }

@@ -1,5 +1,5 @@
 import type { jsPDF } from 'jspdf'
-import { family, hasAll, weightOf } from './letters.ts'
+import { pdfFamily, hasAll, weightOf } from './letters.ts'
 import { linesOf, type SetLine } from './lines.ts'
 import { inkOf, isSeen, mmPerPixel, onPaper, type PagePlace, pointsPerPixel } from './place.ts'
 
@@ -57,7 +57,7 @@ function asSeen(pdf: jsPDF, line: SetLine, holder: Element): SetLine {
 }
 
 function drawLine(pdf: jsPDF, page: PagePlace, whole: SetLine, style: Style, holder: Element): void {
-  pdf.setFont(family, 'normal', weightOf(style.weight))
+  pdf.setFont(pdfFamily, 'normal', weightOf(style.weight))
   pdf.setFontSize(style.size * pointsPerPixel)
   const [red, green, blue] = inkOf(style.colour) ?? [0, 0, 0]
   pdf.setTextColor(red, green, blue)
@@ -97,7 +97,7 @@ export function drawListMarks(pdf: jsPDF, page: PagePlace, paper: Element): void
     const size = style.size * mmPerPixel
     const [red, green, blue] = inkOf(color) ?? [0, 0, 0]
     if (listStyleType === 'decimal') {
-      pdf.setFont(family, 'normal', weightOf(style.weight))
+      pdf.setFont(pdfFamily, 'normal', weightOf(style.weight))
       pdf.setFontSize(style.size * pointsPerPixel)
       pdf.setTextColor(red, green, blue)
       const place = [...(item.parentElement?.children ?? [])].indexOf(item) + 1
