@@ -13,11 +13,11 @@ const widths = [
 
 const languageOf = (id: GeneratedId) => generatedLanguage(id) ?? english
 
-/** Unfolds all that is folded, so that every word is on the page. */
+/** Unfolds all that is folded, so that every word is on the page; licenses stay in the words of those who gave them. */
 const unfold = async (page: Page): Promise<void> => {
   for (let round = 0; round < 4; round++) {
     const opened = await page.evaluate(() => {
-      const folded = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open]):not(.menu)')]
+      const folded = [...document.querySelectorAll<HTMLDetailsElement>('details:not([open]):not(.menu):not(:has(.credits))')]
       for (const one of folded) one.open = true
       return folded.length
     })
@@ -78,6 +78,8 @@ const stops: readonly Stop[] = [
       `time, ${stretch}`,
       async (app, { late }) => {
         const { stretches } = await late.time()
+        // What a notice covers on a narrow page is there again once it is read.
+        for (const notice of await app.page.locator('.notices button').all()) await notice.click()
         await app.page.locator('#over-time').first().click()
         await app.page.locator('.time-stretches').getByText(stretches[stretch], { exact: true }).first().click()
       },
@@ -99,6 +101,8 @@ test.describe('[T4] every word is of the language that is spoken, and has room',
           await go(app, languageOf(id))
           await page.waitForLoadState('networkidle')
           await unfold(page)
+          // A formula shows its source until it is set.
+          await page.waitForFunction(() => document.querySelector('.formula:not(:has(.katex))') === null)
           const found = [...(await page.evaluate(outOfBounds)), ...(id === 'x' ? await page.evaluate(untold) : [])]
           if (found.length > 0) faults[name] = found
         }

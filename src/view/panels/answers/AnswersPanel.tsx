@@ -51,7 +51,7 @@ const Credits = () => {
   }
   return (
     <Folded {...sections.credits} onOpen={() => void read()}>
-      <pre className='credits'>{text}</pre>
+      <pre className='credits' translate='no'>{text}</pre>
     </Folded>
   )
 }
