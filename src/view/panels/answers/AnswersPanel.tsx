@@ -51,7 +51,9 @@ const Credits = () => {
   }
   return (
     <Folded {...sections.credits} onOpen={() => void read()}>
-      <pre className='credits' translate='no'>{text}</pre>
+      <pre className='credits' translate='no'>
+        {text}
+      </pre>
     </Folded>
   )
 }
