@@ -4,11 +4,19 @@ import { standingOf } from './sourceStandings.ts'
 import type { SourceId } from './sources.ts'
 
 /** The least well verified of several. An empty list is a definition. */
-export const weakest = (...list: readonly Standing[]): Standing =>
-  standings[Math.max(0, ...list.map((one) => standings.indexOf(one)))] ?? 'definition'
+export function weakest(...list: readonly Standing[]): Standing {
+  let rank = 0
+  for (const one of list) rank = Math.max(rank, standings.indexOf(one))
+  return standings[rank] ?? 'definition'
+}
 
+/** What a number rests on. */
+type Basis = Pick<Worked, 'sources' | 'standing'>
 /** How a number was got. */
-export type Work = Pick<Worked, 'formula' | 'inputs' | 'sources' | 'standing' | 'method'>
+export type Work = Basis & Pick<Worked, 'formula' | 'inputs' | 'method'>
+
+/** How a number tells what it rests on, from what it keeps for that; `basis` where that is known without the work. */
+type Telling<F, U> = Readonly<{ work: (from: F, use: U) => Work; basis?: (use: U) => Basis }>
 
 /** Work that somebody has asked for, kept for as long as its number is. */
 const asked = new WeakMap<Worked, Work>()
@@ -19,14 +27,14 @@ class OnDemand<F, U> implements Worked {
     readonly id: string,
     readonly value: number,
     readonly quantity: QuantityKind,
-    private readonly show: (from: F, use: U) => Work,
+    private readonly telling: Telling<F, U>,
     private readonly from: F,
     private readonly use: U,
   ) {}
   get work(): Work {
     const known = asked.get(this)
     if (known) return known
-    const work = this.show(this.from, this.use)
+    const work = this.telling.work(this.from, this.use)
     asked.set(this, work)
     return work
   }
@@ -37,19 +45,21 @@ class OnDemand<F, U> implements Worked {
     return this.work.inputs
   }
   get sources() {
-    return this.work.sources
+    return (this.telling.basis?.(this.use) ?? this.work).sources
   }
   get standing() {
-    return this.work.standing
+    return (this.telling.basis?.(this.use) ?? this.work).standing
   }
   get method() {
     return this.work.method
   }
 }
 
+const told: Telling<() => Work, undefined> = { work: (show) => show() }
+
 /** A number with how it was got, on demand. */
 export const worked = (id: string, value: number, quantity: QuantityKind, show: () => Work): Worked =>
-  new OnDemand(id, value, quantity, show, undefined, undefined)
+  new OnDemand(id, value, quantity, told, show, undefined)
 
 /** The same number under another id, or with some of its work told otherwise. */
 export const retold = (one: Worked, id: string, otherwise: Partial<Work> = {}): Worked =>
@@ -101,28 +111,33 @@ export type Shown<I, R extends number | null> = ((inputs: I, use?: Use) => R ext
  */
 export const showing = <I, R extends number | null>(recipe: Recipe<I, R>): Shown<I, R> => {
   const { id, quantity, of } = recipe
-  const work = (inputs: I, use: Use | undefined) => workOf(recipe, inputs, use ?? {})
-  const workAt = (inputs: () => I, use: Use | undefined) => workOf(recipe, inputs(), use ?? {})
+  const own = basisOf(recipe, {})
+  const basis = (use: Use | undefined) => (use?.standings || use?.sources ? basisOf(recipe, use) : own)
+  const work = (inputs: I, use: Use | undefined): Work => ({
+    formula: typeof recipe.formula === 'string' ? recipe.formula : recipe.formula(inputs),
+    inputs: [...termsOf(recipe, inputs), ...(recipe.along?.(inputs) ?? [])],
+    method: recipe.method,
+    ...basis(use),
+  })
+  const telling = { work, basis }
+  const tellingLate: Telling<() => I, Use | undefined> = { work: (inputs, use) => work(inputs(), use), basis }
   const show = (inputs: I, use?: Use): Worked | null => {
     const value: number | null = of(inputs)
-    return value === null ? null : new OnDemand(use?.id ?? id, value, quantity, work, inputs, use)
+    return value === null ? null : new OnDemand(use?.id ?? id, value, quantity, telling, inputs, use)
   }
-  const at = (value: number, inputs: () => I, use?: Use): Worked => new OnDemand(use?.id ?? id, value, quantity, workAt, inputs, use)
+  const at = (value: number, inputs: () => I, use?: Use): Worked => new OnDemand(use?.id ?? id, value, quantity, tellingLate, inputs, use)
   return Object.assign(show as (inputs: I, use?: Use) => R extends null ? null : Worked, { recipe, at })
 }
 
-function workOf<I, R extends number | null>(recipe: Recipe<I, R>, inputs: I, { standings: own = [], sources = [] }: Use): Work {
+function basisOf<I, R extends number | null>(recipe: Recipe<I, R>, { standings: own = [], sources = [] }: Use): Basis {
   const named = [...new Set([...recipe.sources, ...sources.flatMap((one) => (typeof one === 'string' ? one : one.sources))])]
   return {
-    formula: typeof recipe.formula === 'string' ? recipe.formula : recipe.formula(inputs),
-    inputs: [...termsOf(recipe, inputs), ...(recipe.along?.(inputs) ?? [])],
     sources: named,
     standing: weakest(
       recipe.standing ?? 'definition',
       ...own.map((one) => (typeof one === 'string' ? one : one.standing)),
       ...named.map(standingOf),
     ),
-    method: recipe.method,
   }
 }
 
