@@ -1,6 +1,6 @@
 import type { Field } from '../core/model/field.ts'
 import type { PierSpec } from '../core/model/spec.ts'
-import { fields, visibleFields } from '../core/spec/fields.ts'
+import { allFields, visibleFields } from '../core/spec/fields.ts'
 import { valueAt } from '../core/spec/path.ts'
 
 /** An input of one pier. `field` is null where this pier has no such input. */
@@ -21,7 +21,7 @@ const isSame = (a: unknown, b: unknown): boolean => {
 /** Of an optional part only whether it is there counts here; what it is made of has rows of its own. */
 const plain = (field: Field, value: unknown): unknown => (field.type === 'part' ? value !== null : value)
 /** Is there at this path a part that a pier may have or lack? */
-export const isPart = (path: string): boolean => fields.some((field) => field.path === path && field.type === 'part')
+export const isPart = (path: string): boolean => allFields.some((field) => field.path === path && field.type === 'part')
 
 /** An input inside a part that the pier does not have: the part's own row says so. */
 const isInAbsentPart = (spec: PierSpec, path: string): boolean =>
@@ -38,7 +38,7 @@ export function inputRows(specs: readonly PierSpec[]): readonly InputRow[] {
   const [first] = specs
   if (!first) return []
   const shown = specs.map((spec) => new Map(visibleFields(spec).map((field) => [field.path, field] as const)))
-  const paths = [...new Set(fields.map((field) => field.path))].filter((path) => !ofChance.includes(path))
+  const paths = [...new Set(allFields.map((field) => field.path))].filter((path) => !ofChance.includes(path))
   return paths.flatMap((path): InputRow[] => {
     const found = specs.map((spec, i) => {
       const field = shown[i]?.get(path)

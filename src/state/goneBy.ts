@@ -27,10 +27,10 @@ export function goneBy(spec: PierSpec, year: number, into: Gone): boolean {
 export const tallied = 20
 
 /** Of `tallied` such posts: still sound whichever end of the range holds, no longer sound whichever holds, and those that it leaves open. */
-export type Tally = Readonly<{ sound: number; open: number; gone: number }>
+export type TallyCounts = Readonly<{ sound: number; open: number; gone: number }>
 
 /** Rounded so that no more is claimed than the range says; null where no range can be given. */
-export function tallyBy(spec: PierSpec, year: number): Tally | null {
+export function tallyBy(spec: PierSpec, year: number): TallyCounts | null {
   const found: Gone = { least: 0, most: 0 }
   if (!goneBy(spec, year, found)) return null
   const hair = 1e-9

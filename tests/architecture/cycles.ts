@@ -1,25 +1,54 @@
-import { type SourceFile, target } from './sourceFile.ts'
+import { type Import, type SourceFile, target } from './sourceFile.ts'
 
-/** Rings of files that import each other at run time, each as the paths round the ring. Types leave no import behind. */
-export const rings = (files: readonly SourceFile[]): string[][] => {
-  const next = new Map(
-    files.map((file) => [
-      file.path,
-      file.imports.filter((wanted) => !wanted.typeOnly && !wanted.dynamic).flatMap((wanted) => target(file, wanted) ?? []),
-    ]),
-  )
+/** Rings in what leads to what, each as the places round the ring. */
+function ringsIn(next: ReadonlyMap<string, ReadonlySet<string>>): string[][] {
   const found: string[][] = []
   const done = new Set<string>()
-  const walk = (path: string, trail: readonly string[]): void => {
-    const start = trail.indexOf(path)
+  const walk = (place: string, trail: readonly string[]): void => {
+    const start = trail.indexOf(place)
     if (start >= 0) {
       found.push(trail.slice(start))
       return
     }
-    if (done.has(path)) return
-    for (const to of next.get(path) ?? []) walk(to, [...trail, path])
-    done.add(path)
+    if (done.has(place)) return
+    for (const to of next.get(place) ?? []) walk(to, [...trail, place])
+    done.add(place)
   }
-  for (const path of next.keys()) walk(path, [])
+  for (const place of next.keys()) walk(place, [])
   return found
 }
+
+/** What leads to what, where each file stands at `place`. */
+function leads(files: readonly SourceFile[], place: (path: string) => string, counts: (wanted: Import, by: SourceFile) => boolean) {
+  const next = new Map<string, Set<string>>()
+  for (const file of files) {
+    const from = place(file.path)
+    const tos = next.get(from) ?? new Set()
+    for (const wanted of file.imports) {
+      const to = counts(wanted, file) ? target(file, wanted) : null
+      if (to !== null && (place(to) !== from || to === file.path)) tos.add(place(to))
+    }
+    next.set(from, tos)
+  }
+  return next
+}
+
+/** Rings of files that import each other at run time. Types leave no import behind. */
+export const rings = (files: readonly SourceFile[]): string[][] =>
+  ringsIn(
+    leads(
+      files,
+      (path) => path,
+      (wanted) => !wanted.typeOnly && !wanted.dynamic,
+    ),
+  )
+
+const folderOf = (path: string): string =>
+  path
+    .split('/')
+    .slice(0, /^src\/(?:core|view)\//.test(path) ? 3 : 2)
+    .join('/')
+
+/** Rings of folders that import each other, at once or late; inside the view types count as well. */
+export const folderRings = (files: readonly SourceFile[]): string[][] =>
+  ringsIn(leads(files, folderOf, (wanted, by) => !wanted.typeOnly || by.path.startsWith('src/view/')))

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { bracketKinds, fillKinds } from '../../src/core/kinds/index.ts'
-import { rings } from './cycles.ts'
+import { folderRings, rings } from './cycles.ts'
+import { exportedTwice } from './names.ts'
 import { rulesFor, unusedInScene } from './rules.ts'
 import { filesUnder, readSources, root, sourceFile } from './sourceFile.ts'
 import { topLevelBreaches } from './topLevel.ts'
@@ -45,6 +46,14 @@ describe('[A1] the house keeps its shape', () => {
     expect(rings(sources)).toEqual([])
   })
 
+  it('has no ring of folders that import each other', () => {
+    expect(folderRings(sources)).toEqual([])
+  })
+
+  it('exports no name twice', () => {
+    expect(exportedTwice(sources)).toEqual([])
+  })
+
   it('has no test that prints, or that waits by a clock', () => {
     expect(testFiles.filter((path) => !tools.includes(path) && clockOrPrint.test(read(path)))).toEqual([])
   })
@@ -79,6 +88,22 @@ describe('[A2] every guard can fail', () => {
     ]
     expect(rings(ring)).toHaveLength(1)
     expect(rings(ring.slice(1))).toEqual([])
+  })
+
+  it('finds a planted ring of folders', () => {
+    const [scene, time, hooks] = [
+      sourceFile('src/view/scene/a.ts', "import type { B } from '../time/b.ts'"),
+      sourceFile('src/view/time/b.ts', "const late = import('../hooks/c.ts')"),
+      sourceFile('src/view/hooks/c.ts', "import { D } from '../scene/d.ts'"),
+    ]
+    expect(folderRings([scene, time, hooks])).toHaveLength(1)
+    expect(folderRings([scene, time])).toEqual([])
+  })
+
+  it('finds a planted name that is exported twice', () => {
+    const one = sourceFile('src/core/derive/a.ts', 'export const shown = 1')
+    expect(exportedTwice([one, sourceFile('src/view/kit/b.ts', 'export type shown = 1')])).toHaveLength(1)
+    expect(exportedTwice([one, sourceFile('src/view/kit/b.ts', 'const shown = 1')])).toEqual([])
   })
 
   it.each(['page.waitForTimeout', 'vi.waitFor', 'console.info'])('finds a planted %s in a test', (call) => {

@@ -1,4 +1,5 @@
 import { type Import, type SourceFile, target } from './sourceFile.ts'
+import { kitKnowsNoPier, walls } from './walls.ts'
 
 export type Breach = string
 /** `plant` is a file that breaks the rule: a guard that cannot fail guards nothing. */
@@ -211,6 +212,8 @@ const noKindCompared = (ids: readonly string[]): Rule => {
 /** @param kinds ids of every fill and bracket */
 export const rulesFor = (kinds: readonly string[]): readonly Rule[] => [
   arrows,
+  walls,
+  kitKnowsNoPier,
   packages,
   sceneApart,
   viewsAskSelectors,

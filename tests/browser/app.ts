@@ -1,5 +1,5 @@
 import { test as base, expect, type Locator, type Page } from '@playwright/test'
-import type { Probe, RendererInfo } from '../../src/view/app/probe.ts'
+import type { Probe, RendererInfo } from '../../src/view/live/probe.ts'
 
 export { expect }
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { InkPot, type Pixel } from '../../src/view/section/ink.ts'
-import { outside } from '../../src/view/export/clipped.ts'
-import { paperScales, scaleBar, scaleOf, scaleWords } from '../../src/view/export/drawingScale.ts'
-import { inkShapes } from '../../src/view/export/inkPaths.ts'
+import { outside } from '../../src/view/section/paper/clipped.ts'
+import { paperScales, scaleBar, scaleOf, scaleWords } from '../../src/view/section/paper/drawingScale.ts'
+import { inkShapes } from '../../src/view/section/paper/inkPaths.ts'
 import { close } from '../close.ts'
 
 describe('[E16] lines on paper', () => {

@@ -13,6 +13,7 @@ import { thumbnailOf } from '../../src/core/documents/readPier.ts'
 import { pierStore } from '../../src/state/store.ts'
 import { suggestionSteps } from '../../src/state/suggestions.ts'
 import { questionOf, sureStore } from '../../src/state/sure.ts'
+import { PageSwitches } from '../../src/view/app/PageSwitches.tsx'
 import { InputsPanel } from '../../src/view/panels/inputs/InputsPanel.tsx'
 import { LoadPath } from '../../src/view/panels/loadPath/LoadPath.tsx'
 import { SurePanel } from '../../src/view/panels/sure/SurePanel.tsx'
@@ -23,7 +24,7 @@ import { Legend } from '../../src/view/scene/Legend.tsx'
 import { OneCode } from '../../src/view/sheet/Code.tsx'
 import { Thumbnail } from '../../src/view/shelf/Thumbnail.tsx'
 import { MonthPanel } from '../../src/view/time/MonthPanel.tsx'
-import { Tally } from '../../src/view/time/Tally.tsx'
+import { Tally } from '../../src/view/kit/Tally.tsx'
 import { TimeRule } from '../../src/view/time/TimeRule.tsx'
 import { YearsPanel } from '../../src/view/time/YearsPanel.tsx'
 import { draw } from '../view/page.ts'
@@ -91,7 +92,7 @@ const charts: Readonly<Record<string, () => ReactNode>> = {
   code: () => <OneCode document={pierStore.getState().document} name='' />,
 }
 const once: typeof charts = {
-  inputs: () => <InputsPanel />,
+  inputs: () => <InputsPanel switches={<PageSwitches />} />,
   'rule-of-steps': () => rule('build', 3, 9),
   'rule-of-days': () => rule('month', 12, 28),
   'rule-of-years': () => rule('years', 31, 60),

@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { describe, expect, it, vi } from 'vitest'
-import { patterns } from '../../src/view/export/sectionSvg.ts'
+import { patterns } from '../../src/view/section/paper/sectionSvg.ts'
 import { hatchTiles } from '../../src/view/section/hatchTile.ts'
 import { SectionView } from '../../src/view/section/SectionView.tsx'
 import { draw } from '../view/page.ts'

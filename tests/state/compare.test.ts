@@ -6,7 +6,7 @@ import { comparedFirst, fillKinds } from '../../src/core/kinds/index.ts'
 import type { FillId, PierDocument } from '../../src/core/model/spec.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { setChoice, setNumber, setPart } from '../../src/core/spec/edit.ts'
-import { fields } from '../../src/core/spec/fields.ts'
+import { allFields } from '../../src/core/spec/fields.ts'
 import { closeCompare, createCompareStore, type Pick as Picked, openCompare } from '../../src/state/compare.ts'
 import {
   bringPiers,
@@ -146,7 +146,7 @@ describe('[Y1] which piers stand side by side', () => {
             seen++
             expect(pick).not.toBe('own')
             expect(issues.length).toBeGreaterThan(0)
-            for (const issue of issues) expect(fields.some(({ path }) => path === issue.path)).toBe(true)
+            for (const issue of issues) expect(allFields.some(({ path }) => path === issue.path)).toBe(true)
           }
         }
       }),

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { PierDocument } from '../../src/core/model/spec.ts'
 import { setCalloutText, setField, setPart } from '../../src/core/spec/edit.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
-import { fields, visibleFields } from '../../src/core/spec/fields.ts'
+import { allFields, visibleFields } from '../../src/core/spec/fields.ts'
 import { fromSI, inputUnit } from '../../src/core/units/factors.ts'
 import { alphabet, encodeLink } from '../../src/state/storage/link.ts'
 import { decodeLink } from '../../src/state/storage/readLink.ts'
@@ -29,7 +29,7 @@ const manyDocuments = (count: number, seed: number): readonly PierDocument[] => 
 const worst = (): PierDocument => {
   const settled = (document: PierDocument, result: ReturnType<typeof setPart>) => (result.ok ? result.value : document)
   let document = defaultDocument
-  for (const field of fields) if (field.type === 'part') document = settled(document, setPart(document, field.path, true))
+  for (const field of allFields) if (field.type === 'part') document = settled(document, setPart(document, field.path, true))
   let dice = 1
   const digit = () => {
     dice = (dice * 48271) % 2147483647

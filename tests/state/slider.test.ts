@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { fields } from '../../src/core/spec/fields.ts'
+import { allFields } from '../../src/core/spec/fields.ts'
 import { editText } from '../../src/core/units/editText.ts'
 import type { FieldOf } from '../../src/core/model/field.ts'
 import { sliderOf } from '../../src/state/slider.ts'
 
-const numbers = fields.filter((field): field is FieldOf<'number'> => field.type === 'number')
+const numbers = allFields.filter((field): field is FieldOf<'number'> => field.type === 'number')
 
 describe('[J8] sliders', () => {
   it('has fields to look at', () => expect(numbers.length).toBeGreaterThan(25))

@@ -13,7 +13,7 @@ import { wordsOf } from '../../src/words/index.ts'
 import { downToGrade, sectionsAtOneScale } from '../../src/view/compare/CompareSections.tsx'
 import { CompareTable } from '../../src/view/compare/CompareTable.tsx'
 import { columnTally } from '../../src/view/section/tallyRoom.ts'
-import { pierTitle } from '../../src/view/compare/compareWords.ts'
+import { pierTitle } from '../../src/view/cells/pierName.ts'
 import { draw } from './page.ts'
 
 const allMethods = fillKinds.map(({ id }) => {

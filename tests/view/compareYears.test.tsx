@@ -7,7 +7,7 @@ import { defaultSpec } from '../../src/core/spec/defaults.ts'
 import { rowsFor } from '../../src/state/compareRows.ts'
 import { derived } from '../../src/state/derived.ts'
 import { compare } from '../../src/words/en/compare.ts'
-import { cells } from '../../src/view/compare/cells.tsx'
+import { cells } from '../../src/view/cells/cells.tsx'
 import { draw } from './page.ts'
 
 const prices = {

@@ -4,12 +4,12 @@ import { openDB } from 'idb'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { databaseName, rawRecords, storeName } from '../../src/state/storage/rawRecords.ts'
 import { Crash } from '../../src/view/app/Crash.tsx'
-import { saveTextFile } from '../../src/view/app/jobFiles.ts'
+import { saveTextFile } from '../../src/view/files/jobFiles.ts'
 import { wordsOf } from '../../src/words/index.ts'
 import { draw } from './page.ts'
 import { until } from '../until.ts'
 
-vi.mock('../../src/view/app/jobFiles.ts', () => ({ saveTextFile: vi.fn(), saveJobFile: vi.fn() }))
+vi.mock('../../src/view/files/jobFiles.ts', () => ({ saveTextFile: vi.fn(), saveJobFile: vi.fn() }))
 
 const words = wordsOf('app')
 beforeEach(() => localStorage.clear())

@@ -8,7 +8,7 @@ import { openDocument } from '../../src/state/actions/document.ts'
 import { derived, shownResult } from '../../src/state/derived.ts'
 import { pierStore } from '../../src/state/store.ts'
 import { AnswersPanel } from '../../src/view/panels/answers/AnswersPanel.tsx'
-import { cells } from '../../src/view/compare/cells.tsx'
+import { cells } from '../../src/view/cells/cells.tsx'
 import { PathBlock, ChecksBlock } from '../../src/view/sheet/factBlocks.tsx'
 import { draw } from './page.ts'
 

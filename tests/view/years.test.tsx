@@ -81,7 +81,7 @@ describe('[P2] mix, years and cost in the answers', () => {
 
   it('leaves prices out of the inputs, where they would be fourteen boxes', async () => {
     switchPart(pierStore, 'costs', true)
-    await shown(<InputsPanel />)
+    await shown(<InputsPanel switches={null} />)
     const priced = visibleFields(shownSpec(pierStore.getState())).filter(({ path }) => path.startsWith('costs.prices.'))
     expect(priced).toHaveLength(14)
     expect(document.body.textContent).not.toContain('first cost')

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type AnyFillKind, bracketKinds, fillKinds } from '../../src/core/kinds/index.ts'
 import type { Worked } from '../../src/core/model/worked.ts'
-import { fields } from '../../src/core/spec/fields.ts'
+import { allFields } from '../../src/core/spec/fields.ts'
 import { derived } from '../../src/state/derived.ts'
 import { wordsOf } from '../../src/words/index.ts'
 import { arbitraryPier } from '../arbitraryPier.ts'
@@ -15,10 +15,10 @@ describe('[T3] everything that can be shown has words', () => {
     expect(
       lacking(
         wordsOf('fields'),
-        fields.map((field) => field.path),
+        allFields.map((field) => field.path),
       ),
     ).toEqual([])
-    const choices = fields.flatMap((field) =>
+    const choices = allFields.flatMap((field) =>
       field.type === 'choice' ? field.choices.map((choice) => [field.path, String(choice)] as const) : [],
     )
     const own = new Set(['fill.kind', 'support.bracket.kind'])

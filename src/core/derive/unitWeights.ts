@@ -1,4 +1,4 @@
-import { materials, type Material, type MaterialId } from '../engineering/tables/materials.ts'
+import { materialWeights, type Material, type MaterialId } from '../engineering/tables/materials.ts'
 import { presumptiveSoils } from '../engineering/tables/soils.ts'
 import type { Role } from '../model/solid.ts'
 import type { PierSpec, Soil } from '../model/spec.ts'
@@ -31,14 +31,14 @@ const ofMaterial = (material: Material): Weighing => ({
 
 /** Unit weight of a role in this pier. Wood is taken at 12 % moisture, the light end, since its weight holds the post down. */
 export function weighing(role: Role, spec: PierSpec): Weighing {
-  if (role === 'concrete') return ofMaterial(materials[`concrete-${spec.concrete.unitWeight}`])
+  if (role === 'concrete') return ofMaterial(materialWeights[`concrete-${spec.concrete.unitWeight}`])
   if (role === 'wood') {
     const wood = woodUnitWeight({ gravity: species[spec.post.species].gravity.value, moisture: postMoisture.light })
     return { moist: wood, saturated: wood, source: 'nds-supplement-3-1-3', standing: 'secondary' }
   }
   if (role === 'soil') return weighingOfSoil(spec.site.soil)
   if (role === 'soil-lower') return weighingOfSoil(spec.site.lower?.soil ?? spec.site.soil)
-  return ofMaterial(materials[placedMaterial[role] ?? 'backfill'])
+  return ofMaterial(materialWeights[placedMaterial[role] ?? 'backfill'])
 }
 
 /** The user's own soil carries one weight, used above and below the water: below it that is the light side. */

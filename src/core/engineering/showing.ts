@@ -1,4 +1,4 @@
-import { type Standing, type Term, type Worked, standings } from '../model/worked.ts'
+import { type Standing, type Term, type Worked, standingsInOrder } from '../model/worked.ts'
 import type { QuantityKind } from '../units/quantity.ts'
 import { standingOf } from './sourceStandings.ts'
 import type { SourceId } from './sources.ts'
@@ -6,8 +6,8 @@ import type { SourceId } from './sources.ts'
 /** The least well verified of several. An empty list is a definition. */
 export function weakest(...list: readonly Standing[]): Standing {
   let rank = 0
-  for (const one of list) rank = Math.max(rank, standings.indexOf(one))
-  return standings[rank] ?? 'definition'
+  for (const one of list) rank = Math.max(rank, standingsInOrder.indexOf(one))
+  return standingsInOrder[rank] ?? 'definition'
 }
 
 /** What a number rests on. */

@@ -3,7 +3,7 @@ import type { QuantityKind } from '../units/quantity.ts'
 import type { CheckId, ReasonId } from './saidIds.ts'
 
 /** How well the weakest thing that a number rests on was verified. Order: strongest first. */
-export const standings = [
+export const standingsInOrder = [
   'definition',
   'read',
   'published, recomputed',
@@ -14,7 +14,7 @@ export const standings = [
   'from memory',
   'assumed here',
 ] as const
-export type Standing = (typeof standings)[number]
+export type Standing = (typeof standingsInOrder)[number]
 
 /** A named input to a formula. `symbol` is TeX. */
 export type Term = Readonly<{ symbol: string; name: string; value: number; quantity: QuantityKind }>

@@ -1,7 +1,7 @@
 import type { Field } from '../model/field.ts'
 import type { Issue } from '../model/issue.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { fields } from './fields.ts'
+import { allFields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 import { valueAt } from './path.ts'
 import { shown } from './issueCodes.ts'
@@ -39,7 +39,7 @@ export function outOfBounds(spec: PierSpec): readonly Issue[] {
   const seen = new Set<string>()
   const kept: Field[] = []
   const found: Issue[] = []
-  for (const field of fields) {
+  for (const field of allFields) {
     if (field.visibleIf?.(spec) ?? true) {
       seen.add(field.path)
       const issue = fieldIssue(field, valueAt(spec, field.path))
@@ -57,7 +57,7 @@ export function outOfBounds(spec: PierSpec): readonly Issue[] {
 /** The same for a job whose shape is not right yet: whatever can be looked at alone. `read` gives a path's value, undefined for none. */
 export const outOfBoundsAlone = (read: (field: Field) => unknown): readonly Issue[] => {
   const paths = new Set<string>()
-  return fields.flatMap((field) => {
+  return allFields.flatMap((field) => {
     if (field.type !== 'number' || paths.has(field.path)) return []
     paths.add(field.path)
     const value = read(field)

@@ -80,14 +80,14 @@ function inAskedOrder(list: readonly Listed[]): readonly Field[] {
  * Every input there is, in building order: ground, hole, post, fill, steel, top, concrete, water, loads, drawing, years. Bounds and steps are SI.
  * Two kinds may own a field of one path with other bounds; `visibleIf` leaves at most one of them at a time.
  */
-export const fields: readonly Field[] = inAskedOrder(listed(pierFields.fields, { path: '', group: 'site', given: 'typed', holds: null }))
+export const allFields: readonly Field[] = inAskedOrder(listed(pierFields.fields, { path: '', group: 'site', given: 'typed', holds: null }))
 
 /** The field of a path; the first of them where kinds share one. */
-export const fieldBy: ReadonlyMap<string, Field> = new Map([...fields].reverse().map((field) => [field.path, field]))
+export const fieldBy: ReadonlyMap<string, Field> = new Map([...allFields].reverse().map((field) => [field.path, field]))
 
 /** The inputs that this pier has, in building order. */
-export const visibleFields = (spec: PierSpec): readonly Field[] => fields.filter((field) => field.visibleIf?.(spec) ?? true)
+export const visibleFields = (spec: PierSpec): readonly Field[] => allFields.filter((field) => field.visibleIf?.(spec) ?? true)
 
 /** The input at `path` that this pier has; undefined when it has none. */
 export const fieldAt = (spec: PierSpec, path: string): Field | undefined =>
-  fields.find((field) => field.path === path && (field.visibleIf?.(spec) ?? true))
+  allFields.find((field) => field.path === path && (field.visibleIf?.(spec) ?? true))

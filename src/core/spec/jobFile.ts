@@ -5,7 +5,7 @@ import type { OtherKind, PierDocument, PierSpec } from '../model/spec.ts'
 import { parseQuantity } from '../units/parse.ts'
 import { outOfBoundsAlone } from './bounds.ts'
 import type { FieldNode } from '../fields/node.ts'
-import { fieldBy, fields, visibleFields } from './fields.ts'
+import { fieldBy, allFields, visibleFields } from './fields.ts'
 import { jobIssues } from './jobIssues.ts'
 import { textIssues, withoutForbidden } from './jobText.ts'
 import { migrated } from './migrate.ts'
@@ -142,7 +142,7 @@ const strangers = (origins: PierDocument['origins'], at: string): readonly Issue
 
 function typedTexts(pier: unknown): Record<string, string> {
   return Object.fromEntries(
-    fields.filter(isText).flatMap((field) => {
+    allFields.filter(isText).flatMap((field) => {
       const text = valueAt(pier, field.path)
       return typeof text === 'string' ? [[field.path, text] as const] : []
     }),

@@ -1,7 +1,7 @@
 import type { z } from 'zod'
 import type { Issue } from '../model/issue.ts'
 import { unitNames } from '../units/factors.ts'
-import { fields } from './fields.ts'
+import { allFields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 import { shown } from './issueCodes.ts'
 
@@ -41,7 +41,7 @@ function translate(issue: z.core.$ZodIssue): readonly Issue[] {
 }
 
 const choicesAt = (path: string): string =>
-  fields.flatMap((field) => (field.path === path && field.type === 'choice' ? [field.choices.join(', ')] : []))[0] ?? 'embedded, bracket'
+  allFields.flatMap((field) => (field.path === path && field.type === 'choice' ? [field.choices.join(', ')] : []))[0] ?? 'embedded, bracket'
 
 /** A tagged object whose tag is missing or unknown; the path names the tag. */
 function unmatched(input: unknown, path: string): Issue {
@@ -53,7 +53,7 @@ function unmatched(input: unknown, path: string): Issue {
 
 function wrongType(input: unknown, expected: string, path: string): Issue {
   if (input === undefined) return error('missing', path)
-  const field = fields.find((one) => one.path === path)
+  const field = allFields.find((one) => one.path === path)
   if (field?.type === 'number' && field.quantity !== 'count' && typeof input === 'number') {
     return error('missing-unit', path, { got: String(input), limit: unitNames(field.quantity), quantity: field.quantity })
   }

@@ -1,6 +1,6 @@
 import type { Issue } from '../model/issue.ts'
 import type { PierSpec } from '../model/spec.ts'
-import { fieldAt, fields } from './fields.ts'
+import { fieldAt, allFields } from './fields.ts'
 import type { IssueCode } from './issueCodes.ts'
 import { toSI } from '../units/factors.ts'
 import { valueAt, withValueAt } from './path.ts'
@@ -64,7 +64,7 @@ export function settled(spec: PierSpec, mayMove: (path: string) => boolean, mayD
 function settleOne(spec: PierSpec, issue: Issue, mayMove: (path: string) => boolean, mayDrop: (part: string) => boolean): PierSpec {
   const part = partOf[issue.path] ?? issue.path
   if (isOneOf(dropped, issue.code) || issue.path in partOf) {
-    return mayDrop(part) && fields.some((field) => field.path === part && field.type === 'part') ? withValueAt(spec, part, null) : spec
+    return mayDrop(part) && allFields.some((field) => field.path === part && field.type === 'part') ? withValueAt(spec, part, null) : spec
   }
   const { code, limit, got } = issue
   const isKnown = isOneOf(followed, code) && typeof limit === 'number' && typeof got === 'number' && fieldAt(spec, issue.path) !== undefined

@@ -4,7 +4,7 @@ import { editText } from '../units/editText.ts'
 import { fromSI, powerOfTen, type UnitId } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
 import type { QuantityKind } from '../units/quantity.ts'
-import { fields } from './fields.ts'
+import { allFields } from './fields.ts'
 import { schemaVersion } from './migrate.ts'
 import { valueAt, withValueAt } from './path.ts'
 
@@ -63,7 +63,7 @@ export function shortText(value: number, quantity: QuantityKind): string {
 
 /** A pier, or some of its parts, as the file holds it: quantities as they were typed, else as short texts that read back as the same values. */
 const inFile = <T>(pier: T, written: PierDocument['written']): T =>
-  fields.filter(isText).reduce<T>((job, field) => {
+  allFields.filter(isText).reduce<T>((job, field) => {
     const value = valueAt(pier, field.path)
     if (field.type !== 'number' || typeof value !== 'number') return job
     return withValueAt(job, field.path, written[field.path] ?? shortText(value, field.quantity))

@@ -2,7 +2,7 @@ import type { PierDocument, PierSpec } from '../model/spec.ts'
 import type { UnitId } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
 import type { QuantityKind } from '../units/quantity.ts'
-import { fields } from './fields.ts'
+import { allFields } from './fields.ts'
 import { valueAt } from './path.ts'
 
 const readsAs = (text: string, quantity: QuantityKind, value: unknown): boolean => {
@@ -11,7 +11,7 @@ const readsAs = (text: string, quantity: QuantityKind, value: unknown): boolean 
 }
 
 const quantities: ReadonlyMap<string, QuantityKind> = new Map(
-  fields.flatMap((field) => (field.type === 'number' && field.quantity !== 'count' ? [[field.path, field.quantity] as const] : [])),
+  allFields.flatMap((field) => (field.type === 'number' && field.quantity !== 'count' ? [[field.path, field.quantity] as const] : [])),
 )
 
 /** The typed texts that still read as the values they stand for, those of fields not shown at the moment included. */

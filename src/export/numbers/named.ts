@@ -1,5 +1,5 @@
 import type { Field } from '../../core/model/field.ts'
-import { fields } from '../../core/spec/fields.ts'
+import { allFields } from '../../core/spec/fields.ts'
 import { formatText } from '../../core/units/format.ts'
 import type { QuantityKind } from '../../core/units/quantity.ts'
 
@@ -48,7 +48,7 @@ export function inWords(value: number, quantity: QuantityKind): Readonly<{ us: s
 }
 
 const quantities: ReadonlyMap<string, QuantityKind> = new Map(
-  fields.flatMap((field: Field) => (field.type === 'number' ? [[field.path, field.quantity] as const] : [])),
+  allFields.flatMap((field: Field) => (field.type === 'number' ? [[field.path, field.quantity] as const] : [])),
 )
 
 /** A spec with the unit of every number in its key: `diameter_m`. */

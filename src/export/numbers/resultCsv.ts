@@ -1,5 +1,5 @@
 import type { Field } from '../../core/model/field.ts'
-import { fields } from '../../core/spec/fields.ts'
+import { allFields } from '../../core/spec/fields.ts'
 import type { QuantityKind } from '../../core/units/quantity.ts'
 import { wordsOf } from '../../words/index.ts'
 import { inWords } from './named.ts'
@@ -75,7 +75,7 @@ const backing = (node: Node): Row => ({
   ...(Array.isArray(node.sources) ? { sources: node.sources.map(String).join('; ') } : {}),
 })
 
-const inputs: ReadonlyMap<string, Field> = new Map(fields.map((field) => [field.path, field]))
+const inputs: ReadonlyMap<string, Field> = new Map(allFields.map((field) => [field.path, field]))
 
 function leaf(value: Plain, { group, path, name }: Place): Row {
   const labels: Readonly<Record<string, Readonly<{ label: string }>>> = wordsOf('fields')

@@ -11,6 +11,7 @@ import { Apart } from '../kit/Apart.tsx'
 import { DropZone } from './DropZone.tsx'
 import { Head } from './Head.tsx'
 import { Notices } from './Notices.tsx'
+import { PageSwitches } from './PageSwitches.tsx'
 import { Picture } from './Picture.tsx'
 import { useShortcuts } from './useShortcuts.ts'
 import { lazyPage, lazyPart } from '../lazyPage.tsx'
@@ -18,7 +19,7 @@ import { lazyPage, lazyPart } from '../lazyPage.tsx'
 /** The main answers stand in the title block; these are fetched while it is read. */
 const AnswersPanel = lazyPart(
   () => import('../panels/answers/AnswersPanel.tsx').then((module) => module.AnswersPanel),
-  ['answers', 'drawing', 'glossary', 'loadPath', 'loads', 'materials', 'moisture', 'reasons', 'steps', 'terms', 'verifiable'],
+  ['answers', 'drawing', 'glossary', 'loadPath', 'loads', 'materials', 'moisture', 'reasons', 'steps', 'verifiable'],
 )
 
 const LookBar = lazyPage(() => import('./LookBar.tsx').then((module) => module.LookBar), ['looking'])
@@ -62,7 +63,7 @@ export const App = () => {
       </Apart>
       <PanelTabs panel={panel} />
       <Apart className='inputs'>
-        <InputsPanel />
+        <InputsPanel switches={<PageSwitches />} />
       </Apart>
       <Apart className='answers'>
         <Suspense fallback={<section className='answers' aria-label={wordsOf('app').panels.answers} aria-busy='true' />}>

@@ -6,7 +6,7 @@ import { type StoredText, storedDocuments } from '../../state/storage/storedDocu
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { errorText } from '../kit/Apart.tsx'
-import { saveJobFile, saveTextFile } from './jobFiles.ts'
+import { saveJobFile, saveTextFile } from '../files/jobFiles.ts'
 
 /** Everything that lies in this browser, each as a file: one of them may be what broke the page. */
 const Stored = () => {

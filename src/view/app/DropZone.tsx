@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
-import { openJobFile } from './jobFiles.ts'
+import { openJobFile } from '../files/jobFiles.ts'
 
 const holdsFile = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false
 

@@ -4,8 +4,8 @@ import { dismiss } from '../../state/actions/notices.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
-import { issueText } from '../panels/issueText.ts'
-import { saveTextFile } from './jobFiles.ts'
+import { issueText } from '../../facts/issueWords.ts'
+import { saveTextFile } from '../files/jobFiles.ts'
 import { lazyPage } from '../lazyPage.tsx'
 
 const MistakesNotice = lazyPage(() => import('./MistakesNotice.tsx').then((module) => module.MistakesNotice), ['build'])

@@ -5,12 +5,13 @@ import { shownResult } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
-import { Comparing } from '../compare/Comparing.tsx'
 import { useIsComparing } from '../compare/useIsComparing.ts'
 import { linkOfPart } from '../panels/loadPath/linkOfPart.ts'
 import { ErrorBoundary } from '../kit/Apart.tsx'
+import { Comparison } from './Comparison.tsx'
 import { markReady } from './readiness.ts'
 import { lazyPage, lazyPart } from '../lazyPage.tsx'
+import { TimeButton } from '../time/TimeButton.tsx'
 
 /** Small, and there long before the 3D picture. */
 const SectionView = lazyPage(() => import('../section/SectionView.tsx').then((module) => module.SectionView), ['scene'])
@@ -95,7 +96,7 @@ const usePicking = () => {
 }
 
 /** The cutaway of the one pier, or while piers are compared the comparison in its place: one canvas at a time. */
-export const Picture = () => (useIsComparing() ? <Comparing drawsIn3D={drawsIn3D} /> : <OnePicture />)
+export const Picture = () => (useIsComparing() ? <Comparison drawsIn3D={drawsIn3D} /> : <OnePicture />)
 
 /** The cutaway, or the section until it is there and wherever it can't be. */
 const OnePicture = () => {
@@ -107,7 +108,9 @@ const OnePicture = () => {
         {drawsIn3D ? (
           <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>
             <Suspense fallback={<WhileLoading />}>
-              <CutawayView />
+              <CutawayView>
+                <TimeButton className='view-time' />
+              </CutawayView>
             </Suspense>
           </ErrorBoundary>
         ) : (

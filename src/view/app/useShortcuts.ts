@@ -2,7 +2,7 @@ import { useEffect } from 'react'
 import { redo, undo } from '../../state/actions/history.ts'
 import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
-import { saveJobFile } from './jobFiles.ts'
+import { saveJobFile } from '../files/jobFiles.ts'
 
 /** A box with text of its own being typed keeps the browser's own undo. */
 const isTyping = (target: EventTarget | null): boolean =>

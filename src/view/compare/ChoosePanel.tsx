@@ -7,7 +7,7 @@ import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
-import { issueText } from '../panels/issueText.ts'
+import { issueText } from '../../facts/issueWords.ts'
 import type { BroughtFiles } from './useBroughtFiles.ts'
 import { useCompare } from './useCompare.ts'
 

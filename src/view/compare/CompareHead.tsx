@@ -1,4 +1,4 @@
-import type { RefObject } from 'react'
+import type { ReactNode, RefObject } from 'react'
 import type { Viewpoint } from '../../state/appState.ts'
 import { setCut } from '../../state/actions/view.ts'
 import { closeCompare, compareStore } from '../../state/compare.ts'
@@ -7,11 +7,9 @@ import type { CompareRow } from '../../state/compareRows.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { radians } from '../../core/units/quantity.ts'
-import { PageSwitches } from '../app/PageSwitches.tsx'
 import { usePier } from '../hooks/usePier.ts'
 import { useViewpoints } from '../hooks/useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
-import { SheetButton } from '../sheet/SheetButton.tsx'
 import { useCompare } from './useCompare.ts'
 import { turnCut } from './useCompareKeys.ts'
 
@@ -145,10 +143,10 @@ const fillScreen = (): void => {
   document.documentElement.requestFullscreen?.().catch(() => undefined)
 }
 
-type Props = Readonly<{ rows: readonly CompareRow[]; leave: RefObject<HTMLButtonElement | null> }>
+type Props = Readonly<{ rows: readonly CompareRow[]; leave: RefObject<HTMLButtonElement | null>; tools: ReactNode }>
 
 /** What is looked at and how, and the way back. */
-export const CompareHead = ({ rows, leave }: Props) => {
+export const CompareHead = ({ rows, leave, tools }: Props) => {
   const words = wordsOf('compare')
   return (
     <header className='cmp-head'>
@@ -160,8 +158,7 @@ export const CompareHead = ({ rows, leave }: Props) => {
       <span className='spring' />
       <Looks />
       <RowMenu rows={rows} />
-      <PageSwitches />
-      <SheetButton className='button' />
+      {tools}
       <button type='button' className='button cmp-project' onClick={fillScreen}>
         {words.view.project}
       </button>

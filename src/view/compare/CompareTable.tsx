@@ -5,10 +5,10 @@ import { type CompareRow, extremesOf } from '../../state/compareRows.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
-import { fieldLabel, issueText } from '../panels/issueText.ts'
-import { cells } from './cells.tsx'
+import { fieldLabel, issueText } from '../../facts/issueWords.ts'
+import { cells } from '../cells/cells.tsx'
 import { Changed, End } from './Ends.tsx'
-import { pierTitle, settingWords } from './compareWords.ts'
+import { pierTitle, settingWords } from '../cells/pierName.ts'
 
 /** A column of the table: a pier, and its place among all that are compared. */
 export type ShownPier = Readonly<{ compared: ComparedPier; place: number }>

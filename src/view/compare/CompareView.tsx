@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useMemo, useRef, useState } from 'react'
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
 import { compareStore } from '../../state/compare.ts'
 import { fixedOrder, showColumn } from '../../state/compareActions.ts'
 import { differingFirst, rowsFor } from '../../state/compareRows.ts'
@@ -10,35 +10,13 @@ import { CompareHead } from './CompareHead.tsx'
 import { ComparePictures } from './ComparePictures.tsx'
 import { CompareTable, type ShownPier } from './CompareTable.tsx'
 import { isProjected, Projected } from './Projected.tsx'
-import { pierTitle } from './compareWords.ts'
+import { pierTitle } from '../cells/pierName.ts'
 import { Plates } from './Plates.tsx'
 import { useBroughtFiles } from './useBroughtFiles.ts'
 import { useCompare, useComparedPiers } from './useCompare.ts'
 import { useCompareKeys } from './useCompareKeys.ts'
 import { useMedia } from './useMedia.ts'
 import { useProjection } from './useProjection.ts'
-import { lazyPage } from '../lazyPage.tsx'
-
-/** Waits for the browser's own print. */
-const ComparedPrint = lazyPage(
-  () => import('../sheet/ComparedPrint.tsx').then((module) => module.ComparedPrint),
-  [
-    'answers',
-    'compare',
-    'drawing',
-    'glossary',
-    'looking',
-    'materials',
-    'moisture',
-    'reasons',
-    'scene',
-    'sheet',
-    'steps',
-    'takeAlong',
-    'terms',
-    'time',
-  ],
-)
 
 /** Below this a screen shows one pier at a time. */
 const phone = '(max-width: 719px)'
@@ -69,8 +47,16 @@ const Shared = ({ isOneSite, isMoved, first }: Readonly<{ isOneSite: boolean; is
   )
 }
 
+export type CompareProps = Readonly<{
+  drawsIn3D: boolean
+  /** Ends the row of what can be done with the comparison as a whole. */
+  tools: ReactNode
+  /** Stands unseen beside it. */
+  children: ReactNode
+}>
+
 /** Piers side by side: pictures in step above, a row a question below. */
-export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => {
+export const CompareView = ({ drawsIn3D, tools, children }: CompareProps) => {
   const words = wordsOf('compare')
   const piers = useComparedPiers()
   const projected = useCompare((state) => state.projected)
@@ -112,7 +98,7 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
       data-count={shown.length}
       style={{ '--count': shown.length } as React.CSSProperties}
     >
-      {!isOn && <CompareHead rows={all} leave={leave} />}
+      {!isOn && <CompareHead rows={all} leave={leave} tools={tools} />}
       {!isOn && isPhone && <Switcher all={everyone} at={at} />}
       <div className='cmp-scroll'>
         {!isOn && (
@@ -144,9 +130,7 @@ export const CompareView = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => 
           </>
         )}
       </div>
-      <Suspense>
-        <ComparedPrint />
-      </Suspense>
+      {children}
       {!isOn && <p className='cmp-standing'>{wordsOf('app').strip.standing}</p>}
       {isOn && isDark && <button type='button' className='cmp-dark' aria-label={words.projector.dark} onClick={() => setDark(false)} />}
     </main>

@@ -5,10 +5,11 @@ import { wordsOf } from '../../words/index.ts'
 import { ErrorBoundary } from '../kit/Apart.tsx'
 import { focusCompareButton } from './CompareButton.tsx'
 import { lazyPart } from '../lazyPage.tsx'
+import type { CompareProps } from './CompareView.tsx'
 
 const CompareView = lazyPart(
   () => import('./CompareView.tsx').then((module) => module.CompareView),
-  ['answers', 'compare', 'drawing', 'glossary', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'terms', 'time'],
+  ['answers', 'compare', 'drawing', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'time'],
 )
 
 /** The page behind is out of reach while piers are compared, and comes back as it was left. */
@@ -31,12 +32,12 @@ const GivenUp = () => {
 }
 
 /** The comparison over the whole page. It stands in place of the picture: there is never more than one canvas. */
-export const Comparing = ({ drawsIn3D }: Readonly<{ drawsIn3D: boolean }>) => {
+export const Comparing = (props: CompareProps) => {
   useWholePage()
   return createPortal(
     <ErrorBoundary fallback={() => <GivenUp />}>
       <Suspense fallback={<p className='picture-note'>{wordsOf('entrances').compare.loading}</p>}>
-        <CompareView drawsIn3D={drawsIn3D} />
+        <CompareView {...props} />
       </Suspense>
     </ErrorBoundary>,
     document.body,

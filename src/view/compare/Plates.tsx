@@ -6,7 +6,7 @@ import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import type { ShownPier } from './CompareTable.tsx'
-import { pierName } from './compareWords.ts'
+import { pierName } from '../cells/pierName.ts'
 
 const own = () => seenDocument(pierStore.getState())
 

@@ -11,7 +11,7 @@ import { useUnits } from '../hooks/useUnits.ts'
 import { MarkedWord } from '../kit/Mark.tsx'
 import type { ShownPier } from './CompareTable.tsx'
 import { End } from './Ends.tsx'
-import { pierName } from './compareWords.ts'
+import { pierName } from '../cells/pierName.ts'
 
 export type ProjectedRowId = keyof Words['compare']['projector']['rows']
 /** Rows that can be said in a word or a number, to be read from the back of a room. */

@@ -4,7 +4,7 @@ import { compareStore } from '../../state/compare.ts'
 import { bringPiers } from '../../state/compareActions.ts'
 import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
-import { largestJobFile, textIn, unreadable } from '../app/jobFiles.ts'
+import { largestJobFile, textIn, unreadable } from '../files/jobFiles.ts'
 
 export type FileRefused = Readonly<{ file: string; issues: readonly Issue[] }>
 

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { locale, wordsOf } from '../../words/index.ts'
-import type { MadeFile } from './fileWish.ts'
-import { canShare, saveFile, shareFile } from './handOver.ts'
+
+import { canShare, type MadeFile, saveFile, shareFile } from '../files/handOver.ts'
 import type { FileOutcome } from './useFileMaker.ts'
 
 const kilobytes = (bytes: number): string => Math.max(1, Math.round(bytes / 1000)).toLocaleString(locale())

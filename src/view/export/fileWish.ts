@@ -17,4 +17,3 @@ export const pictureWidths = [1280, 1920, 2560, 3840] as const
 export const firstChoices: FileChoices = { withPost: true, scale: 1, width: 1920, withWords: true }
 
 export type FileWish = Readonly<{ state: AppState; choices: FileChoices; date: string; version: string }>
-export type MadeFile = Readonly<{ name: string; blob: Blob }>

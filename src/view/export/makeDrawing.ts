@@ -2,11 +2,12 @@ import letterAddress from '@fontsource-variable/source-sans-3/files/source-sans-
 import { fileName } from '../../export/fileName.ts'
 import { meantResult, shownDocument } from '../../state/derived.ts'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
-import type { FileWish, MadeFile } from './fileWish.ts'
-import { inBase64 } from './inBase64.ts'
-import { sectionFlat } from './sectionFlat.ts'
-import { sectionPlan, type SectionPlan } from './sectionPlan.ts'
-import { sheetSvg } from './sheetSvg.ts'
+import type { FileWish } from './fileWish.ts'
+import type { MadeFile } from '../files/handOver.ts'
+import { inBase64 } from '../files/inBase64.ts'
+import { sectionFlat } from '../section/paper/sectionFlat.ts'
+import { sectionPlan, type SectionPlan } from '../section/paper/sectionPlan.ts'
+import { sheetSvg } from '../section/paper/sheetSvg.ts'
 
 /** The page's own letter, to go into a drawing; null when it can't be had, and the drawing does without. */
 export const pageLetter = async (): Promise<string | null> => {

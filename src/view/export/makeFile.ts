@@ -1,6 +1,7 @@
 import { version } from '../../../package.json'
 import type { AppState } from '../../state/appState.ts'
-import type { FileChoices, FileId, FileWish, MadeFile } from './fileWish.ts'
+import type { FileChoices, FileId, FileWish } from './fileWish.ts'
+import type { MadeFile } from '../files/handOver.ts'
 import { withWords } from '../../words/index.ts'
 
 type Maker = (wish: FileWish) => Promise<MadeFile>

@@ -4,7 +4,8 @@ import { solidParts } from '../../export/solid/solidParts.ts'
 import { meantResult, shownDocument } from '../../state/derived.ts'
 import { wordsOf } from '../../words/index.ts'
 import type { Role } from '../../core/model/solid.ts'
-import type { FileWish, MadeFile } from './fileWish.ts'
+import type { FileWish } from './fileWish.ts'
+import type { MadeFile } from '../files/handOver.ts'
 
 const titleOf = ({ state }: FileWish): string => shownDocument(state).name || wordsOf('app').untitled
 const materialNames = () =>

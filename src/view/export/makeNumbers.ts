@@ -3,7 +3,8 @@ import { resultCsv } from '../../export/numbers/resultCsv.ts'
 import { resultJson } from '../../export/numbers/resultJson.ts'
 import type { AppState } from '../../state/appState.ts'
 import { meantResult, shownDocument } from '../../state/derived.ts'
-import type { FileWish, MadeFile } from './fileWish.ts'
+import type { FileWish } from './fileWish.ts'
+import type { MadeFile } from '../files/handOver.ts'
 
 /** What `calc` prints of the same pier. */
 const plainResult = (state: AppState): unknown => {

@@ -3,11 +3,12 @@ import type { Layer } from '../../state/appState.ts'
 import { shownDocument } from '../../state/derived.ts'
 import { wordsOf } from '../../words/index.ts'
 import { family } from '../section/typeSize.ts'
-import type { FileWish, MadeFile } from './fileWish.ts'
+import type { FileWish } from './fileWish.ts'
+import type { MadeFile } from '../files/handOver.ts'
 import { pageLetter, plannedSection } from './makeDrawing.ts'
 import { overlaySvg } from './overlaySvg.ts'
-import { ink } from './sectionSvg.ts'
-import { bareSvg } from './sheetSvg.ts'
+import { ink } from '../section/paper/sectionSvg.ts'
+import { bareSvg } from '../section/paper/sheetSvg.ts'
 
 /** Browsers draw nothing on a canvas beyond this many pixels. */
 const mostPixels = 16_777_216

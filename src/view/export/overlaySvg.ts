@@ -1,4 +1,4 @@
-import { letterStyle } from './sheetSvg.ts'
+import { letterStyle } from '../section/paper/sheetSvg.ts'
 
 /** What the page's style sheet says of lines and words; in a picture of their own it has to stand on each of them. */
 const told = [

@@ -1,7 +1,8 @@
 import { useCallback, useEffect, useRef, useState } from 'react'
 import { pierStore } from '../../state/store.ts'
-import type { FileChoices, FileId, MadeFile } from './fileWish.ts'
-import { saveFile } from './handOver.ts'
+import type { FileChoices, FileId } from './fileWish.ts'
+
+import { type MadeFile, saveFile } from '../files/handOver.ts'
 import { makeFile } from './makeFile.ts'
 
 /** How it stands with the file last asked for. */

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useEffect, useId, useLayoutEffect, useRef, useState } from 'react'
+import { type KeyboardEvent, type PointerEvent, type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
@@ -21,8 +21,8 @@ import { ViewBar } from './ViewBar.tsx'
 
 const turnStep = Math.PI / 24
 
-/** The cutaway: canvas, words and dimensions over it, the cut's handles, and the view bar. */
-export function CutawayView() {
+/** The cutaway: canvas, words and dimensions over it, the cut's handles, and the view bar with what is handed in. */
+export function CutawayView({ children }: Readonly<{ children: ReactNode }>) {
   const words = wordsOf('scene')
   const quality = usePier((state) => state.view.quality)
   const theme = usePier((state) => state.view.theme)
@@ -120,7 +120,7 @@ export function CutawayView() {
       {isLost ? <SectionView /> : layer && <CutHandles ground={layer} />}
       {layer && <PartPlate register={layer.registerPlate} />}
       <PartList />
-      <ViewBar />
+      <ViewBar>{children}</ViewBar>
     </section>
   )
 }

@@ -1,11 +1,10 @@
-import { useEffect, useId, useRef, useState } from 'react'
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react'
 import { radians } from '../../core/units/quantity.ts'
 import type { Layer, Viewpoint } from '../../state/appState.ts'
 import { setCut, setCutPost, setExplode, setLayer } from '../../state/actions/view.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
-import { TimeButton } from '../time/TimeButton.tsx'
 import { useViewpoints } from '../hooks/useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
 import { Legend } from './Legend.tsx'
@@ -30,8 +29,8 @@ function CutGlyph({ open }: Readonly<{ open: number }>) {
   )
 }
 
-/** Viewpoints, presets of the cut, and what is shown. Stands at the foot of the picture. */
-export function ViewBar() {
+/** Viewpoints, presets of the cut, what is handed in, and what is shown. Stands at the foot of the picture. */
+export function ViewBar({ children }: Readonly<{ children: ReactNode }>) {
   const words = wordsOf('scene')
   const cut = usePier((state) => state.view.cut)
   const viewpoint = usePier((state) => state.view.viewpoint.name)
@@ -76,7 +75,7 @@ export function ViewBar() {
           </button>
         ))}
       </fieldset>
-      <TimeButton className='view-time' />
+      {children}
       <ShowPanel />
     </div>
   )

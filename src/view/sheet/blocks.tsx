@@ -4,7 +4,7 @@ import type { PierResult } from '../../core/model/result.ts'
 import { cautionsOf } from '../../facts/practiceWords.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
-import { issueText } from '../panels/issueText.ts'
+import { issueText } from '../../facts/issueWords.ts'
 import { questionsFor } from './questions.ts'
 
 export type BlockProps = Readonly<{ result: PierResult }>

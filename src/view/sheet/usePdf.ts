@@ -3,7 +3,7 @@ import { flushSync } from 'react-dom'
 import { version } from '../../../package.json'
 import { fileName } from '../../export/fileName.ts'
 import { wordsOf } from '../../words/index.ts'
-import { saveFile } from '../export/handOver.ts'
+import { saveFile } from '../files/handOver.ts'
 import type { PaperName } from './paperSize.ts'
 
 type Said = Readonly<{ isBusy: boolean; words: string }>

@@ -1,6 +1,6 @@
 import type { Draft } from '../../state/storage/drafts.ts'
 import { wordsOf } from '../../words/index.ts'
-import { saveTextFile } from '../app/jobFiles.ts'
+import { saveTextFile } from '../files/jobFiles.ts'
 import { Thumbnail } from './Thumbnail.tsx'
 import { useShelf, useShelfState } from './useShelf.ts'
 import { nameWords, whenWords } from './words.ts'

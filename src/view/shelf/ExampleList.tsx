@@ -1,7 +1,7 @@
 import { type ExampleFile, exampleFiles } from '../../state/exampleFiles.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
-import { openJob } from '../app/jobFiles.ts'
+import { openJob } from '../files/jobFiles.ts'
 
 const textOf = async (file: ExampleFile): Promise<string> => {
   const answer = await fetch(new URL(`examples/${file}.json`, document.baseURI))

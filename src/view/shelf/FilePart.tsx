@@ -2,7 +2,7 @@ import { useRef } from 'react'
 import { version } from '../../../package.json'
 import { largestShelf } from '../../state/storage/shelfFile.ts'
 import { wordsOf } from '../../words/index.ts'
-import { saveTextFile, textIn } from '../app/jobFiles.ts'
+import { saveTextFile, textIn } from '../files/jobFiles.ts'
 import { useShelf, useShelfState } from './useShelf.ts'
 
 /** Savings after which a copy is asked for. */

@@ -1,6 +1,6 @@
 import { wordsOf } from '../../words/index.ts'
 import { pierStore } from '../../state/store.ts'
-import { saveJobFile } from '../app/jobFiles.ts'
+import { saveJobFile } from '../files/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { Mark } from '../kit/Mark.tsx'
 import { useShelf, useShelfState } from './useShelf.ts'

@@ -1,7 +1,7 @@
 import type { Issue } from '../../core/model/issue.ts'
 import type { UnitSystem } from '../../core/units/quantity.ts'
 import { locale, wordsOf } from '../../words/index.ts'
-import { issueText } from '../panels/issueText.ts'
+import { issueText } from '../../facts/issueWords.ts'
 
 export const whenWords = (at: number | null): string =>
   at !== null && at > 0 ? new Date(at).toLocaleString(locale(), { dateStyle: 'medium', timeStyle: 'short' }) : '–'

@@ -1,6 +1,6 @@
 import type { LifeResult } from '../../core/model/timeResult.ts'
 import { wordsOf } from '../../words/index.ts'
-import { yearsOf } from './timeFigures.ts'
+import { yearsOf } from '../../facts/timeWords.ts'
 const last = 60
 const [width, height] = [340, 48]
 const x = (year: number): number => 42 + (Math.min(last, year) / last) * 288

@@ -4,12 +4,13 @@ import { wordsOf } from '../../words/index.ts'
 import { useResult } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { BandChart } from '../kit/BandChart.tsx'
-import { listenToPlayer } from './player.ts'
-import { daysOf, percents } from './timeFigures.ts'
-import { WeatherFlags } from './WeatherFlags.tsx'
+import { listenToPlayer } from '../live/player.ts'
+import { daysOf, percents } from '../../facts/timeWords.ts'
+import { WeatherFlags } from '../kit/WeatherFlags.tsx'
 
 /** The first month: strength as a band for concrete that was mixed; ranges down the height, and no curve, for mix placed dry. */
 export const MonthPanel = ({ day }: Readonly<{ day: number }>) => {
+  const { say } = useUnits()
   const mix = mixOf(useResult().spec)
   return (
     <>
@@ -20,7 +21,7 @@ export const MonthPanel = ({ day }: Readonly<{ day: number }>) => {
       ) : (
         <Dry mix={mix.concrete} />
       )}
-      <WeatherFlags flags={mix.weather} />
+      <WeatherFlags flags={mix.weather} say={say} />
     </>
   )
 }

@@ -3,7 +3,7 @@ import { momentAt, setPlaying, showMoment } from '../../state/actions/time.ts'
 import type { Stretch } from '../../state/appState.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
-import { player } from './player.ts'
+import { player } from '../live/player.ts'
 
 /** A number stands at every so many marks. */
 const numbered: Readonly<Record<Stretch, number>> = { build: 1, month: 7, years: 10 }

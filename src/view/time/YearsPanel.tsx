@@ -5,10 +5,10 @@ import { lifeOf } from '../../state/timeDerived.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useResult } from '../hooks/usePier.ts'
 import { BandChart } from '../kit/BandChart.tsx'
-import { listenToPlayer } from './player.ts'
+import { listenToPlayer } from '../live/player.ts'
 import { LifeBar } from './LifeBar.tsx'
-import { evidenceText, inspectionText, lackText } from './lifeTexts.ts'
-import { yearsText } from './timeFigures.ts'
+import { evidenceText, inspectionText, lackText } from '../../facts/lifeWords.ts'
+import { yearsText } from '../../facts/timeWords.ts'
 
 /** Years to come: a range of life, the share still sound as a band, the rows it rests on and those that disagree, what can be looked at. */
 export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {

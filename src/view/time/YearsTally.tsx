@@ -1,7 +1,7 @@
 import { useMemo } from 'react'
 import { tallyBy } from '../../state/goneBy.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
-import { Tally } from './Tally.tsx'
+import { Tally } from '../kit/Tally.tsx'
 
 /** The tally of the year on show, at the upper left of the picture. */
 export const YearsTally = () => {

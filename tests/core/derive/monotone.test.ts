@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
-import { materials } from '../../../src/core/engineering/tables/materials.ts'
+import { materialWeights } from '../../../src/core/engineering/tables/materials.ts'
 import type { PierSpec, Soil } from '../../../src/core/model/spec.ts'
 import type { Check } from '../../../src/core/model/worked.ts'
 import { toSI } from '../../../src/core/units/factors.ts'
@@ -50,7 +50,7 @@ describe('[C11] a weaker part never makes a stronger pier', () => {
 
   /** Topsoil in place of ground that somebody entered as lighter than it weighs the rest down more. */
   const weighsMore = (name: string, { site: { soil } }: PierSpec) =>
-    name === 'more topsoil' && soil.kind === 'user' && soil.unitWeight < materials.topsoil.unitWeight.value
+    name === 'more topsoil' && soil.kind === 'user' && soil.unitWeight < materialWeights.topsoil.unitWeight.value
 
   it.each(Object.entries(weaker))('%s', (name, change) => {
     ofEach((pier) => {

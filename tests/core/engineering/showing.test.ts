@@ -3,7 +3,7 @@ import { cited, fromPrinted, printedUnits, toPrinted } from '../../../src/core/e
 import { showing, weakest } from '../../../src/core/engineering/showing.ts'
 import { type SourceId, sources } from '../../../src/core/engineering/sources.ts'
 import { standingOf } from '../../../src/core/engineering/sourceStandings.ts'
-import { standings } from '../../../src/core/model/worked.ts'
+import { standingsInOrder } from '../../../src/core/model/worked.ts'
 
 type Inputs = Readonly<{ a: number; b: number | null; name: string }>
 const recipe = {
@@ -47,14 +47,14 @@ describe('a number that shows its work', () => {
   it('orders standings', () => {
     expect(weakest()).toBe('definition')
     expect(weakest('read', 'definition')).toBe('read')
-    expect(weakest(...standings)).toBe('assumed here')
+    expect(weakest(...standingsInOrder)).toBe('assumed here')
   })
 })
 
 describe('sources', () => {
   it.each(Object.entries(sources))('%s is complete', (_, source) => {
     expect(source.title).not.toBe('')
-    expect(standings).toContain(source.standing)
+    expect(standingsInOrder).toContain(source.standing)
   })
 })
 

@@ -56,13 +56,13 @@ const done = (result: Result<PierDocument>): PierDocument => (result.ok ? result
 
 describe('[K2] a new way to fill the hole is a record and a line in the list', () => {
   it('its inputs stand where those of a fill stand, and its prices in the table of prices', async () => {
-    const { fields, visibleFields, defaultDocument, setChoice } = await house()
-    const own = fields.filter(({ path }) => /^fill\.(plug|make)$/.test(path))
+    const { allFields, visibleFields, defaultDocument, setChoice } = await house()
+    const own = allFields.filter(({ path }) => /^fill\.(plug|make)$/.test(path))
     expect(own.map(({ path, group }) => [path, group])).toEqual([
       ['fill.plug', 'fill'],
       ['fill.make', 'fill'],
     ])
-    expect(fields.map(({ path }) => path)).toContain('costs.prices.made-up-fill.replacement')
+    expect(allFields.map(({ path }) => path)).toContain('costs.prices.made-up-fill.replacement')
     const pier = done(setChoice(defaultDocument, 'fill.kind', madeUp.id))
     const shown = visibleFields(pier.spec).map(({ path }) => path)
     expect(shown).toContain('fill.plug')

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { fields } from '../../../src/core/spec/fields.ts'
+import { allFields } from '../../../src/core/spec/fields.ts'
 import { calloutFields } from '../../../src/core/spec/pier/callout.ts'
 import { setCalloutText, setChoice, setField, setPart } from '../../../src/core/spec/edit.ts'
 import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
@@ -38,7 +38,7 @@ describe('[D1] the drawing in the document', () => {
     expect(document.spec.callout?.mixed).toBe('yes')
     expect(open(setChoice(document, 'callout.mixed', null)).spec.callout?.mixed).toBeNull()
     expect(open(setField(document, 'callout.diameter', '', 'us')).spec.callout?.diameter).toBeNull()
-    for (const field of fields.filter(({ group }) => group === 'drawing'))
+    for (const field of allFields.filter(({ group }) => group === 'drawing'))
       expect('nullable' in field && field.nullable === true, field.path).toBe(/^callout\.\w+$/.test(field.path))
   })
 

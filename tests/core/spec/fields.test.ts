@@ -6,7 +6,7 @@ import { referenceRows } from '../../../src/core/engineering/tables/referenceRow
 import { bracketKinds, fillKinds } from '../../../src/core/kinds/index.ts'
 import { outOfBounds } from '../../../src/core/spec/bounds.ts'
 import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
-import { fieldAt, fields, visibleFields } from '../../../src/core/spec/fields.ts'
+import { fieldAt, allFields, visibleFields } from '../../../src/core/spec/fields.ts'
 import { deepFreeze, valueAt, withValueAt } from '../../../src/core/spec/path.ts'
 import { fieldGroups, type FieldNode } from '../../../src/core/fields/node.ts'
 import { issueCodes } from '../../../src/core/spec/issueCodes.ts'
@@ -18,8 +18,8 @@ import { parseQuantity } from '../../../src/core/units/parse.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
 import releasedKeys from './releasedKeys.json' with { type: 'json' }
 
-const numbers = fields.flatMap((field) => (field.type === 'number' ? [field] : []))
-const paths = [...new Set(fields.map((field) => field.path))]
+const numbers = allFields.flatMap((field) => (field.type === 'number' ? [field] : []))
+const paths = [...new Set(allFields.map((field) => field.path))]
 
 describe('the table of fields', () => {
   it('offers every row of evidence that gives a life', () => {
@@ -27,7 +27,7 @@ describe('the table of fields', () => {
   })
 
   it('stands in building order', () => {
-    const order = fields.map((field) => fieldGroups.indexOf(field.group))
+    const order = allFields.map((field) => fieldGroups.indexOf(field.group))
     expect(order).toEqual([...order].sort((a, b) => a - b))
     expect(order).not.toContain(-1)
   })
@@ -42,8 +42,8 @@ describe('the table of fields', () => {
   })
 
   it('has choices, each once', () => {
-    for (const field of fields) if (field.type === 'choice') expect(new Set(field.choices).size).toBe(field.choices.length)
-    for (const field of fields) if (field.type === 'choice') expect(field.choices.length).toBeGreaterThan(field.nullable ? 0 : 1)
+    for (const field of allFields) if (field.type === 'choice') expect(new Set(field.choices).size).toBe(field.choices.length)
+    for (const field of allFields) if (field.type === 'choice') expect(field.choices.length).toBeGreaterThan(field.nullable ? 0 : 1)
   })
 
   it('shows one field for each path, and every value of a pier but its support has one', () => {
@@ -101,7 +101,7 @@ describe('the declarations', () => {
 
   it('of kinds that share a path share its key and its silent value', () => {
     for (const path of paths) {
-      const alike = fields.filter((field) => field.path === path).map(({ link, silent }) => `${link} ${silent}`)
+      const alike = allFields.filter((field) => field.path === path).map(({ link, silent }) => `${link} ${silent}`)
       expect(new Set(alike).size, path).toBe(1)
     }
   })

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { barShear, barTension, barTensionFactors } from '../../../src/core/engineering/concrete/barSteel.ts'
 import { barGrades, bars } from '../../../src/core/engineering/tables/bars.ts'
-import { materials } from '../../../src/core/engineering/tables/materials.ts'
+import { materialWeights } from '../../../src/core/engineering/tables/materials.ts'
 import type { BarSize } from '../../../src/core/model/spec.ts'
 import type { Pascals } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'
@@ -17,7 +17,7 @@ describe('bars', () => {
     // The columns belong together: circle of the diameter, steel of 490 pcf.
     close(area.value, (Math.PI / 4) * diameter.value ** 2, { abs: at(0.0051, 'in2'), rel: 0 })
     close(perimeter.value, Math.PI * diameter.value, { abs: at(0.0006, 'in'), rel: 0 })
-    close(weight.value, (Math.PI / 4) * diameter.value ** 2 * materials.steel.unitWeight.value, { abs: 0, rel: 2e-3 })
+    close(weight.value, (Math.PI / 4) * diameter.value ** 2 * materialWeights.steel.unitWeight.value, { abs: 0, rel: 2e-3 })
     const sixty = barGrades['60'].yield.value
     if (has(row, '=shear_kip')) {
       published(barShear({ area: area.value, yield: sixty, planes: 1 }), row, '=shear_kip', 'kip')

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { type DensityState, compactedFrictionAngles, consistencies, granularStates } from '../soilProperties.ts'
-import { materials } from '../../../src/core/engineering/tables/materials.ts'
+import { materialWeights } from '../../../src/core/engineering/tables/materials.ts'
 import { presumptiveSoils } from '../../../src/core/engineering/tables/soils.ts'
 import { has, published, readCases } from '../cases.ts'
 
@@ -23,7 +23,7 @@ describe('granular soil by density', () => {
     }
   })
   it('our own estimates stay inside it', () => {
-    const granular = materials.granular.unitWeight.value
+    const granular = materialWeights.granular.unitWeight.value
     expect(granular).toBeGreaterThanOrEqual(granularStates.medium.moist.low?.value ?? Number.NaN)
     expect(presumptiveSoils.sand.estimate.frictionAngle?.value).toBe(granularStates.loose.frictionAngle.high?.value)
     expect(presumptiveSoils.gravel.estimate.frictionAngle?.value).toBe(granularStates.medium.frictionAngle.high?.value)

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { moistDefaults, saturatedFromMoist, soilWeights } from './phaseRelations.ts'
-import { type MaterialId, materials, waterUnitWeight } from '../../../src/core/engineering/tables/materials.ts'
+import { type MaterialId, materialWeights, waterUnitWeight } from '../../../src/core/engineering/tables/materials.ts'
 import { type SoilGroup, groupDefaults } from '../soilProperties.ts'
 import { presumptiveSoils } from '../../../src/core/engineering/tables/soils.ts'
 import { close } from '../../close.ts'
@@ -40,7 +40,7 @@ describe('unit weights of soil', () => {
   })
   it('saturated weights of placed materials follow from their own unit weights', () => {
     const found = (id: MaterialId, waterContent: number, solidsGravity: number) =>
-      saturatedFromMoist({ moist: materials[id].unitWeight.value, waterContent, solidsGravity, water })
+      saturatedFromMoist({ moist: materialWeights[id].unitWeight.value, waterContent, solidsGravity, water })
     const { waterContent, solidsGravity } = moistDefaults
     const rows = [
       ['backfill', waterContent, solidsGravity],
@@ -49,6 +49,7 @@ describe('unit weights of soil', () => {
       ['gravel', 0.02, solidsGravity],
       ['dry-mix', 0, 2.7],
     ] as const
-    for (const [id, w, gs] of rows) close(found(id, w, gs), materials[id].saturated?.value ?? Number.NaN, { abs: at(0.06, 'pcf'), rel: 0 })
+    for (const [id, w, gs] of rows)
+      close(found(id, w, gs), materialWeights[id].saturated?.value ?? Number.NaN, { abs: at(0.06, 'pcf'), rel: 0 })
   })
 })

@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest'
-import { materials } from '../../../src/core/engineering/tables/materials.ts'
+import { materialWeights } from '../../../src/core/engineering/tables/materials.ts'
 import { postSections } from '../../../src/core/engineering/tables/postSections.ts'
 import { capCrown, coneCrownLessRect, cylinderUnderPlane, frustum } from '../../../src/core/geometry/solids.ts'
 import type { CubicMetres } from '../../../src/core/units/quantity.ts'
@@ -63,6 +63,6 @@ describe('frustum, crowns and what is left round a post', () => {
     close(concrete, at(17.69, 'ft3'), { abs: at(0.005, 'ft3'), rel: 0 })
     close(concrete, at(0.655, 'yd3'), { abs: at(0.0005, 'yd3'), rel: 0 })
     // 17.695 ft3 x 145; the worked figure rounds up at the half.
-    close(concrete * materials['concrete-plain'].unitWeight.value, at(2566, 'lb'), { abs: at(0.6, 'lb'), rel: 0 })
+    close(concrete * materialWeights['concrete-plain'].unitWeight.value, at(2566, 'lb'), { abs: at(0.6, 'lb'), rel: 0 })
   })
 })

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { materials, waterUnitWeight } from '../../../src/core/engineering/tables/materials.ts'
+import { materialWeights, waterUnitWeight } from '../../../src/core/engineering/tables/materials.ts'
 import { buoyantWeight, workedBuoyantWeight } from '../../../src/core/engineering/soil/buoyantWeight.ts'
 import { deadLoadShare, factoredDeadLoad } from '../../../src/core/engineering/soil/factoredDeadLoad.ts'
 import { effectiveStress, stressBreaks } from '../../../src/core/engineering/soil/verticalStress.ts'
@@ -12,7 +12,7 @@ describe('weight of a shaft that stands partly in water', () => {
     const area = (Math.PI * si(row, 'D_ft', 'ft') ** 2) / 4
     const length = si(row, 'L_ft', 'ft')
     const above = has(row, 'water_ft') ? si(row, 'water_ft', 'ft') : length
-    const concrete = materials['concrete-plain'].unitWeight.value
+    const concrete = materialWeights['concrete-plain'].unitWeight.value
     const inputs = {
       dry: concrete,
       saturated: concrete,

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { momentAt, openStretch, setPlaying, showMoment } from '../../../src/state/actions/time.ts'
-import { Player } from '../../../src/view/time/player.ts'
+import { Player } from '../../../src/view/live/player.ts'
 import { freshStore } from '../../state/freshStore.ts'
 
 /** Frames of a screen, drawn by hand. */

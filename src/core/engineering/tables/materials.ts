@@ -35,7 +35,7 @@ const porous = (pcf: number, source: SourceId, standing: Standing, saturated: nu
  * weights follow from the unit weight with 10 % water (gravel 2 %) and solids of 2.65 (dry mix 2.70, no water).
  * Source: go-95 (plain concrete, backfill), em-1110-2-2504 (granular), tm-9-2320-366-10-1 (gravel), astm-a615 (steel, from bar weight and diameter), assumption, memory.
  */
-export const materials: Readonly<Record<MaterialId, Material>> = {
+export const materialWeights: Readonly<Record<MaterialId, Material>> = {
   'concrete-plain': solid(145, 'go-95', 'read'),
   'concrete-reinforced': solid(150, 'common-practice', 'common practice'),
   'dry-mix': porous(110, 'assumption', 'assumed here', 131.7),
@@ -50,4 +50,4 @@ export const materials: Readonly<Record<MaterialId, Material>> = {
 }
 
 /** Unit weight of water, 62.4 pcf. Source: definition. */
-export const waterUnitWeight = materials.water.unitWeight
+export const waterUnitWeight = materialWeights.water.unitWeight

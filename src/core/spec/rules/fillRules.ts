@@ -1,6 +1,6 @@
 import { bags } from '../../engineering/tables/bags.ts'
 import { backfillMinimum, structuralMinimum } from '../../engineering/tables/concrete.ts'
-import { materials } from '../../engineering/tables/materials.ts'
+import { materialWeights } from '../../engineering/tables/materials.ts'
 import { fillKind } from '../../kinds/index.ts'
 import type { Issue } from '../../model/issue.ts'
 import type { PierSpec } from '../../model/spec.ts'
@@ -19,7 +19,7 @@ export function mixTop({ fill }: PierSpec, d: Dimensions): number | null {
 }
 
 const bagVolume = ({ bags: count, bagSize }: Readonly<{ bags: number; bagSize: keyof typeof bags }>) =>
-  (count * bags[bagSize].weight.value) / materials['dry-mix'].unitWeight.value
+  (count * bags[bagSize].weight.value) / materialWeights['dry-mix'].unitWeight.value
 
 const levels = (spec: PierSpec, d: Dimensions): readonly Issue[] => {
   const { fill } = spec

@@ -1,7 +1,7 @@
 import { type ReactNode, Suspense, useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
 import { useFacts, usePier, useResult } from '../../hooks/usePier.ts'
-import { issueText } from '../issueText.ts'
+import { issueText } from '../../../facts/issueWords.ts'
 import { LoadPath } from '../loadPath/LoadPath.tsx'
 import { Mark } from '../../kit/Mark.tsx'
 import { SureSection, YearsSections } from './LateSections.tsx'
@@ -18,7 +18,7 @@ import { lazyPage } from '../../lazyPage.tsx'
 
 const AgainstDrawing = lazyPage(
   () => import('../drawing/AgainstDrawing.tsx').then((module) => module.AgainstDrawing),
-  ['answers', 'drawing', 'glossary', 'materials', 'reasons', 'terms'],
+  ['answers', 'drawing', 'materials', 'reasons'],
 )
 
 const Section = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (

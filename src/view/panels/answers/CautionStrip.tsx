@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
-import { issueText } from '../issueText.ts'
+import { issueText } from '../../../facts/issueWords.ts'
 import { Mark } from '../../kit/Mark.tsx'
 
 /** The general notes of the sheet: always in view, in full at a touch. */

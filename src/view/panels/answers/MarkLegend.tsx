@@ -1,5 +1,5 @@
 import type { VerdictMark } from '../../../core/model/fact.ts'
-import { standings } from '../../../core/model/worked.ts'
+import { standingsInOrder } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { Pairs } from '../../kit/FactTable.tsx'
 import { MarkedWord } from '../../kit/Mark.tsx'
@@ -13,7 +13,7 @@ export const MarkLegend = () => {
       as='marks'
       of={[
         ...meanings.map(([mark, meaning]) => [<MarkedWord key={mark} name={mark} word={verdicts[mark]} />, meaning] as const),
-        ...standings.flatMap((standing) => {
+        ...standingsInOrder.flatMap((standing) => {
           const { mark, meaning } = wordsOf('standings')[standing]
           const name = (
             <>

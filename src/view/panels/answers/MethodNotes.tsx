@@ -3,7 +3,7 @@ import { bracketUnder, cautionsOf } from '../../../facts/practiceWords.ts'
 import type { KindText } from '../../../words/en/fills.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
-import { SourceList } from './WorkedDetails.tsx'
+import { SourceList } from '../../kit/Sources.tsx'
 
 const TwoSides = ({ words }: { words: KindText }) => (
   <>

@@ -1,5 +1,4 @@
 import { useState } from 'react'
-import { type SourceId, sources } from '../../../core/engineering/sources.ts'
 import type { Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
@@ -7,37 +6,11 @@ import { Formula } from './Formula.tsx'
 import { rowIn } from '../../../facts/firstWords.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
+import { SourceList } from '../../kit/Sources.tsx'
 
 /** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
 export const termWords = (name: string): string =>
   rowIn<string>(wordsOf('terms'), name) ?? rowIn<string>(wordsOf('zones'), name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
-
-/** Title, edition, place and standing of one source, as an item of a list. */
-export const SourceLine = ({ id }: { id: SourceId }) => {
-  const source = sources[id]
-  const edition = [source.edition, source.year === null || source.edition.includes(String(source.year)) ? '' : String(source.year)]
-  return (
-    <li>
-      <span translate='no'>
-        <cite>{source.title}</cite>
-        {[...edition, source.locator].filter((part) => part !== '').map((part) => `, ${part}`)}
-      </span>{' '}
-      <StandingMark standing={source.standing} />
-    </li>
-  )
-}
-
-export const SourceList = ({ ids }: { ids: readonly SourceId[] }) =>
-  ids.length === 0 ? null : (
-    <div className='source-list'>
-      <h4 className='small-head'>{wordsOf('app').answers.sources}</h4>
-      <ul>
-        {[...new Set(ids)].map((id) => (
-          <SourceLine key={id} id={id} />
-        ))}
-      </ul>
-    </div>
-  )
 
 /** One number: its name and figure, and on demand how it was worked out: in words, as a formula, with what went in, and its sources. */
 export const WorkedDetails = ({ worked }: { worked: Worked }) => {

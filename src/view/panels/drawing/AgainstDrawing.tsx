@@ -13,7 +13,7 @@ import { useUnits } from '../../hooks/useUnits.ts'
 import { FactTable, Pairs } from '../../kit/FactTable.tsx'
 import { MarkedWord } from '../../kit/Mark.tsx'
 import { HeldFact } from '../answers/HeldFacts.tsx'
-import { SourceList } from '../answers/WorkedDetails.tsx'
+import { SourceList } from '../../kit/Sources.tsx'
 import { showGroup } from '../inputs/InputStep.tsx'
 import './drawing.css'
 

@@ -1,6 +1,6 @@
 import { useId, useRef } from 'react'
 import type { Field } from '../../../core/model/field.ts'
-import { fields } from '../../../core/spec/fields.ts'
+import { allFields } from '../../../core/spec/fields.ts'
 import { type CalloutText, calloutTexts } from '../../../core/spec/edit.ts'
 import { enterCalloutText } from '../../../state/actions/callout.ts'
 import { switchPart } from '../../../state/actions/edit.ts'
@@ -54,7 +54,7 @@ const PaperLine = ({ name, lines }: { name: CalloutText; lines?: number }) => {
 export const DrawingEditor = ({ path }: { path: string }) => {
   const { callout } = useSpec()
   const words = wordsOf('drawing').inputs
-  const items = fields.filter(({ path }) => path.startsWith('callout.'))
+  const items = allFields.filter(({ path }) => path.startsWith('callout.'))
   return (
     <SwitchField
       path={path}

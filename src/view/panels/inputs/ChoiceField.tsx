@@ -5,7 +5,7 @@ import { pickChoice } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
-import { fieldLabel } from '../issueText.ts'
+import { fieldLabel } from '../../../facts/issueWords.ts'
 import { FieldIssues, HelpButton } from './FieldNotes.tsx'
 import { useWarnings } from './useEntry.ts'
 

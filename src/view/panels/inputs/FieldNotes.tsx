@@ -1,7 +1,7 @@
 import type { Issue } from '../../../core/model/issue.ts'
 import type { UnitSystem } from '../../../core/units/quantity.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { issueText } from '../issueText.ts'
+import { issueText } from '../../../facts/issueWords.ts'
 import { Mark } from '../../kit/Mark.tsx'
 
 /** The one line that explains an input, opened by the button beside its label. */

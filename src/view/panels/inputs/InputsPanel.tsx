@@ -1,9 +1,8 @@
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { type FieldGroup, fieldGroups } from '../../../core/fields/node.ts'
 import { visibleFields } from '../../../core/spec/fields.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
-import { PageSwitches } from '../../app/PageSwitches.tsx'
 import { InputStep } from './InputStep.tsx'
 
 const openAtFirst: readonly FieldGroup[] = ['hole', 'fill']
@@ -11,8 +10,11 @@ const openAtFirst: readonly FieldGroup[] = ['hole', 'fill']
 /** Prices of every method are entered in one table, among the answers. */
 const prices = 'costs.prices.'
 
-/** Every input of this pier, from the ground up. Groups without an input for this pier are left out. */
-export const InputsPanel = () => {
+/**
+ * Every input of this pier, from the ground up. Groups without an input for this pier are left out.
+ * @param switches stand under the inputs where the page is narrow
+ */
+export const InputsPanel = ({ switches }: Readonly<{ switches: ReactNode }>) => {
   const fields = visibleFields(useSpec()).filter(({ path }) => !path.startsWith(prices))
   const [open, setOpen] = useState<readonly FieldGroup[]>(openAtFirst)
   const shown = fieldGroups.filter((group) => fields.some((field) => field.group === group))
@@ -31,9 +33,7 @@ export const InputsPanel = () => {
           }
         />
       ))}
-      <div className='only-narrow inputs-foot'>
-        <PageSwitches />
-      </div>
+      <div className='only-narrow inputs-foot'>{switches}</div>
     </section>
   )
 }

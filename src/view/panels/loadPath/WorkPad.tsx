@@ -1,7 +1,7 @@
 import type { SourceId } from '../../../core/engineering/sources.ts'
 import type { Term, Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { SourceLine } from '../answers/WorkedDetails.tsx'
+import { SourceLine } from '../../kit/Sources.tsx'
 import { PadStep } from './PadStep.tsx'
 import './pad.css'
 

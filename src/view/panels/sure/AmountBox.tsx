@@ -4,7 +4,7 @@ import { parseQuantity } from '../../../core/units/parse.ts'
 import type { QuantityKind } from '../../../core/units/quantity.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { boxText } from '../inputs/useEntry.ts'
-import { issueText } from '../issueText.ts'
+import { issueText } from '../../../facts/issueWords.ts'
 import { Mark } from '../../kit/Mark.tsx'
 
 /** A figure of a range. Enter or leaving the box enters it, Escape gives it up; a text that can't be read stays, with the reason. */

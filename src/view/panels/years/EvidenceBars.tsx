@@ -1,7 +1,7 @@
 import { shownRows } from '../../../core/derive/life/evidenceShown.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { evidenceText } from '../../time/lifeTexts.ts'
-import { yearsOf } from '../../time/timeFigures.ts'
+import { evidenceText } from '../../../facts/lifeWords.ts'
+import { yearsOf } from '../../../facts/timeWords.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
 
 const last = 60

@@ -5,11 +5,12 @@ import { mixOf } from '../../../state/timeDerived.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
-import { daysOf } from '../../time/timeFigures.ts'
-import { WeatherFlags } from '../../time/WeatherFlags.tsx'
+import { daysOf } from '../../../facts/timeWords.ts'
+import { WeatherFlags } from '../../kit/WeatherFlags.tsx'
 import { answerWords } from '../../../facts/answerWords.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
-import { Numbers, SourceList } from '../answers/WorkedDetails.tsx'
+import { Numbers } from '../answers/WorkedDetails.tsx'
+import { SourceList } from '../../kit/Sources.tsx'
 import { SaidOf } from '../water/SaidAndFound.tsx'
 import type { Worked } from '../../../core/model/worked.ts'
 import { Pairs } from '../../kit/FactTable.tsx'
@@ -123,6 +124,7 @@ const Dry = ({ mix }: { mix: DryMix }) => {
 /** What becomes of the mix of the pier on show; a drag does not wait for it. */
 export const MixPanel = () => {
   const spec = useDeferredValue(useSpec())
+  const { say } = useUnits()
   const { concrete, weather, worked, sources } = mixOf(spec)
   return (
     <div className='years'>
@@ -133,7 +135,7 @@ export const MixPanel = () => {
       ) : (
         <Dry mix={concrete} />
       )}
-      <WeatherFlags flags={weather} />
+      <WeatherFlags flags={weather} say={say} />
       <Numbers of={worked} />
       <SourceList ids={sources} />
     </div>

@@ -2,7 +2,7 @@ import type { jsPDF } from 'jspdf'
 import bold from '@expo-google-fonts/source-sans-3/700Bold/SourceSans3_700Bold.ttf?url'
 import half from '@expo-google-fonts/source-sans-3/600SemiBold/SourceSans3_600SemiBold.ttf?url'
 import regular from '@expo-google-fonts/source-sans-3/400Regular/SourceSans3_400Regular.ttf?url'
-import { inBase64 } from '../../export/inBase64.ts'
+import { inBase64 } from '../../files/inBase64.ts'
 
 /** The page's own letter in the three weights that the sheet uses, with every sign that the page's files leave to others. */
 const files = { 400: regular, 600: half, 700: bold } as const

@@ -15,7 +15,7 @@ import {
 } from '../../../../src/core/engineering/tables/lifeEvidence.ts'
 import { inspectionIntervals } from '../../../../src/core/engineering/tables/decayZones.ts'
 import { bracketReplacementTime, costHorizon } from '../../../../src/core/engineering/tables/costDefaults.ts'
-import { standings } from '../../../../src/core/model/worked.ts'
+import { standingsInOrder } from '../../../../src/core/model/worked.ts'
 
 const row = (id: string) => {
   const found = lifeEvidence.find((one) => one.id === id)
@@ -28,7 +28,7 @@ describe('rows of evidence', () => {
     expect(new Set(lifeEvidence.map(({ id }) => id)).size).toBe(lifeEvidence.length)
     for (const { id, site, wood, source, standing, finding } of lifeEvidence) {
       for (const key of [id, site, wood, finding]) expect(key).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/)
-      expect(standings.indexOf(standing)).toBeGreaterThanOrEqual(standings.indexOf(sources[source].standing))
+      expect(standingsInOrder.indexOf(standing)).toBeGreaterThanOrEqual(standingsInOrder.indexOf(sources[source].standing))
     }
     for (const { id, limits } of treatedEvidence) expect(limits.length, id).toBeGreaterThan(0)
   })

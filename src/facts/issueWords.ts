@@ -1,13 +1,13 @@
-import type { Issue } from '../../core/model/issue.ts'
-import { fields } from '../../core/spec/fields.ts'
-import type { UnitId } from '../../core/units/factors.ts'
-import { formatText } from '../../core/units/format.ts'
-import type { UnitSystem } from '../../core/units/quantity.ts'
-import { type Words, wordsOf } from '../../words/index.ts'
+import type { Issue } from '../core/model/issue.ts'
+import { allFields } from '../core/spec/fields.ts'
+import type { UnitId } from '../core/units/factors.ts'
+import { formatText } from '../core/units/format.ts'
+import type { UnitSystem } from '../core/units/quantity.ts'
+import { type Words, wordsOf } from '../words/index.ts'
 
 /** The unit that the field of a path is told in, where it has one of its own. */
 const unitAt = (path: string, system: UnitSystem): UnitId | undefined => {
-  const field = fields.find((one) => one.path === path)
+  const field = allFields.find((one) => one.path === path)
   return field?.type === 'number' ? field.unit?.[system] : undefined
 }
 
@@ -29,7 +29,7 @@ const readable = (said: unknown): string =>
 
 /** What may be typed at a path where nothing could be read; a length has examples of its own. */
 const boundsAt = (path: string, system: UnitSystem): string => {
-  const field = fields.find((one) => one.path === path)
+  const field = allFields.find((one) => one.path === path)
   if (field?.type !== 'number' || field.quantity === 'length') return ''
   const unit = field.unit?.[system]
   const say = (value: number): string => formatText(value, field.quantity, system, unit === undefined ? {} : { unit })

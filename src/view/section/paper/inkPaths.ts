@@ -1,4 +1,4 @@
-import type { Pixel } from '../section/ink.ts'
+import type { Pixel } from '../ink.ts'
 
 /** What a path of the ink draws: runs of straight lines, and round dots. */
 export type InkShape =

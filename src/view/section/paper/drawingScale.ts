@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../core/units/quantity.ts'
+import type { UnitSystem } from '../../../core/units/quantity.ts'
 
 /** Pixels of the drawn section to a millimetre on paper: its letters of 16 px have capitals of 2.5 mm. */
 export const pixelsPerMillimetre = 4.2

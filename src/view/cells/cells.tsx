@@ -10,8 +10,8 @@ import { lifeOf } from '../../state/timeDerived.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { StandingMark } from '../kit/Mark.tsx'
-import { SourceList } from '../panels/answers/WorkedDetails.tsx'
-import { yearsText } from '../time/timeFigures.ts'
+import { SourceList } from '../kit/Sources.tsx'
+import { yearsText } from '../../facts/timeWords.ts'
 import { type CellProps, factCells } from './factCells.tsx'
 
 /** Two sides of a thing, each under its name; on paper behind it. */

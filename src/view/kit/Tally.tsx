@@ -1,7 +1,8 @@
 import { useId } from 'react'
-import { type Tally as Counts, tallied } from '../../state/goneBy.ts'
+import type { TallyCounts } from '../../state/goneBy.ts'
 import { wordsOf } from '../../words/index.ts'
 import './tally.css'
+
 const states = ['sound', 'open', 'gone'] as const
 type State = (typeof states)[number]
 
@@ -16,16 +17,16 @@ const shapes: Readonly<Record<State, string>> = {
 }
 
 /** So many posts of twenty in each state by a year: sound, left open by the range, no longer sound; in one row or in two. */
-export const Tally = ({ counts, year, rows = 2 }: Readonly<{ counts: Counts | null; year: number; rows?: 1 | 2 }>) => {
+export const Tally = ({ counts, year, rows = 2 }: Readonly<{ counts: TallyCounts | null; year: number; rows?: 1 | 2 }>) => {
   const words = wordsOf('time').years.tally
-  const perRow = tallied / rows
   const id = useId().replace(/[^a-z0-9]/gi, '')
   if (counts === null) return <p className='tally tally-none'>{words.none}</p>
   const all = states.flatMap((state) => Array.from({ length: counts[state] }, () => state))
   const shown = states.filter((state) => counts[state] > 0)
+  const perRow = all.length / rows
   return (
     <div className='tally'>
-      <p className='tally-of'>{words.of(String(tallied), String(year))}</p>
+      <p className='tally-of'>{words.of(String(all.length), String(year))}</p>
       <svg
         preserveAspectRatio='xMinYMid'
         viewBox={`0 0 ${perRow * wide} ${rows * high}`}

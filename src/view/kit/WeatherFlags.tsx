@@ -1,10 +1,9 @@
 import type { WeatherFlag } from '../../core/engineering/mix/weatherFlags.ts'
 import { wordsOf } from '../../words/index.ts'
-import { useUnits } from '../hooks/useUnits.ts'
+import type { SayNumber } from '../../core/units/reader.ts'
 
 /** What the weather asks attention for, each with what was entered and the limit that it passes. */
-export const WeatherFlags = ({ flags }: Readonly<{ flags: readonly WeatherFlag[] }>) => {
-  const { say } = useUnits()
+export const WeatherFlags = ({ flags, say }: Readonly<{ flags: readonly WeatherFlag[]; say: SayNumber }>) => {
   if (flags.length === 0) return null
   return (
     <ul className='time-danger'>

@@ -1,7 +1,7 @@
-import type { Band, MixedConcrete } from '../../core/model/timeResult.ts'
-import { formatQuantity } from '../../core/units/format.ts'
-import type { Seconds } from '../../core/units/quantity.ts'
-import { wordsOf } from '../../words/index.ts'
+import type { Band, MixedConcrete } from '../core/model/timeResult.ts'
+import { formatQuantity } from '../core/units/format.ts'
+import type { Seconds } from '../core/units/quantity.ts'
+import { wordsOf } from '../words/index.ts'
 
 const secondsInDay = 86_400
 const secondsInYear = 31_557_600

@@ -1,4 +1,4 @@
-import type { MadeFile } from './fileWish.ts'
+export type MadeFile = Readonly<{ name: string; blob: Blob }>
 
 /** An address stays good long enough for a slow disk [ms]. */
 const keepFor = 60_000

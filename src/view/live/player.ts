@@ -1,7 +1,7 @@
 import { momentAt, lastDay, lastYear, placeOf, setPlaying, showMoment } from '../../state/actions/time.ts'
 import type { AppState, Stretch } from '../../state/appState.ts'
 import { pierStore, type PierStore } from '../../state/store.ts'
-import { offerTime } from '../app/probe.ts'
+import { offerTime } from './probe.ts'
 
 /** Steps, days or years to a second of playing. */
 const speeds: Readonly<Record<Stretch, number>> = { build: 1 / 3.2, month: 2, years: 4 }

@@ -1,5 +1,5 @@
-import { xmlText } from '../../export/xmlText.ts'
-import { textWidth } from '../section/typeSize.ts'
+import { xmlText } from '../../../export/xmlText.ts'
+import { textWidth } from '../typeSize.ts'
 
 type Attributes = Readonly<Record<string, string | number | undefined>>
 

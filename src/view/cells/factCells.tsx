@@ -13,7 +13,7 @@ import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { FactList } from '../kit/FactList.tsx'
 import { MarkedWord, StandingMark } from '../kit/Mark.tsx'
-import { SourceList } from '../panels/answers/WorkedDetails.tsx'
+import { SourceList } from '../kit/Sources.tsx'
 
 /** On paper there is nothing to open, and each word stands once where it is true of several names. */
 export type CellProps = Readonly<{ result: PierResult; as?: 'cell' | 'paper' | undefined }>

@@ -7,7 +7,7 @@ import { dismiss, notify } from '../../state/actions/notices.ts'
 import type { PierStore } from '../../state/store.ts'
 import { fileName } from '../../export/fileName.ts'
 import { textOf } from '../../export/textOf.ts'
-import { saveFile } from '../export/handOver.ts'
+import { saveFile } from './handOver.ts'
 
 /** Hands the browser a text to save under a name. */
 export const saveTextFile = (name: string, text: string, type = 'text/plain'): void => saveFile({ name, blob: new Blob([text], { type }) })

@@ -1,4 +1,4 @@
-import { wordsOf } from '../../words/index.ts'
+import { wordsOf } from '../words/index.ts'
 
 const own = (table: Readonly<Record<string, string>>, id: string): string => table[id] ?? id
 const upper = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

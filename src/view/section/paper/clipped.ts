@@ -1,4 +1,4 @@
-import type { Box, Pixel } from '../section/ink.ts'
+import type { Box, Pixel } from '../ink.ts'
 
 type Stretch = readonly [number, number]
 

@@ -1,4 +1,4 @@
-import { xmlText } from '../../export/xmlText.ts'
+import { xmlText } from '../../../export/xmlText.ts'
 import { pixelsPerMillimetre as mm } from './drawingScale.ts'
 import { hatchesIn, ink, patterns, sectionGroup, wide } from './sectionSvg.ts'
 import type { SectionPlan } from './sectionPlan.ts'
