@@ -52,3 +52,20 @@ const folderOf = (path: string): string =>
 /** Rings of folders that import each other, at once or late; inside the view types count as well. */
 export const folderRings = (files: readonly SourceFile[]): string[][] =>
   ringsIn(leads(files, folderOf, (wanted, by) => !wanted.typeOnly || by.path.startsWith('src/view/')))
+
+/** Files that none of `starts` leads to, at once or late: nothing but a test reaches them. Types count, so that a file of types is reached. */
+export function unreached(files: readonly SourceFile[], starts: readonly string[]): string[] {
+  const next = leads(
+    files,
+    (path) => path,
+    () => true,
+  )
+  const seen = new Set<string>()
+  const open = [...starts]
+  for (let path = open.pop(); path !== undefined; path = open.pop()) {
+    if (seen.has(path)) continue
+    seen.add(path)
+    open.push(...(next.get(path) ?? []))
+  }
+  return files.map(({ path }) => path).filter((path) => !seen.has(path))
+}

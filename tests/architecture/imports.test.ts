@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { bracketKinds, fillKinds } from '../../src/core/kinds/index.ts'
-import { folderRings, rings } from './cycles.ts'
+import { folderRings, rings, unreached } from './cycles.ts'
 import { exportedTwice } from './names.ts'
 import { rulesFor, unusedInScene } from './rules.ts'
 import { filesUnder, readSources, root, sourceFile } from './sourceFile.ts'
@@ -21,6 +21,10 @@ const atLeast = { 'src/core': 60, 'src/state': 8, 'src/view': 40, 'src/words': 8
 const clockOrPrint = /\b(?:waitForTimeout|vi\.waitFor|console\.\w+)\(/
 const testFiles = filesUnder('tests', ['.ts', '.tsx']).filter((path) => !path.startsWith('tests/bench/'))
 const tools = ['tests/run.ts', 'tests/until.ts', 'tests/architecture/listPromises.ts', 'tests/browser/findBrowser.ts']
+
+const starts = ['src/view/app/main.tsx', 'src/view/app/pageKeeper.ts', 'src/build/licenses.ts', 'src/cli/calc.ts', 'src/cli/schema.ts']
+/** What the next kinds of document and checks of the post itself will call. */
+const ready = ['src/core/documents/gate.ts', 'src/core/engineering/mix/cementInBag.ts', 'src/core/engineering/wood/columnStability.ts']
 
 describe('[A1] the house keeps its shape', () => {
   it.each(Object.entries(atLeast))('sees enough files in %s', (folder, least) => {
@@ -48,6 +52,10 @@ describe('[A1] the house keeps its shape', () => {
 
   it('has no ring of folders that import each other', () => {
     expect(folderRings(sources)).toEqual([])
+  })
+
+  it('has no file that only tests reach, but those that stand ready', () => {
+    expect(unreached(sources, [...starts, ...sources.map(({ path }) => path).filter((path) => /[wW]orker\.ts$/.test(path))])).toEqual(ready)
   })
 
   it('exports no name twice', () => {
@@ -98,6 +106,12 @@ describe('[A2] every guard can fail', () => {
     ]
     expect(folderRings([scene, time, hooks])).toHaveLength(1)
     expect(folderRings([scene, time])).toEqual([])
+  })
+
+  it('finds a planted file that nothing reaches', () => {
+    const page = sourceFile('src/view/app/main.tsx', "const late = import('./late.ts')")
+    const [late, lost] = [sourceFile('src/view/app/late.ts', ''), sourceFile('src/view/app/lost.ts', '')]
+    expect(unreached([page, late, lost], [page.path])).toEqual([lost.path])
   })
 
   it('finds a planted name that is exported twice', () => {

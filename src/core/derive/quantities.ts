@@ -1,3 +1,4 @@
+import { bagCount } from '../engineering/concrete/bagCount.ts'
 import { bags } from '../engineering/tables/bags.ts'
 import { swellRange, swellRangeUnknown } from '../engineering/tables/swell.ts'
 import { waterUnitWeight } from '../engineering/tables/materials.ts'
@@ -14,7 +15,7 @@ import type { Order, PierResult, QuantityLine } from '../model/result.ts'
 import type { PierSpec } from '../model/spec.ts'
 import { nativeRoles, type Role } from '../model/solid.ts'
 import type { Zone } from '../model/zone.ts'
-import { cubicMetres, newtons, type UnitWeight } from '../units/quantity.ts'
+import { type CubicMetres, cubicMetres, newtons, type UnitWeight } from '../units/quantity.ts'
 import type { PierFrame } from './pierFrame.ts'
 import { weighing } from './unitWeights.ts'
 
@@ -77,10 +78,10 @@ function bagged({ fill, piers }: PierSpec): Order | null {
   return 'bags' in fill ? { as: 'bags', bagSize: fill.bagSize, each: fill.bags, job: fill.bags * piers } : null
 }
 
-/** Bags by the yield of mixed concrete on the label, rounded up; a count that is whole to nine digits is not rounded further. */
-function inBags(each: number, job: number, bagSize: PierSpec['concrete']['bagSize']): Order {
+/** Bags by the yield of mixed concrete on the label. */
+function inBags(each: CubicMetres, job: CubicMetres, bagSize: PierSpec['concrete']['bagSize']): Order {
   const perBag = bags[bagSize].yield.value
-  return { as: 'bags', bagSize, each: Math.ceil(each / perBag - 1e-9), job: Math.ceil(job / perBag - 1e-9) }
+  return { as: 'bags', bagSize, each: bagCount({ volume: each, yield: perBag }), job: bagCount({ volume: job, yield: perBag }) }
 }
 
 /** Below this share of the hole a difference of volumes is rounding, not a void. */

@@ -4,7 +4,7 @@ import { standingOf } from './sourceStandings.ts'
 import type { SourceId } from './sources.ts'
 
 /** The least well verified of several. An empty list is a definition. */
-export function weakest(...list: readonly Standing[]): Standing {
+export const weakest = (...list: readonly Standing[]): Standing => {
   let rank = 0
   for (const one of list) rank = Math.max(rank, standingsInOrder.indexOf(one))
   return standingsInOrder[rank] ?? 'definition'

@@ -271,12 +271,6 @@ export const sources = {
     'American Wood Protection Association',
   )('table', 'retentions by commodity', 'secondary'),
   'bohnhoff-2003': document('In-Situ Hydration of a Dry Concrete Mix', 'Paper 034003', 2003, 'ASAE')('whole', 'abstract', 'abstract only'),
-  'hoyle-woeste-1989': document(
-    'Wood Technology in the Design of Structures',
-    '5th',
-    1989,
-    'Iowa State University Press',
-  )('page', '336', 'secondary'),
   'zelinka-rammer-2009': document(
     'Corrosion Rates of Fasteners in Treated Wood',
     'J. Mater. Civ. Eng. 21(12)',
@@ -347,20 +341,14 @@ export const sources = {
     1983,
     'American Society of Civil Engineers',
   )('table', 'averages by texture, as kept in a university toolbox of soil physics', 'secondary'),
-  'chow-1988': appliedHydrology('equation', 'Chapter 4, ponding time and Philip', 'from memory'),
-  'chow-1988-examples': appliedHydrology('example', 'Examples 4.2.2, 4.3.1, 4.4.1 and 4.4.2', 'from memory'),
+  'chow-1988': appliedHydrology('equation', 'Chapter 4, ponding time', 'from memory'),
+  'chow-1988-examples': appliedHydrology('example', 'Example 4.4.1', 'from memory'),
   'rain-or-shine-6-5': document(
     'Rain or Shine',
     'open textbook',
     null,
     'Oklahoma State University',
   )('example', 'Section 6.5, problems', 'read'),
-  'green-ampt-benchmark': document(
-    'Benchmark value of an open library for farm water',
-    'one value, sandy loam, one hour',
-    null,
-    'public source code',
-  )('example', 'cumulative infiltration', 'secondary'),
   'heath-1983': document(
     'Basic Ground-Water Hydrology',
     'Water-Supply Paper 2220',

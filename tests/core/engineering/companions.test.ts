@@ -16,13 +16,14 @@ const without = new Set([
   'barDowelValue',
   'sidePlateProblem',
   'knifePlateProblem', // set up the yield equations, which show themselves
-  'tabulatedBearing', // a rounding inside the bearing that is shown
+  'tabulatedBearing',
+  'bagCount', // a rounding of what is shown
+  'moistureDeficit', // goes into the start of ponding, which is shown
   'effectiveStress',
   'stressBreaks',
   'sideFrictionByBeta', // layers; the caller shows beta, mean stress and length
   'soilWeights',
   'governingLoads',
-  'standOffCondition',
   'treatmentClass',
   'freezeThawClass',
   'jointGapAt', // one place along a joint that is shown at its top
@@ -32,8 +33,6 @@ const without = new Set([
   'waterPath',
   'fallAway',
   'splashBand', // classes and lengths read off a table
-  'philipRate',
-  'sharpFrontSorptivity', // checks on the sharp front
   'waterCementAtDepth', // the local ratio or nothing
   'strengthRatio', // shown with the hydration that water allows
   'seededNoise',
@@ -49,7 +48,6 @@ const without = new Set([
   'shareSoundBand', // corners of the curve that is shown
   'monthShare',
   'decayHazard',
-  'climateMonths',
   'evidenceCurve',
   'referenceLife', // what a row may say
   'timesBefore',

@@ -2,10 +2,11 @@ import { existsSync, readFileSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { describe, expect, it } from 'vitest'
-import { standOffCondition } from '../../../src/core/engineering/detail/standOff.ts'
+import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { sources } from '../../../src/core/engineering/sources.ts'
+import { setChoice } from '../../../src/core/spec/edit.ts'
+import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { traps } from './trapTable.ts'
-import type { Metres } from '../../../src/core/units/quantity.ts'
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../../..')
 
@@ -26,8 +27,12 @@ describe('claims that need care', () => {
     },
   )
   it('[trap 12] a stand-off is a way out of treatment, never asked for: short of it, nothing is refused', () => {
-    const found = standOffCondition({ edition: 'irc-2012-2018', aboveConcrete: 0 as Metres, aboveEarth: 0 as Metres, exposed: true })
-    expect(found.conditionReached).toBe(false)
-    expect(Object.keys(found)).not.toContain('required')
+    const chosen = setChoice(defaultDocument, 'fill.kind', 'mixed-bracket-pier')
+    const { spec } = chosen.ok ? chosen.value : expect.fail('no bracket pier')
+    const { checks, issues } = derivePier({ ...spec, code: 'ibc-2018' })
+    const clearances = checks.filter(({ id }) => id.startsWith('stand-off-above'))
+    expect(clearances.map(({ condition }) => condition)).toEqual([true, true])
+    expect(clearances.some(({ ratio = 0 }) => ratio > 1)).toBe(true)
+    expect(issues).toEqual([])
   })
 })

@@ -8,7 +8,7 @@ import { holeCorners, holeProfile } from '../../../src/core/geometry/holeProfile
 import { breakAngles, polygonMoment, sweptSurface, sweptVolume } from '../../../src/core/geometry/measure.ts'
 import { gaussLegendre, integrateTurn } from '../../../src/core/geometry/quadrature.ts'
 import { sectionPolygons } from '../../../src/core/geometry/section.ts'
-import { capCrown, coneCrownLessRect, cylinderUnderPlane, frustum } from '../../../src/core/geometry/solids.ts'
+import { capCrown, coneCrownLessRect, cylinderUnderPlane, frustum } from './closedForms.ts'
 import { plane } from '../../../src/core/geometry/surface.ts'
 import type { Cut } from '../../../src/core/model/solid.ts'
 import type { PierSpec } from '../../../src/core/model/spec.ts'

@@ -1,11 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { PresumptiveClass } from '../../../src/core/model/spec.ts'
 import { lateralPressure } from '../../../src/core/engineering/soil/lateralPressure.ts'
-import { slidingResistance } from '../../../src/core/engineering/soil/slidingResistance.ts'
 import { presumptiveSoils } from '../../../src/core/engineering/tables/soils.ts'
-import type { Newtons, Pascals, SquareMetres } from '../../../src/core/units/quantity.ts'
-import { close } from '../../close.ts'
-import { at, published, readCases, si } from '../cases.ts'
+import { published, readCases, si } from '../cases.ts'
 
 describe('presumptive soil values', () => {
   it.each(readCases(import.meta.url).map((row) => [row.class as PresumptiveClass, row] as const))('%s', (id, row) => {
@@ -33,24 +30,5 @@ describe('lateral pressure at a depth', () => {
       '=p_psf',
       'psf',
     )
-  })
-})
-
-describe('sliding', () => {
-  const base = { area: (Math.PI * at<number>(1, 'ft') ** 2) as SquareMetres, deadLoad: at<Newtons>(2733, 'lb') }
-  it('W1.2: cohesion of a 24 in pier, 408.4 lb, below half the dead load of 1,366.6 lb', () => {
-    close(
-      slidingResistance({ ...base, friction: null, cohesion: presumptiveSoils.clay.cohesion?.value ?? null }) ?? Number.NaN,
-      at(408.4, 'lb'),
-      { abs: at(0.05, 'lb'), rel: 0 },
-    )
-    close(slidingResistance({ ...base, friction: null, cohesion: at<Pascals>(10_000, 'psf') }) ?? Number.NaN, at(1366.5, 'lb'), {
-      abs: at(0.2, 'lb'),
-      rel: 0,
-    })
-  })
-  it('friction multiplies dead load, and nothing is guessed', () => {
-    close(slidingResistance({ ...base, friction: 0.25, cohesion: null }) ?? Number.NaN, at(2733 / 4, 'lb'), { abs: 0, rel: 1e-12 })
-    expect(slidingResistance({ ...base, friction: null, cohesion: null })).toBeNull()
   })
 })

@@ -7,7 +7,7 @@ import {
   type ClimateMonth,
   workedClimateIndex,
 } from '../../../src/core/engineering/life/climateIndex.ts'
-import { climateMonths, type DayOfRecord, wetDayThreshold } from '../../../src/core/engineering/life/climateMonths.ts'
+import { climateMonths, type DayOfRecord, wetDayThreshold } from './climateMonths.ts'
 import { seattle } from '../../../src/core/engineering/tables/climateRecords.ts'
 import type { Metres } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'

@@ -1,7 +1,7 @@
 import { describe, it } from 'vitest'
 import { materialWeights } from '../../../src/core/engineering/tables/materials.ts'
 import { postSections } from '../../../src/core/engineering/tables/postSections.ts'
-import { capCrown, coneCrownLessRect, cylinderUnderPlane, frustum } from '../../../src/core/geometry/solids.ts'
+import { capCrown, coneCrownLessRect, cylinderUnderPlane, frustum } from '../../core/geometry/closedForms.ts'
 import type { CubicMetres } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'
 import { at, published, readCases, si } from '../cases.ts'

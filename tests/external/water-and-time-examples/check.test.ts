@@ -17,22 +17,18 @@ import { gelSpaceRatio, strengthRatio } from '../../../src/core/engineering/mix/
 import { hydrationWater } from '../../../src/core/engineering/mix/hydrationWater.ts'
 import { localWaterCement, saturationForRatio, spaceRatio } from '../../../src/core/engineering/mix/localWaterCement.ts'
 import { voidShare, voidWater } from '../../../src/core/engineering/mix/voidShare.ts'
-import { frontDepth, infiltrated, infiltrationRate } from '../../../src/core/engineering/moisture/greenAmpt.ts'
 import { jointConductivity } from '../../../src/core/engineering/moisture/jointConductivity.ts'
 import { jointGap, workedJointAtFace, workedJointGap } from '../../../src/core/engineering/moisture/jointGap.ts'
 import { jointVolume } from '../../../src/core/engineering/moisture/jointVolume.ts'
 import { lumberShrinkage } from '../fpl-rp-489/lumberShrinkage.ts'
-import { philipInfiltrated } from '../../../src/core/engineering/moisture/philip.ts'
 import { runoff } from '../../../src/core/engineering/moisture/runoff.ts'
-import { pondingStart, rainTaken } from '../../../src/core/engineering/moisture/steadyRain.ts'
+import { pondingStart } from '../../../src/core/engineering/moisture/pondingStart.ts'
 import { topSlope } from '../../../src/core/engineering/moisture/topSlope.ts'
 import { wettingDepth, workedWettingDepth } from '../../../src/core/engineering/moisture/wettingDepth.ts'
 import { woodShrinkage } from '../../../src/core/engineering/moisture/woodShrinkage.ts'
-import { greatestMoisture, waterTakenUp } from '../../../src/core/engineering/moisture/woodUptake.ts'
 import { bags } from '../../../src/core/engineering/tables/bags.ts'
 import { seattle } from '../../../src/core/engineering/tables/climateRecords.ts'
 import { looseMix, referenceMix } from '../../../src/core/engineering/tables/hydration.ts'
-import { textures, type Texture } from '../../../src/core/engineering/tables/infiltration.ts'
 import { waterUnitWeight } from '../../../src/core/engineering/tables/materials.ts'
 import { toPrinted } from '../../../src/core/engineering/cited.ts'
 import type {
@@ -51,7 +47,6 @@ import { at, digits, published, readCases, si } from '../cases.ts'
 const none = Number.NaN
 const water = waterUnitWeight.value
 const years = (n: number) => at<Seconds>(n, 'yr')
-const hour = at<Seconds>(1, 'h')
 const silt = { conductivity: at<MetresPerSecond>(0.65, 'cm/h'), suction: at<Metres>(16.7, 'cm'), deficit: 0.3402 }
 const five = { ...silt, rain: at<MetresPerSecond>(5, 'cm/h') }
 const post = at<Metres>(5.5, 'in')
@@ -76,21 +71,13 @@ const answers: Readonly<Record<string, number>> = {
   '1': climateIndex(seattle.months) ?? none,
   '2': climateIndex(seattle.months.map(({ temperature }, i) => ({ temperature, wetDays: table1mm[i] ?? none }))) ?? none,
   '3': monthShare({ temperature: at(-10, 'degC'), wetDays: 1 }),
-  '5': toPrinted(infiltrated({ ...silt, time: hour }), 'cm'),
   '6a': toPrinted(pondingStart(five) ?? none, 'h'),
-  '6b': toPrinted(rainTaken({ ...five, time: pondingStart(five) ?? at(0) }), 'cm'),
-  '7a': toPrinted(rainTaken({ ...five, time: hour }), 'cm'),
-  '7b': toPrinted(infiltrationRate({ ...five, infiltrated: rainTaken({ ...five, time: hour }) }) ?? none, 'cm/h'),
-  '8': toPrinted(
-    philipInfiltrated({ sorptivity: at<number>(5, 'cm') / Math.sqrt(hour), conductivity: at(0.4, 'cm/h'), time: at(0.5, 'h') }),
-    'cm',
-  ),
+  '6b': toPrinted(five.rain * (pondingStart(five) ?? none), 'cm'),
   '9': toPrinted(gap(0.074, 0.3, 0.15), 'in'),
   '10': toPrinted(gap(0.074, 0.19, 0.12), 'in'),
   '11': gap(0.074, 0.12, 0.19),
   '12': 100 * (lumberShrinkage({ moisture: 0.15, direction: 'width' }) ?? none),
   '13': jointConductivity({ gap: at(1, 'mm') }),
-  '14': 100 * greatestMoisture({ gravity: 0.47 }),
   '15': toPrinted(hydrationWater({ cement, share: 0.42, water }), 'qt'),
   '16': toPrinted(wetted(12, 1, 0.3471, 1), 'in'),
   '17a': gelSpaceRatio({ hydration: 0.7, space: 0.5, coefficients: 'powers' }) ?? none,
@@ -117,9 +104,9 @@ describe('the numbered examples', () => {
     // One bit of slack where the tolerance is nought.
     close(answers[id] ?? none, digits(row, '=answer'), { abs: digits(row, 'tolerance') + 1e-12, rel: 0 })
   })
-  it('are all there: 4 is held with the hazard classes', () => {
+  it('are all there but those of what the tool does not work out; 4 is held with the hazard classes', () => {
     const numbers = new Set(rows.map((row) => Number.parseInt(row.id ?? '', 10)))
-    for (let n = 1; n <= 26; n++) if (n !== 4) expect(numbers.has(n), `example ${n}`).toBe(true)
+    for (let n = 1; n <= 26; n++) if (![4, 5, 7, 8, 14].includes(n)) expect(numbers.has(n), `example ${n}`).toBe(true)
     expect(cores?.meets).toBe(true)
   })
 })
@@ -163,22 +150,7 @@ describe('joints', () => {
   })
 })
 
-describe('water in wood and ground', () => {
-  it('3 ft of post: 8.39 kg dry, 1.26 kg from 15 to 30 %, 11.14 kg to full', () => {
-    const volume = (post * post * at<number>(36, 'in')) as CubicMetres
-    close(1000 * volume * 0.47, 8.39, { abs: 0.005, rel: 0 })
-    close(1000 * waterTakenUp({ volume, gravity: 0.47, before: 0.15, now: 0.3 }), 1.26, { abs: 0.005, rel: 0 })
-    close(1000 * waterTakenUp({ volume, gravity: 0.47, before: 0.15, now: greatestMoisture({ gravity: 0.47 }) }), 11.14, {
-      abs: 0.005,
-      rel: 0,
-    })
-  })
-  it.each(readCases(import.meta.url, 'fronts.csv').map((row) => [row.id as Texture, row] as const))('front in %s', (id, row) => {
-    const { conductivity, suction, effectivePorosity } = textures[id]
-    const deficit = 0.7 * effectivePorosity.value
-    const depth = infiltrated({ conductivity: conductivity.value, suction: suction.value, deficit, time: hour })
-    published(frontDepth({ infiltrated: depth, deficit }) ?? none, row, '=front_cm', 'cm')
-  })
+describe('water on top', () => {
   it('a crown 1 in high in an 18 in hole round a 5.5 in post slopes 16 %; 2 % is an eighth of an inch', () => {
     const slope = topSlope({ rise: at(1, 'in'), rimRadius: at(9, 'in'), innerRadius: at(2.75, 'in') })
     close(slope ?? none, 0.16, { abs: 0.0005, rel: 0 })

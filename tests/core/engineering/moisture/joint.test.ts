@@ -9,11 +9,10 @@ import {
 import { jointGap, jointGapAt, wedgeReach } from '../../../../src/core/engineering/moisture/jointGap.ts'
 import { roundJointVolume, workedJointVolume, workedRoundJointVolume } from '../../../../src/core/engineering/moisture/jointVolume.ts'
 import { woodShrinkage, workedWoodShrinkage } from '../../../../src/core/engineering/moisture/woodShrinkage.ts'
-import { waterTakenUp } from '../../../../src/core/engineering/moisture/woodUptake.ts'
 import { textures } from '../../../../src/core/engineering/tables/infiltration.ts'
 import { waterUnitWeight } from '../../../../src/core/engineering/tables/materials.ts'
 import { groupShrinkage } from '../../../../src/core/engineering/tables/shrinkage.ts'
-import type { CubicMetres, Metres } from '../../../../src/core/units/quantity.ts'
+import type { Metres } from '../../../../src/core/units/quantity.ts'
 import { close } from '../../../close.ts'
 
 const m = (value: number) => value as Metres
@@ -85,11 +84,6 @@ describe('water in the joint', () => {
         conductivityRatio({ joint, other: conductivity.value }),
       )
     }
-  })
-  it('wood gives back what it took', () => {
-    const volume = 0.02 as CubicMetres
-    const taken = waterTakenUp({ volume, gravity: 0.5, before: 0.15, now: 0.3 })
-    expect(waterTakenUp({ volume, gravity: 0.5, before: 0.3, now: 0.15 })).toBe(-taken)
   })
   it('a group spans its species', () => {
     for (const group of ['southern-pine', 'hem-fir', 'cedar'] as const) {

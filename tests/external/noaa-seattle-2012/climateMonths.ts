@@ -1,6 +1,6 @@
-import { type Celsius, celsius, type Metres } from '../../units/quantity.ts'
-import { cited } from '../cited.ts'
-import type { ClimateMonth } from './climateIndex.ts'
+import { type Celsius, celsius, type Metres } from '../../../src/core/units/quantity.ts'
+import { cited } from '../../../src/core/engineering/cited.ts'
+import type { ClimateMonth } from '../../../src/core/engineering/life/climateIndex.ts'
 
 /** Rain from which a day counts, 0.25 mm (0.01 in). Services that count from 1 mm give a far lower index. Source: scheffer-1971. */
 export const wetDayThreshold = cited<Metres>(0.25, 'mm', 'scheffer-1971', 'from memory')
