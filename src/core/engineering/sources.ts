@@ -341,7 +341,7 @@ export const sources = {
     1983,
     'American Society of Civil Engineers',
   )('table', 'averages by texture, as kept in a university toolbox of soil physics', 'secondary'),
-  'chow-1988': appliedHydrology('equation', 'Chapter 4, ponding time', 'from memory'),
+  'chow-1988': appliedHydrology('equation', 'Chapter 4, ponding time and Philip', 'from memory'),
   'chow-1988-examples': appliedHydrology('example', 'Example 4.4.1', 'from memory'),
   'rain-or-shine-6-5': document(
     'Rain or Shine',
