@@ -2,6 +2,7 @@ import { claimsAbout } from '../core/derive/evidence.ts'
 import { deriveCost } from '../core/derive/life/deriveCost.ts'
 import { drawingOf } from '../core/derive/report/drawingFacts.ts'
 import { factsOf } from '../core/derive/report/report.ts'
+import { statusOf } from '../core/derive/report/status.ts'
 import { chainGroups, type Fact, type FactFigure } from '../core/model/fact.ts'
 import type { CostResult } from '../core/model/timeResult.ts'
 import type { PierResult } from '../core/model/result.ts'
@@ -12,6 +13,7 @@ import { moistureOf } from './moistureDerived.ts'
 import { lifeOf } from './timeDerived.ts'
 
 export const compareRowIds = [
+  'status',
   'holds-down',
   'load-used',
   'links',
@@ -99,6 +101,11 @@ const method = ({ spec }: PierResult): string =>
   `${spec.fill.kind} ${spec.support.kind === 'bracket' ? spec.support.bracket.kind : spec.support.kind}`
 
 const rows: Readonly<Record<CompareRowId, Row>> = {
+  status: said((result) =>
+    Object.entries(statusOf(factsAbout(result)))
+      .map(([stand, checks]) => `${stand} ${checks.map(({ id }) => id)}`)
+      .join(),
+  ),
   'holds-down': headline('more', 'uplift'),
   'load-used': counted(
     'less',
@@ -151,7 +158,7 @@ const rows: Readonly<Record<CompareRowId, Row>> = {
 }
 const all: readonly CompareRow[] = compareRowIds.map((id) => ({ id, ...rows[id] }))
 
-/** The rows that these piers have, in their fixed order: how it holds, what the drawing asks, what goes in, wood, then what people ask. */
+/** The rows that these piers have, in their fixed order: how its checks stand, how it holds, what the drawing asks, what goes in, wood, then what people ask. */
 export const rowsFor = (results: readonly PierResult[]): readonly CompareRow[] => all.filter((row) => row.isShown(results))
 
 /** How many different things a row says of these piers. */

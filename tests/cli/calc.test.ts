@@ -58,6 +58,7 @@ describe('calc', () => {
   it.each(examples)('%s: a whole result', (_, text) => {
     const result = resultOf(text)
     expect(Object.keys(result)).toEqual([
+      'status',
       'name',
       'note',
       'cautions',

@@ -1,11 +1,13 @@
 import { deriveTime } from '../../core/derive/deriveTime.ts'
 import { report } from '../../core/derive/report/report.ts'
 import { type SourceId, sources as sourceTable } from '../../core/engineering/sources.ts'
+import type { Fact } from '../../core/model/fact.ts'
 import type { Issue } from '../../core/model/issue.ts'
 import type { Exposure, Order, PierResult, QuantityLine } from '../../core/model/result.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
 import type { Check } from '../../core/model/worked.ts'
 import type { Zone } from '../../core/model/zone.ts'
+import { statusLine, statusParts } from '../../facts/statusWords.ts'
 import { answerWords } from '../../facts/answerWords.ts'
 import { wordsOf } from '../../words/index.ts'
 import { calloutJson } from './calloutJson.ts'
@@ -84,6 +86,14 @@ const exposure = ({ lines, area, areaBelowGrade, standOff }: Exposure) => ({
 
 const issue = (one: Issue) => ({ ...one, message: issueMessage(one) })
 
+const standKeys = { short: 'fallShort', unverified: 'cannotBeVerified', meets: 'meet', unneeded: 'notAsked' } as const
+
+/** How all checks stand: the line that stands over the answers, then the names behind its counts. */
+const status = (facts: readonly Fact[]) => ({
+  line: statusLine(facts),
+  ...Object.fromEntries(statusParts(facts).map(({ stand, names }) => [standKeys[stand], names])),
+})
+
 /** Every source that the result or a warning names, with its full record. */
 const sourceRecords = (ids: readonly SourceId[]) => Object.fromEntries([...new Set(ids)].sort().map((id) => [id, sourceTable[id]]))
 
@@ -96,7 +106,9 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
   const issues = [...warnings, ...result.issues]
   const { hole, depths, uplift } = result
   const time = deriveTime(result.spec)
+  const facts = report(result)
   return {
+    status: status(facts),
     name: document.name,
     note: document.note,
     cautions: {
@@ -130,7 +142,7 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
       uncounted: uplift.uncounted,
     },
     exposure: exposure(result.exposure),
-    callout: calloutJson(report(result)),
+    callout: calloutJson(facts),
     time: timeJson(time),
     sources: sourceRecords([
       ...result.sources,

@@ -14,6 +14,7 @@ import { useUnits } from '../hooks/useUnits.ts'
 import { FactList } from '../kit/FactList.tsx'
 import { MarkedWord, StandingMark } from '../kit/Mark.tsx'
 import { SourceList } from '../kit/Sources.tsx'
+import { StatusLine } from '../kit/StatusLine.tsx'
 
 /** On paper there is nothing to open, and each word stands once where it is true of several names. */
 export type CellProps = Readonly<{ result: PierResult; as?: 'cell' | 'paper' | undefined }>
@@ -53,6 +54,8 @@ const Unverified = ({ result, as }: CellProps) => (
     )}
   </>
 )
+
+const Status = ({ result }: CellProps) => <StatusLine facts={factsAbout(result)} />
 
 const HoldsDown = (props: CellProps) => {
   const units = useUnits()
@@ -172,6 +175,7 @@ const Touching = ({ result }: CellProps) => {
 
 /** What stands in the rows that facts of the pier answer. */
 export const factCells = {
+  status: Status,
   'holds-down': HoldsDown,
   'load-used': LoadUsed,
   links: Links,

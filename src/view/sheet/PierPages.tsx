@@ -1,7 +1,9 @@
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import type { PierResult } from '../../core/model/result.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
+import { factsAbout } from '../../state/derived.ts'
 import { wordsOf } from '../../words/index.ts'
+import { StatusLine } from '../kit/StatusLine.tsx'
 import { Block, Cautions, Issues, OnTheDay, Questions } from './blocks.tsx'
 import { DrawingBlock, PathBlock, NumbersBlock, ChecksBlock, OrderBlock, WoodBlock } from './factBlocks.tsx'
 import { CodeWords, OneCode } from './Code.tsx'
@@ -36,10 +38,11 @@ const partsOf = ({ result }: Props): readonly ReactNode[] => [
 ]
 
 /** The section, the pier as it was seen, its code, and what the marks mean. */
-const Top = ({ document, facts, figures, picture }: Props) => {
+const Top = ({ document, result, facts, figures, picture }: Props) => {
   const words = wordsOf('sheet')
   return (
     <div className='paper-top'>
+      <StatusLine facts={factsAbout(result)} />
       <div className='paper-section'>
         <SvgDrawing svg={figures.section} />
         <div className='paper-aside'>

@@ -1,4 +1,5 @@
 import type { CheckId } from '../../core/model/saidIds.ts'
+import { checkNames } from './checkNames.ts'
 import { headlines } from './headlines.ts'
 
 /** What a number or a check is called, and one plain sentence on it. */
@@ -15,7 +16,7 @@ export const answers = {
   'side-friction-by-depth-ultimate': { label: 'Friction by depth', plain: 'Grip of the soil on the side, before its factor.' },
   'side-friction-by-depth-allowable': { label: 'Friction by depth, factor taken off', plain: 'With wind, the code takes half.' },
   'presumptive-bound': {
-    label: 'Code friction',
+    label: checkNames['presumptive-bound'],
     plain: 'The code gives a friction for piers that are pushed down. It is shown for scale and is never counted against uplift.',
   },
   'allowable-soil-uplift': {
@@ -115,15 +116,15 @@ export const answers = {
 
   // Depth and stand-off.
   'bearing-depth-downhill': { label: 'Depth on the downhill side', plain: 'From the ground at the downhill edge down to what bears.' },
-  'frost-depth': { label: 'Frost depth', plain: 'The pier should bear at or below the depth to which the ground freezes.' },
-  'least-depth': { label: 'Least depth of a footing', plain: 'Codes ask that a footing bears at least this deep.' },
+  'frost-depth': { label: checkNames['frost-depth'], plain: 'The pier should bear at or below the depth to which the ground freezes.' },
+  'least-depth': { label: checkNames['least-depth'], plain: 'Codes ask that a footing bears at least this deep.' },
   'stand-off-above-concrete': {
-    label: 'Wood above the concrete',
+    label: checkNames['stand-off-above-concrete'],
     plain: 'With this gap the code lets some posts go without treatment. It is no duty to stand the post off.',
   },
   'stand-off-above-concrete-least': { label: 'least gap for wood without treatment', plain: 'From the code named below.' },
   'stand-off-above-earth': {
-    label: 'Wood above the ground',
+    label: checkNames['stand-off-above-earth'],
     plain: 'With this height the code lets some posts go without treatment. It is no duty to stand the post off.',
   },
   'stand-off-above-earth-least': { label: 'least height for wood without treatment', plain: 'From the code named below.' },
@@ -160,8 +161,8 @@ export const answers = {
   'least-roof-push': { label: 'Least push on the roof', plain: 'The standard asks for at least this on the side view of the roof.' },
 
   // Bearing.
-  'bearing-gross': { label: 'Bearing, pier included', plain: 'Load and the weight of the pier, on the ground at its bottom.' },
-  'bearing-net': { label: 'Bearing, soil taken off', plain: 'The same less the weight of the soil that the pier took the place of.' },
+  'bearing-gross': { label: checkNames['bearing-gross'], plain: 'Load and the weight of the pier, on the ground at its bottom.' },
+  'bearing-net': { label: checkNames['bearing-net'], plain: 'The same less the weight of the soil that the pier took the place of.' },
   'bearing-value': { label: 'What the ground may carry', plain: 'From the table of the code, or as you entered it.' },
   'gross-pressure': { label: 'Pressure on the ground', plain: 'Load and the weight of the pier, over the bottom.' },
   'net-pressure': {
@@ -175,12 +176,12 @@ export const answers = {
   },
 
   // Sideways.
-  'lateral-embedment': { label: 'Ground against a sideways push', plain: 'The ground at the side keeps the pier from tipping.' },
+  'lateral-embedment': { label: checkNames['lateral-embedment'], plain: 'The ground at the side keeps the pier from tipping.' },
   'lateral-held-at-grade': {
-    label: 'Ground and floor against a push',
+    label: checkNames['lateral-held-at-grade'],
     plain: 'A floor holds the pier at grade and the ground holds it below.',
   },
-  'lateral-broms': { label: 'Depth by another method', plain: 'A second look by a method for short piles, with its own factors.' },
+  'lateral-broms': { label: checkNames['lateral-broms'], plain: 'A second look by a method for short piles, with its own factors.' },
   'bearing-width': {
     label: 'Width that presses on the ground',
     plain: 'The hole where concrete fills it, else the post alone, corner to corner.',
@@ -210,52 +211,58 @@ export const answers = {
   'broms-undrained': { label: 'Depth needed in clay', plain: 'A short pile that turns in clay, with twice the push.' },
 
   // Frost.
-  'frost-jacking': { label: 'Frost jacking', plain: 'Ground that freezes to the side can lift a light pier a little each winter.' },
+  'frost-jacking': {
+    label: checkNames['frost-jacking'],
+    plain: 'Ground that freezes to the side can lift a light pier a little each winter.',
+  },
   'adfreeze-force': { label: 'Pull of frozen ground', plain: 'Bond of frozen ground at its peak, over the side of the pier in the frost.' },
   'frost-balance': { label: 'What would hold it', plain: 'Weight on the post, and more friction below the frost than may be hoped for.' },
   'friction-below-frost': { label: 'Friction below the frost', plain: 'The code value for piers that are pushed down. No more than this.' },
 
   // Details.
   'setback-from-slope': {
-    label: 'Distance to the slope face',
+    label: checkNames['setback-from-slope'],
     plain: 'Level, from the bottom of the pier out to the face of a steep slope.',
   },
   'distance-to-daylight': { label: 'Distance that is there', plain: 'Level, from the bottom of the pier to the open slope.' },
   'setback-asked': { label: 'distance asked for', plain: 'A third of the height of the slope, and no more than 40 ft.' },
-  'post-clearance': { label: 'Room round the post', plain: 'Concrete needs room on all sides of the post to fill the hole.' },
+  'post-clearance': { label: checkNames['post-clearance'], plain: 'Concrete needs room on all sides of the post to fill the hole.' },
   'hole-at-foot': { label: 'Hole at the foot of the post', plain: 'Width of the hole there.' },
   'hole-beside-leaning-post': {
     label: 'Hole beside the leaning post',
     plain: 'Width of the hole, less twice what the post has come over.',
   },
-  'post-plumb': { label: 'Post off plumb', plain: 'A post that leans stands nearer to one side, and the load on it pushes sideways.' },
+  'post-plumb': {
+    label: checkNames['post-plumb'],
+    plain: 'A post that leans stands nearer to one side, and the load on it pushes sideways.',
+  },
   'lean-offset': { label: 'how far it leans', plain: 'Out of line, from its foot up to the ground.' },
   'plumb-allowance': { label: 'Lean of drilled piers', plain: 'What the tolerance for drilled piers allows over the same length.' },
   'least-hole-for-concrete': { label: 'least hole for concrete', plain: 'Post, corner to corner, and 4 in.' },
-  'pier-spacing': { label: 'Distance to the next pier', plain: 'Piers that stand close share the soil between them.' },
+  'pier-spacing': { label: checkNames['pier-spacing'], plain: 'Piers that stand close share the soil between them.' },
   'spacing-there': { label: 'Distance that is there', plain: 'Centre to centre.' },
   'least-post-spacing': { label: 'least distance', plain: '4.5 times the post or 3 times the footing, the greater one.' },
-  'bar-end-cover': { label: 'Cover at the bar ends', plain: 'Concrete between the ends of the bar and the soil keeps rust away.' },
+  'bar-end-cover': { label: checkNames['bar-end-cover'], plain: 'Concrete between the ends of the bar and the soil keeps rust away.' },
   'bar-end-cover-there': { label: 'Cover that is there', plain: 'Half of what the hole is wider than the bar is long.' },
   'cover-to-earth': { label: 'cover to the soil', plain: 'Asked of concrete that is cast against soil.' },
   'longest-bar': { label: 'Longest bar that keeps its cover', plain: 'Width of the pier there, less cover at both ends.' },
-  'bar-outside-post': { label: 'Bar out of the post', plain: 'What comes out on each side must reach well into the concrete.' },
+  'bar-outside-post': { label: checkNames['bar-outside-post'], plain: 'What comes out on each side must reach well into the concrete.' },
   'bar-outside-there': { label: 'Length that is there', plain: 'On each side of the post.' },
   'least-bar-outside': { label: 'least length', plain: 'A limit of this tool.' },
-  'vertical-bar-cover': { label: 'Cover of the upright bars', plain: 'Concrete between the upright bars and the soil.' },
+  'vertical-bar-cover': { label: checkNames['vertical-bar-cover'], plain: 'Concrete between the upright bars and the soil.' },
   'vertical-bar-cover-there': { label: 'Cover that is there', plain: 'As set.' },
   'strength-there': { label: 'Strength of the concrete', plain: 'As set, at 28 days.' },
-  'strength-structural': { label: 'Strength to carry', plain: 'Least strength of concrete that carries something.' },
+  'strength-structural': { label: checkNames['strength-structural'], plain: 'Least strength of concrete that carries something.' },
   'strength-structural-least': { label: 'least strength', plain: 'For structural concrete.' },
-  'strength-backfill': { label: 'Strength to fill round a post', plain: 'Least strength of concrete that fills a post hole.' },
+  'strength-backfill': { label: checkNames['strength-backfill'], plain: 'Least strength of concrete that fills a post hole.' },
   'strength-backfill-least': { label: 'least strength', plain: 'For concrete round a post.' },
   'strength-weather': {
-    label: 'Strength for the weather',
+    label: checkNames['strength-weather'],
     plain: 'Concrete out in frost and wet needs more strength than concrete below ground.',
   },
   'strength-weather-least': { label: 'least strength', plain: 'For this weathering, above or below the ground.' },
   'freeze-thaw': {
-    label: 'Strength against frost',
+    label: checkNames['freeze-thaw'],
     plain: 'The code for structural concrete asks for more strength where wet concrete freezes. Codes for small houses ask for less.',
   },
   'freeze-thaw-least': { label: 'least strength', plain: 'For the class that this pier is read as.' },
@@ -268,16 +275,16 @@ export const answers = {
   'freeze-thaw-F3': { label: 'Class F3, frost, water and salt', plain: 'The same with salt that melts ice. Look here if there is salt.' },
   'freeze-thaw-non-structural': { label: 'If it is not structural', plain: 'What the building code asks in this class of other concrete.' },
   'freeze-thaw-water': { label: 'Most water over cement', plain: 'By weight, in this class. Nobody can see it in hard concrete.' },
-  'cores-mean': { label: 'Cores, their mean', plain: 'Three cores of the mix as placed, as a share of the strength asked for.' },
+  'cores-mean': { label: checkNames['cores-mean'], plain: 'Three cores of the mix as placed, as a share of the strength asked for.' },
   'cores-mean-share': { label: 'Mean share', plain: 'Rounded to a whole percent, as the limit is written.' },
   'cores-mean-exact': { label: 'Mean share, not rounded', plain: 'Mean of the three over the strength asked for.' },
   'cores-mean-least': { label: 'least mean', plain: 'For cores to be taken as good.' },
-  'cores-each': { label: 'Cores, the weakest', plain: 'The weakest of three cores, as a share of the strength asked for.' },
+  'cores-each': { label: checkNames['cores-each'], plain: 'The weakest of three cores, as a share of the strength asked for.' },
   'cores-each-share': { label: 'Share of the weakest', plain: 'Rounded to a whole percent, as the limit is written.' },
   'cores-each-exact': { label: 'Share of the weakest, not rounded', plain: 'The weakest over the strength asked for.' },
   'cores-each-least': { label: 'least for each core', plain: 'For cores to be taken as good.' },
-  'treatment-class': { label: 'Treatment of the post', plain: 'The end tag of the post names the places that it is treated for.' },
-  'bar-in-treated-wood': { label: 'Coating of the bar', plain: 'Copper in treated wood eats plain steel.' },
+  'treatment-class': { label: checkNames['treatment-class'], plain: 'The end tag of the post names the places that it is treated for.' },
+  'bar-in-treated-wood': { label: checkNames['bar-in-treated-wood'], plain: 'Copper in treated wood eats plain steel.' },
 
   // Water against the wood.
   'top-slope': { label: 'Slope of the top', plain: 'How steeply the top falls away from the post. Below zero it slopes in.' },

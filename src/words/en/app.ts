@@ -97,6 +97,15 @@ export const app = {
     bound: 'No more than this. Shown for scale.',
     unverified: 'No standard lets it be counted. It is not nothing and it is not a failure: nobody can tell.',
   },
+  /** How the checks stand, in one line over all answers. */
+  status: {
+    short: (count: number): string => (count === 1 ? '1 falls short' : `${count} fall short`),
+    unverified: (count: number): string => `${count} can't be verified`,
+    meets: (count: number): string => (count === 1 ? '1 meets' : `${count} meet`),
+    unneeded: (count: number): string => `${count} not asked`,
+    names: { uplift: 'Uplift', drawing: 'Against the drawing' },
+    noLeave: 'No leave to build.',
+  },
   strip: {
     standing: 'Preliminary, not a design. Local code, your permit drawing and a licensed engineer decide.',
     count: (count: number): string => (count === 1 ? '1 note on this pier' : `${count} notes on this pier`),

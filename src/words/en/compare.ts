@@ -93,6 +93,7 @@ export const compare = {
     aYear: (range: string): string => `${range} a year`,
   },
   rows: {
+    status: { label: 'How the checks stand', why: 'Each check by its own figure. One that falls short is not made good by another.' },
     'holds-down': { label: 'Holds down', why: 'Wind under a roof pulls posts up. This much pull may be set against it.' },
     'load-used': { label: 'Share of the hold in use', why: 'How much of the hold the wind takes. Over 100 % the wind is stronger.' },
     links: { label: 'Counted or not', why: 'A pull runs from the post to the ground. One link that nobody can check leaves no number.' },

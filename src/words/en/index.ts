@@ -1,6 +1,7 @@
 import { app } from './app.ts'
 import { brackets } from './brackets.ts'
 import { cautions } from './cautions.ts'
+import { checkNames } from './checkNames.ts'
 import { choices } from './choices.ts'
 import { entrances } from './entrances.ts'
 import { fields } from './fields.ts'
@@ -15,7 +16,7 @@ import { zones } from './zones.ts'
 export const english = {
   id: 'en',
   locale: 'en-US',
-  first: { app, brackets, cautions, choices, entrances, fields, fills, groups, headlines, issues, standings, zones },
+  first: { app, brackets, cautions, checkNames, choices, entrances, fields, fills, groups, headlines, issues, standings, zones },
   late: {
     answers: async () => (await import('./answers.ts')).answers,
     build: async () => (await import('./build.ts')).build,

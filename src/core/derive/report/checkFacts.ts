@@ -40,7 +40,8 @@ function linkFact(check: Check, { uplift, demand }: PierResult): Fact {
   const place = check.counted === 'upper bound' ? 'bound' : isSpare ? 'spare' : 'needed'
   const holds = heldBy(check)
   const limit = place === 'needed' ? (check.demand ?? null) : null
-  const isHeld = place === 'needed' && uplift.allowable !== null && demand.uplift !== null && holds !== null
+  // A path without a number has links that hold too little all the same.
+  const isHeld = place === 'needed' && demand.uplift !== null && holds !== null
   return fact({
     ...ofCheck(check),
     group: check.group,

@@ -6,6 +6,7 @@ import { wordsOf } from '../../../words/index.ts'
 import { useFacts } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
 import { MarkedWord, StandingMark } from '../../kit/Mark.tsx'
+import { StatusLine } from '../../kit/StatusLine.tsx'
 
 const labels = (ids: readonly string[]): string => ids.map((id) => headlineWords(id).label).join(', ')
 
@@ -77,6 +78,7 @@ export const TitleBlock = () => {
   const notes = useNotes(facts)
   return (
     <section className='title' aria-label={wordsOf('app').panels.headlines}>
+      <StatusLine facts={facts} />
       {factsOf(facts, 'uplift').map((uplift) => (
         <Uplift key={uplift.id} uplift={uplift} />
       ))}
