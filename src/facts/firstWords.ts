@@ -28,6 +28,22 @@ export const orderWords = (order: Order, { system, say }: Units, scope: 'each' |
 export const waysWords = ({ orders = [] }: Pick<Fact, 'orders'>, units: Units, scope: 'each' | 'job' = 'each'): string =>
   orders.map((order) => orderWords(order, units, scope)).join(` ${wordsOf('app').answers.or} `)
 
+/** The same as a sentence, which tells what is ordered from what is placed. */
+export const toOrderWords = (fact: Pick<Fact, 'orders'>, units: Units): string => {
+  const { toOrder, toOrderWith } = wordsOf('app').answers
+  const ways = waysWords(fact, units)
+  const extra = Math.max(0, ...(fact.orders ?? []).map((order) => order.extra))
+  return ways === '' ? '' : extra > 0 ? toOrderWith(units.say(extra, 'ratio'), ways) : toOrder(ways)
+}
+
+/** What of all that is poured lies in the hole and what stands above grade; '' where it all lies in the hole. */
+export const mixPartsWords = ({ figures }: Pick<Fact, 'figures'>, units: Units): string =>
+  figures.length < 2
+    ? ''
+    : figures
+        .map(({ id, value }) => `${units.say(numberOf(value) ?? 0, 'volume')} ${wordIn(wordsOf('app').answers.mixParts, id)}`)
+        .join(' + ')
+
 /** The number of a value; null for a word, a range or nothing. */
 export const numberOf = (value: Fact['value']): number | null => (value?.as === 'number' ? value.value : null)
 

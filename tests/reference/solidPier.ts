@@ -144,6 +144,7 @@ export const solidPier = (kit: Kit, spec: PierSpec, block: Block): Bodies => {
   const lifts = liftsOf(spec.fill, {
     bottom: metres(fillBottom),
     end,
+    looseWeight: spec.placing.looseWeight,
     levelFor: (volume) => metres(levelFor(spec, spec.support.kind === 'embedded' ? area : 0, foot, fillBottom, volume)),
   })
   let from = fillBottom

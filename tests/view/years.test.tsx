@@ -35,7 +35,7 @@ describe('[P2] mix, years and cost in the answers', () => {
     const page = await shown(<MixPanel />)
     expect(page).not.toMatch(/probab|likely|chance of/i)
     if (page.includes(years.mix.curve)) expect(page).toContain(time.month.call)
-    else if (page !== time.month.none && page.includes(years.mix.needs)) {
+    else if (page !== time.month.none && page.includes(years.mix.mass)) {
       expect(page).toContain(years.mix.picture)
       expect(page).toContain(life.traps['trap-dry-mix-never-hydrates'])
       expect(page).toContain(life.traps['trap-more-water-fixes-dry-mix'])

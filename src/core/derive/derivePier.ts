@@ -79,6 +79,28 @@ function holeWork({ diameter, depth, bell, flare }: PierSpec['hole'], volume: nu
   }
 }
 
+/** Less than this stands above grade by rounding alone [m3]. */
+const leastAbove = 1e-9
+
+/** All that is cast in one pier: what of it fills the hole, and what stands above grade. */
+function mixVolume(mix: readonly QuantityLine[]): Worked {
+  const all = mix.reduce((sum, line) => sum + line.volume.value, 0)
+  const inHole = mix.reduce((sum, line) => sum + line.inHole, 0)
+  const parts = [
+    { symbol: 'V_h', name: 'mix-in-hole', value: inHole },
+    ...(all - inHole > leastAbove ? [{ symbol: 'V_g', name: 'mix-above-grade', value: all - inHole }] : []),
+  ]
+  return {
+    id: 'mix-volume',
+    value: all,
+    quantity: 'volume',
+    formula: `V = ${parts.map(({ symbol }) => symbol).join(' + ')}`,
+    inputs: parts.map((one) => ({ ...one, quantity: 'volume' })),
+    sources: ['definition'],
+    standing: 'definition',
+  }
+}
+
 function headlineNumbers(
   spec: PierSpec,
   lines: readonly QuantityLine[],
@@ -107,13 +129,7 @@ function headlineNumbers(
   })
   return [
     geometry('hole-volume', hole.volume.value, 'volume', shaft.formula, shaft.inputs, hole.volume.method),
-    geometry(
-      'mix-volume',
-      mix.reduce((sum, line) => sum + line.volume.value, 0),
-      'volume',
-      String.raw`V = \sum V_i`,
-      mix.map((line, i) => ({ symbol: `V_{${i + 1}}`, name: line.id, value: line.volume.value, quantity: 'volume' })),
-    ),
+    mixVolume(mix),
     weight,
     geometry(
       'wood-below-grade',

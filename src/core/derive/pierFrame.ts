@@ -47,6 +47,7 @@ export function pierFrame(spec: PierSpec): PierFrame {
   const site: FillSite = {
     bottom: metres(fillBottom),
     end,
+    looseWeight: spec.placing.looseWeight,
     levelFor: (volume) => levelFor(profile, fillBottom, stand, volume),
   }
   // Field by field: twenty thousand tries make a frame each, and a spread takes longer than the geometry.

@@ -1,4 +1,5 @@
-import { materialWeights, type Material, type MaterialId } from '../engineering/tables/materials.ts'
+import { materialWeights, type Material, type MaterialId, waterUnitWeight } from '../engineering/tables/materials.ts'
+import { looseMix } from '../engineering/tables/hydration.ts'
 import { presumptiveSoils } from '../engineering/tables/soils.ts'
 import type { Role } from '../model/solid.ts'
 import type { PierSpec, Soil } from '../model/spec.ts'
@@ -16,7 +17,6 @@ const placedMaterial: Readonly<Partial<Record<Role, MaterialId>>> = {
   granular: 'granular',
   gravel: 'gravel',
   mulch: 'mulch',
-  'dry-mix': 'dry-mix',
   'flowable-fill': 'flowable-fill',
   bar: 'steel',
   steel: 'steel',
@@ -38,7 +38,15 @@ export function weighing(role: Role, spec: PierSpec): Weighing {
   }
   if (role === 'soil') return weighingOfSoil(spec.site.soil)
   if (role === 'soil-lower') return weighingOfSoil(spec.site.lower?.soil ?? spec.site.soil)
+  if (role === 'dry-mix') return looseDryMix(spec)
   return ofMaterial(materialWeights[placedMaterial[role] ?? 'backfill'])
+}
+
+/** Mix as it was poured, at the loose weight of the pier, and with its voids full of water. Nobody has published one. */
+function looseDryMix({ placing }: PierSpec): Weighing {
+  const bulk = placing.looseWeight
+  const solids = bulk / looseMix.solidsGravity.value
+  return { moist: bulk, saturated: bulk + waterUnitWeight.value - solids, source: 'assumption', standing: 'assumed here' }
 }
 
 /** The user's own soil carries one weight, used above and below the water: below it that is the light side. */

@@ -15,6 +15,8 @@ export type FillSite = Readonly<{
   bottom: Metres
   /** Where the lift ends that finishes the pier, if the kind has a finished top; else grade. */
   end: LiftEnd
+  /** Mix placed dry, as it lies [N/m3]. */
+  looseWeight: UnitWeight
   /** Level at which `volume` [m3] placed from `bottom` round the post ends [m], signed. */
   levelFor(volume: number): Metres
 }>

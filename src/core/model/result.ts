@@ -9,10 +9,10 @@ import type { PierSpec } from './spec.ts'
 import type { Check, Standing, Worked } from './worked.ts'
 import type { Sheet, Zone } from './zone.ts'
 
-/** One way to order a material, for one pier and for the job; `each` and `job` in bags or in m3. */
+/** One way to order a material, for one pier and for the job; `each` and `job` in bags or in m3, `extra` the share in them beyond what is placed [1]. */
 export type Order =
-  | Readonly<{ as: 'bags'; bagSize: number; each: number; job: number }>
-  | Readonly<{ as: 'ready-mix' | 'loose'; each: CubicMetres; job: CubicMetres }>
+  | Readonly<{ as: 'bags'; bagSize: number; each: number; job: number; extra: number }>
+  | Readonly<{ as: 'ready-mix' | 'loose'; each: CubicMetres; job: CubicMetres; extra: number }>
 
 /** What one zone or set of parts takes: volume, weight, how to order it. */
 export type QuantityLine = Readonly<{
@@ -22,6 +22,8 @@ export type QuantityLine = Readonly<{
   role: Role
   /** Net of post, bars and bracket parts, one pier. */
   volume: Measure<CubicMetres>
+  /** The share of `volume` below grade [m3]; the rest stands above it. */
+  inHole: CubicMetres
   /** Dry weight, and weight with its part below the water table buoyant. */
   weight: Newtons
   buoyantWeight: Newtons

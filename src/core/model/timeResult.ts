@@ -1,11 +1,27 @@
 import type { Trial } from '../engineering/tables/dryMixTrial.ts'
 import type { WeatherFlag } from '../engineering/mix/weatherFlags.ts'
 import type { SourceId } from '../engineering/sources.ts'
-import type { CubicMetres, Metres, Seconds } from '../units/quantity.ts'
+import type { CubicMetres, Metres, Newtons, Seconds } from '../units/quantity.ts'
 import type { MoistureResult } from './moistureResult.ts'
 import type { Standing, Worked } from './worked.ts'
 
 export type Band<T extends number = number> = Readonly<{ low: T; high: T }>
+
+/**
+ * Mix placed dry, from the hole to the order: what lies in the hole, the extra to order, and what is left of the last bag, which
+ * together are what is ordered.
+ */
+export type BagMass = Readonly<{
+  bagSize: 40 | 50 | 60 | 80
+  bag: Newtons
+  placed: Newtons
+  extra: Newtons
+  left: Newtons
+  ordered: Newtons
+  /** Whole bags for one pier, and for the job, which shares its last bag. */
+  each: number
+  job: number
+}>
 
 /** A mix placed dry. Everything of it is a range; the scatter is a picture and no number comes out of it. */
 export type DryMix = Readonly<{
@@ -14,6 +30,8 @@ export type DryMix = Readonly<{
   wetted: 'from-the-top' | 'by-the-ground'
   /** Water for one pier: bound and gel water, label mixing water, to fill every void; and what is poured. */
   needs: readonly Worked[]
+  /** From the hole to the order, one pier. */
+  mass: BagMass
   poured: CubicMetres
   /** Height of the mix [m] and its top and bottom elevation on the axis. */
   height: Metres

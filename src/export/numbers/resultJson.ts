@@ -31,8 +31,8 @@ const zone = (one: Zone) => ({
 
 const order = (one: Order) =>
   one.as === 'bags'
-    ? { as: one.as, bagSize_lb: one.bagSize, each: one.each, job: one.job }
-    : { as: one.as, each_m3: one.each, job_m3: one.job, text: inWords(one.job, 'volume') }
+    ? { as: one.as, bagSize_lb: one.bagSize, each: one.each, job: one.job, extra: one.extra }
+    : { as: one.as, each_m3: one.each, job_m3: one.job, extra: one.extra, text: inWords(one.job, 'volume') }
 
 const quantityLine = (line: QuantityLine) => ({
   id: line.id,
@@ -40,6 +40,7 @@ const quantityLine = (line: QuantityLine) => ({
   role: line.role,
   ...named('volume', line.volume.value, 'volume'),
   method: line.volume.method,
+  ...named('inHole', line.inHole, 'volume'),
   ...named('weight', line.weight, 'weight'),
   ...named('buoyantWeight', line.buoyantWeight, 'weight'),
   text: { volume: inWords(line.volume.value, 'volume'), weight: inWords(line.weight, 'weight') },

@@ -4,7 +4,7 @@ import { factsOf } from '../../core/derive/report/report.ts'
 import { countingVerdict } from '../../core/derive/report/verdict.ts'
 import type { Fact } from '../../core/model/fact.ts'
 import type { PierResult } from '../../core/model/result.ts'
-import { mostWoodWords, numberOf, waysWords } from '../../facts/firstWords.ts'
+import { mixPartsWords, mostWoodWords, numberOf, toOrderWords } from '../../facts/firstWords.ts'
 import { answerWords, reasonWords } from '../../facts/answerWords.ts'
 import { contactWords, said, valueWords } from '../../facts/said.ts'
 import { headlineOf, pullLinks, touchesOf, uncountedWeight } from '../../state/compareRows.ts'
@@ -101,12 +101,14 @@ const Hole = (props: CellProps) => {
 const Mix = (props: CellProps) => {
   const units = useUnits()
   const bought = factsOf(factsAbout(props.result), 'quantity').filter(({ orders }) => orders && orders.length > 0)
+  const parts = mixPartsWords(headlineOf(props.result, 'mix-volume'), units)
   return (
     <Headline {...props} id='mix-volume'>
+      {parts !== '' && <Small>{parts}</Small>}
       <ul className='cmp-small'>
         {bought.map((fact) => (
           <li key={fact.id}>
-            {fact.role && wordsOf('materials').roles[fact.role].label}: {waysWords(fact, units)}
+            {fact.role && wordsOf('materials').roles[fact.role].label}: {toOrderWords(fact, units)}
           </li>
         ))}
       </ul>

@@ -4,7 +4,7 @@ import { pullPath, isNeeded, linksOf } from '../../core/derive/report/pullPath.t
 import { factsOf, sayTheSame } from '../../core/derive/report/report.ts'
 import { markOf } from '../../core/derive/report/verdict.ts'
 import { type Fact, otherGroups } from '../../core/model/fact.ts'
-import { grouped, numberOf, waysWords, wordIn } from '../../facts/firstWords.ts'
+import { grouped, mixPartsWords, numberOf, waysWords, wordIn } from '../../facts/firstWords.ts'
 import { answerWords } from '../../facts/answerWords.ts'
 import { aboveWords, depthPairs, effectWords, isTold, nameOf, said, touchingWords, valueWords, verdictWords } from '../../facts/said.ts'
 import { factsAbout } from '../../state/derived.ts'
@@ -62,7 +62,7 @@ export const NumbersBlock = ({ result }: BlockProps) => {
           const rests = uplift.restsOn.map((id) => answerWords(id).label)
           return line(uplift, words.holds, `${uplift.value ? `${wordsOf('app').answers.governs}: ` : ''}${rests.join(', ')}`)
         })}
-        {factsOf(facts, 'headline').map((fact) => line(fact, nameOf(fact), ''))}
+        {factsOf(facts, 'headline').map((fact) => line(fact, nameOf(fact), mixPartsWords(fact, units)))}
       </FactTable>
     </Block>
   )
@@ -152,7 +152,7 @@ export const OrderBlock = ({ result }: BlockProps) => {
     <Block title={wordsOf('sheet').order.title}>
       <FactTable
         className='paper-order'
-        heads={[words.material, words.volume, words.weight, words.onePier, ...(piers > 1 ? [words.allPiers(piers)] : [])]}
+        heads={[words.material, words.volume, words.weight, words.orderOne, ...(piers > 1 ? [words.orderAll(piers)] : [])]}
       >
         {factsOf(facts, 'quantity').map((fact) => (
           <FactLine

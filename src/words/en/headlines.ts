@@ -1,7 +1,10 @@
 /** The numbers and links that a page shows as it opens: the main answers, and what may govern. The others are in `answers.ts`. */
 export const headlines = {
   'hole-volume': { label: 'Hole', plain: 'Room in the hole below the ground.' },
-  'mix-volume': { label: 'Mix in the hole', plain: 'Concrete or mix in one pier, less the post and the steel.' },
+  'mix-volume': {
+    label: 'Concrete or mix',
+    plain: 'All that is poured for one pier, less the post and the steel: in the hole, and above the ground.',
+  },
   'pier-weight': {
     label: 'Weight on the post',
     plain: 'What hangs on the post and may be counted: concrete, post and steel, lighter where they stand in water.',

@@ -61,7 +61,7 @@ export const sheet = {
     rest: 'The rest is in the file of this pier.',
   },
   wood: { title: 'Wood below grade', none: 'No wood is below grade.' },
-  order: { title: 'To order, extra included', other: 'In the hole' },
+  order: { title: 'In place, and to order with extra', other: 'In the hole' },
   depths: 'Depth of what bears',
   ask: 'Ask the builder',
   askNote: 'Chosen from what is set above.',

@@ -32,6 +32,8 @@ export const terms = {
   main: 'length in the post',
   mainBearing: 'bearing strength of the wood',
   meanStress: 'mean soil pressure along that length',
+  'mix-in-hole': 'in the hole',
+  'mix-above-grade': 'above grade',
   moist: 'moist unit weight',
   multiplier: 'multiplier',
   perimeter: 'length round the hole',

@@ -3,7 +3,12 @@ export const years = {
   /** Shown of a range whose ends read alike as well. */
   range: (low: string, high: string): string => (low === high ? low : `${low} to ${high}`),
   mix: {
-    needs: 'Water for one pier',
+    mass: 'From the hole to the order, one pier',
+    placed: (count: string): string => `In the hole, ${count} bags`,
+    extra: 'Extra for spills and a wide hole',
+    left: 'Left of the last bag',
+    ordered: (count: string, size: number): string => `To order, ${count} × ${size} lb`,
+    needs: (count: string): string => `Water for the ${count} bags in the hole`,
     poured: 'Water you pour on',
     byGround: 'Nobody pours water on this mix. The ground has to wet it, and nobody can say how far it does.',
     noWater: 'No water is poured on, so nothing above the wet ground hardens for certain.',

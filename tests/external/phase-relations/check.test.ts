@@ -47,7 +47,6 @@ describe('unit weights of soil', () => {
       ['granular', waterContent, solidsGravity],
       ['topsoil', waterContent, solidsGravity],
       ['gravel', 0.02, solidsGravity],
-      ['dry-mix', 0, 2.7],
     ] as const
     for (const [id, w, gs] of rows)
       close(found(id, w, gs), materialWeights[id].saturated?.value ?? Number.NaN, { abs: at(0.06, 'pcf'), rel: 0 })

@@ -10,12 +10,13 @@ import { waterUnitWeight } from '../../engineering/tables/materials.ts'
 import { weakest } from '../../engineering/showing.ts'
 import { surfaceOf } from '../../geometry/fillStack.ts'
 import { fillKind } from '../../kinds/index.ts'
-import type { Band, DryMix } from '../../model/timeResult.ts'
+import type { BagMass, Band, DryMix } from '../../model/timeResult.ts'
 import type { Worked } from '../../model/worked.ts'
 import { cubicMetres, metres, newtons, squareMetres } from '../../units/quantity.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { pierZones } from '../pierZones.ts'
 import { quantities } from '../quantities.ts'
+import { bagMass } from './bagMass.ts'
 
 /** Share of the cement that has hydrated where water is no limit: as far as the mix it is held against, and all of it. Assumed here. */
 const hydration = { low: referenceMix.hydration.value, high: 1 } as const
@@ -40,20 +41,19 @@ export function dryMix(frame: PierFrame): DryMix | null {
   const space = spaceRatio({ bulk, solidsGravity: looseMix.solidsGravity.value, cementShare, water })
   if (voids === null || space === null || !(height > 0)) return null
   const volume = line.volume.value
+  const mass = bagMass(spec, line.weight)
   const pack = { voids: voids.value, bulk, cementShare, water }
   const wetted = fillKind(spec.fill.kind).wetting ?? 'by-the-ground'
   const poured = wetted === 'from-the-top' ? spec.placing.poured : cubicMetres(0)
   const wetting = wettingOf({ poured, area: squareMetres(volume / height), voids: voids.value, height })
   const spaceWorked = workedSpaceRatio({ bulk, solidsGravity: looseMix.solidsGravity.value, cementShare, water }, use)
-  const needs = [
-    ...waterNeeds(spec.concrete.bagSize, volume * bulk),
-    workedVoidWater({ volume: cubicMetres(volume), voids: voids.value }, use),
-  ]
+  const needs = [...waterNeeds(mass), workedVoidWater({ volume: cubicMetres(volume), voids: voids.value }, use)]
   const strength = strengthIn(space)
   return {
     as: 'dry',
     wetted,
     needs,
+    mass,
     poured,
     height,
     from: metres(from),
@@ -65,15 +65,15 @@ export function dryMix(frame: PierFrame): DryMix | null {
   }
 }
 
-/** Water for one pier: to hydrate the cement, and what the bags ask to be mixed with. */
-function waterNeeds(size: keyof typeof bags, dry: number): Worked[] {
+/** Water for the mix in one hole: to hydrate its cement, and what so many bags ask to be mixed with. */
+function waterNeeds({ bagSize, placed: dry }: BagMass): Worked[] {
   const cement = newtons(cementShare * dry)
   const { boundAndGel } = hydrationWaterShares
   const hydrate = workedHydrationWater(
     { cement, share: boundAndGel.value, water },
     { standings: [boundAndGel.standing, cementPerVolume.usual.standing], sources: ['cement-content'] },
   )
-  const bag = bags[size]
+  const bag = bags[bagSize]
   const count = dry / bag.weight.value
   const label = bag.water
     ? ([bag.water.low, bag.water.high] as const).map(

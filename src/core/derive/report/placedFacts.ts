@@ -10,6 +10,8 @@ export const headlineFacts = ({ headlines }: PierResult): Fact[] =>
       id: worked.id,
       group: 'headline',
       value: figureOf(worked),
+      figures:
+        worked.id === 'mix-volume' ? worked.inputs.map(({ name, value, quantity }) => ({ id: name, value: figure(value, quantity) })) : [],
       standing: worked.standing,
       sources: worked.sources,
       work: { steps: [], value: worked, limit: null },

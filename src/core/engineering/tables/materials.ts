@@ -6,7 +6,6 @@ import type { SourceId } from '../sources.ts'
 export type MaterialId =
   | 'concrete-plain'
   | 'concrete-reinforced'
-  | 'dry-mix'
   | 'backfill'
   | 'granular'
   | 'gravel'
@@ -32,13 +31,12 @@ const porous = (pcf: number, source: SourceId, standing: Standing, saturated: nu
 
 /**
  * Unit weights, pcf, at the light end where a range is published (light is the careful side for uplift). Saturated
- * weights follow from the unit weight with 10 % water (gravel 2 %) and solids of 2.65 (dry mix 2.70, no water).
+ * weights follow from the unit weight with 10 % water (gravel 2 %) and solids of 2.65.
  * Source: go-95 (plain concrete, backfill), em-1110-2-2504 (granular), tm-9-2320-366-10-1 (gravel), astm-a615 (steel, from bar weight and diameter), assumption, memory.
  */
 export const materialWeights: Readonly<Record<MaterialId, Material>> = {
   'concrete-plain': solid(145, 'go-95', 'read'),
   'concrete-reinforced': solid(150, 'common-practice', 'common practice'),
-  'dry-mix': porous(110, 'assumption', 'assumed here', 131.7),
   backfill: porous(90, 'go-95', 'read', 113.3),
   granular: porous(110, 'em-1110-2-2504', 'read', 124.7),
   gravel: porous(110, 'tm-9-2320-366-10-1', 'read', 129.5),

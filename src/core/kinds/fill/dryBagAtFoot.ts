@@ -1,5 +1,4 @@
 import { bagSizes, bags } from '../../engineering/tables/bags.ts'
-import { materialWeights } from '../../engineering/tables/materials.ts'
 import { count, oneOf } from '../../fields/makers.ts'
 import { counting } from '../counting.ts'
 import { declareFill } from '../record.ts'
@@ -14,7 +13,7 @@ export const dryBagAtFoot = declareFill({
   },
   prices: { first: 'oa', replacement: 'ra' },
   lifts: (fill, site) => {
-    const volume = (fill.bags * bags[fill.bagSize].weight.value) / materialWeights['dry-mix'].unitWeight.value
+    const volume = (fill.bags * bags[fill.bagSize].weight.value) / site.looseWeight
     return [
       { id: 'dry-mix', role: 'dry-mix', label: 'dry-mix', to: { kind: 'level', y: site.levelFor(volume) } },
       { id: 'backfill', role: 'backfill', label: 'backfill', to: { kind: 'grade' } },

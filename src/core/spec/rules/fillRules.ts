@@ -1,6 +1,5 @@
 import { bags } from '../../engineering/tables/bags.ts'
 import { backfillMinimum, structuralMinimum } from '../../engineering/tables/concrete.ts'
-import { materialWeights } from '../../engineering/tables/materials.ts'
 import { fillKind } from '../../kinds/index.ts'
 import type { Issue } from '../../model/issue.ts'
 import type { PierSpec } from '../../model/spec.ts'
@@ -12,17 +11,19 @@ import { exceeds, error, lengths, type Rule, warning, when } from './rule.ts'
  * Top of concrete or dry mix that ends below grade with something else above it [m], signed; null when the fill has none.
  * Told by the fields that a fill has, not by its kind.
  */
-export function mixTop({ fill }: PierSpec, d: Dimensions): number | null {
+export function mixTop({ fill, placing }: PierSpec, d: Dimensions): number | null {
   if ('height' in fill) return d.baseTop + fill.height
-  if ('bags' in fill) return mixLevel(bagVolume(fill), d).y
+  if ('bags' in fill) return mixLevel(bagVolume(fill, placing), d).y
   return null
 }
 
-const bagVolume = ({ bags: count, bagSize }: Readonly<{ bags: number; bagSize: keyof typeof bags }>) =>
-  (count * bags[bagSize].weight.value) / materialWeights['dry-mix'].unitWeight.value
+const bagVolume = ({ bags: count, bagSize }: Bagged, { looseWeight }: PierSpec['placing']) =>
+  (count * bags[bagSize].weight.value) / looseWeight
+
+type Bagged = Readonly<{ bags: number; bagSize: keyof typeof bags }>
 
 const levels = (spec: PierSpec, d: Dimensions): readonly Issue[] => {
-  const { fill } = spec
+  const { fill, placing } = spec
   const found: Issue[] = []
   if ('height' in fill) {
     const most = d.highestLevel - d.baseTop
@@ -33,7 +34,7 @@ const levels = (spec: PierSpec, d: Dimensions): readonly Issue[] => {
     if (exceeds(fill.pad, most)) found.push(error('pad-too-thick', 'fill.pad', lengths(fill.pad, most)))
   }
   if ('bags' in fill) {
-    const volume = bagVolume(fill)
+    const volume = bagVolume(fill, placing)
     const { room } = mixLevel(volume, d)
     if (!(volume < room)) found.push(error('fill-overflows', 'fill.bags', { got: volume, limit: room, quantity: 'volume' }))
   }

@@ -79,6 +79,7 @@ export const Quantities = () => {
             ))}
         </tbody>
       </FactTable>
+      {piers > 1 && lines.some(({ orders = [] }) => orders.some(({ as }) => as === 'bags')) && <p className='quiet'>{words.sharedBag}</p>}
       <h4>{words.digging}</h4>
       <Pairs of={factsOf(facts, 'hole').map((fact) => [nameOf(fact), fact.value && valueWords(fact.value, units)])} />
     </>

@@ -1,7 +1,7 @@
 import { factsOf } from '../../../core/derive/report/report.ts'
 import type { Fact } from '../../../core/model/fact.ts'
 import type { Role } from '../../../core/model/solid.ts'
-import { headlineWords, mostWoodWords, numberOf, waysWords } from '../../../facts/firstWords.ts'
+import { headlineWords, mixPartsWords, mostWoodWords, numberOf, toOrderWords } from '../../../facts/firstWords.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useFacts } from '../../hooks/usePier.ts'
 import { useUnits } from '../../hooks/useUnits.ts'
@@ -65,7 +65,12 @@ const useNotes = (facts: readonly Fact[]): Readonly<Record<string, string>> => {
   const mixes = factsOf(facts, 'quantity').filter(({ role, orders }) => orders && orders.length > 0 && isMix.has(role))
   return {
     'hole-volume': loose?.as === 'range' ? looseNote(units.bare(loose.low, 'volume'), units.say(loose.high, 'volume')) : '',
-    'mix-volume': mixes.map((mix) => waysWords(mix, units)).join(' + '),
+    'mix-volume': [
+      ...factsOf(facts, 'headline').flatMap((fact) => (fact.id === 'mix-volume' ? [mixPartsWords(fact, units)] : [])),
+      ...mixes.map((mix) => toOrderWords(mix, units)),
+    ]
+      .filter((note) => note !== '')
+      .join('. '),
     'pier-weight': weightNote,
     'wood-below-grade': mostWoodWords(factsOf(facts, 'exposure')),
   }

@@ -1,6 +1,7 @@
 import { useDeferredValue } from 'react'
-import type { DryMix, MixedConcrete } from '../../../core/model/timeResult.ts'
+import type { BagMass, DryMix, MixedConcrete } from '../../../core/model/timeResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
+import type { SayNumber } from '../../../core/units/reader.ts'
 import { mixOf } from '../../../state/timeDerived.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
@@ -65,6 +66,20 @@ const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
   )
 }
 
+const bagsIn = ({ placed, bag }: BagMass) => (placed / bag).toFixed(1)
+
+/** What lies in the hole, the extra and what is left of the last bag: together what is ordered. */
+const massRows = (mass: BagMass, say: SayNumber) => {
+  const words = wordsOf('years').mix
+  const weight = (one: number) => say(one, 'weight')
+  return [
+    [words.placed(bagsIn(mass)), weight(mass.placed)],
+    ...(mass.extra > 0 ? [[words.extra, weight(mass.extra)] as const] : []),
+    ...(mass.left > 0 ? [[words.left, weight(mass.left)] as const] : []),
+    [words.ordered(String(mass.each), mass.bagSize), weight(mass.ordered)],
+  ] as const
+}
+
 const Dry = ({ mix }: { mix: DryMix }) => {
   const words = wordsOf('years').mix
   const life = wordsOf('life')
@@ -75,7 +90,9 @@ const Dry = ({ mix }: { mix: DryMix }) => {
   const { wetting, wetted } = mix
   return (
     <>
-      <h4>{words.needs}</h4>
+      <h4>{words.mass}</h4>
+      <Pairs of={massRows(mix.mass, say)} />
+      <h4>{words.needs(bagsIn(mix.mass))}</h4>
       <Pairs
         of={[
           ...mix.needs.map((one) => [named(one), water(one.value)] as const),
