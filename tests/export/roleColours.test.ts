@@ -9,7 +9,7 @@ import { close } from '../close.ts'
 describe('[E3] materials in files have the colours of the page', () => {
   it('each one as in the style sheet', () => {
     const css = readFileSync(join(root, 'src/view/styles/roles.css'), 'utf8')
-    const onPage = Object.fromEntries([...css.matchAll(/--role-([\w-]+): (#[0-9a-f]{6});/g)].map((m) => [m[1], m[2]]))
+    const onPage = Object.fromEntries([...css.matchAll(/\.role-([\w-]+) \{\s*--role: (#[0-9a-f]{6});/g)].map((m) => [m[1], m[2]]))
     expect(Object.keys(onPage).length).toBeGreaterThan(10)
     expect(roleColours).toEqual(onPage)
   })

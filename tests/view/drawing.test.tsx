@@ -62,14 +62,14 @@ describe('[D8] the check as a person sees it', () => {
       const { callout } = shownResult(pierStore.getState())
       if (!callout) expect.fail('no check')
       expect(said()).not.toMatch(/NaN|undefined|Infinity|\[object/)
-      expect(document.querySelector('.drawn-overall')?.textContent).toBe(words.overall[callout.overall])
+      expect(document.querySelector('.large')?.textContent).toBe(words.overall[callout.overall])
       expect(said()).toContain(words.checked(13))
       expect(said()).toContain(words.decides)
       const rows = [...document.querySelectorAll('.drawn .fact')]
       expect(rows.map((row) => row.getAttribute('data-verdict'))).toEqual(callout.items.map((item) => item.verdict))
       for (const [i, item] of callout.items.entries()) {
         expect(rows[i]?.querySelector('.fact-head svg')).not.toBeNull()
-        expect(rows[i]?.querySelector('.drawn-verdict')?.textContent).toBe(words.verdicts[item.verdict])
+        expect(rows[i]?.querySelector('.fact-head .block')?.textContent).toBe(words.verdicts[item.verdict])
         const isTold = item.verdict === 'falls short' || item.verdict === "can't be verified"
         expect(rows[i]?.querySelector('.fact-more')?.hasAttribute('hidden')).toBe(!isTold)
       }

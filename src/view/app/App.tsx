@@ -62,18 +62,18 @@ export const App = () => {
         <TitleBlock />
       </Apart>
       <PanelTabs panel={panel} />
-      <Apart className='inputs'>
+      <Apart className='inputs scrolls'>
         <InputsPanel switches={<PageSwitches />} />
       </Apart>
-      <Apart className='answers'>
-        <Suspense fallback={<section className='answers' aria-label={wordsOf('app').panels.answers} aria-busy='true' />}>
+      <Apart className='answers scrolls'>
+        <Suspense fallback={<section className='answers scrolls' aria-label={wordsOf('app').panels.answers} aria-busy='true' />}>
           <AnswersPanel />
         </Suspense>
       </Apart>
       <Apart className='strip'>
         <CautionStrip />
       </Apart>
-      <Apart className='notices'>
+      <Apart className='notices stack'>
         <Notices />
       </Apart>
       <DropZone />

@@ -16,8 +16,8 @@ const Stored = () => {
   const words = wordsOf('app')
   return (
     <section aria-label={words.crash.stored}>
-      <h2>{words.crash.stored}</h2>
-      <ul>
+      <h2 className='lead'>{words.crash.stored}</h2>
+      <ul className='line'>
         {texts.map(({ name, text, isWhole }, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the list is read once
           <li key={at}>
@@ -39,10 +39,10 @@ const Stored = () => {
 export const Crash = ({ error }: { error: unknown }) => {
   const words = wordsOf('app')
   return (
-    <main className='crash' role='alert'>
+    <main className='crash stack' role='alert'>
       <h1>{words.crash.title}</h1>
       <p>{words.crash.body}</p>
-      <div className='notice-actions'>
+      <div className='line'>
         <button type='button' className='button' onClick={() => saveJobFile(pierStore.getState().document)}>
           {words.actions.save}
         </button>
@@ -52,7 +52,7 @@ export const Crash = ({ error }: { error: unknown }) => {
       </div>
       <Stored />
       <details>
-        <summary>{words.crash.detail}</summary>
+        <summary className='arrowed'>{words.crash.detail}</summary>
         <pre>{errorText(error)}</pre>
       </details>
     </main>

@@ -146,7 +146,7 @@ export const Head = () => (
     </div>
     <details className='menu only-narrow'>
       <summary className='button plain'>{wordsOf('app').actions.more}</summary>
-      <div className='menu-list'>
+      <div className='menu-list stack'>
         <ShelfButton />
         <FileActions />
       </div>

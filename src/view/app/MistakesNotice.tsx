@@ -12,7 +12,7 @@ export const MistakesNotice = () => {
       <p>
         <strong>{build.notice.title}</strong> {mistakes.map((id) => build.mistakes[id].name).join(', ')}. {build.notice.why}
       </p>
-      <div className='notice-actions'>
+      <div className='line'>
         <button type='button' className='button' onClick={() => putRight(pierStore)}>
           {build.notice.putRight}
         </button>

@@ -13,7 +13,7 @@ const mostIssues = 40
 const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 
 const Actions = ({ notice }: { notice: Notice }) => (
-  <div className='notice-actions'>
+  <div className='line'>
     {notice.code === 'newer-page' && (
       <button type='button' className='button' onClick={() => void import('./keepOffline.ts').then((module) => module.openNewerPage())}>
         {wordsOf('app').actions.useNewer}
@@ -42,7 +42,7 @@ const OneNotice = ({ notice }: { notice: Notice }) => {
       </p>
       <Actions notice={notice} />
       {issues.length > 0 && (
-        <ul>
+        <ul className='whole-row stack tight small broken-anywhere'>
           {issues.slice(0, mostIssues).map((issue, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the list of one notice never changes
             <li key={i}>{issueText(issue, system)}</li>
@@ -59,7 +59,7 @@ export const Notices = () => {
   const notices = usePier((state) => state.notices)
   const isWrong = usePier(({ view }) => view.mistakes.length > 0 && view.time?.stretch !== 'build')
   return (
-    <div className='notices' role='status' aria-live='polite'>
+    <div className='notices stack' role='status' aria-live='polite'>
       {isWrong && (
         <Suspense>
           <MistakesNotice />

@@ -25,7 +25,7 @@ export const PageSwitches = () => {
   const units = usePier((state) => state.view.units)
   const theme = usePier((state) => state.view.theme)
   return (
-    <div className='page-switches'>
+    <div className='page-switches line'>
       <Either<UnitSystem>
         label={wordsOf('app').unitsLabel}
         words={wordsOf('app').units}

@@ -64,7 +64,7 @@ const WhileLoading = () => (
     <Suspense>
       <SectionView />
     </Suspense>
-    <p className='picture-note' role='status'>
+    <p className='picture-note small' role='status'>
       {wordsOf('app').picture.loading}
     </p>
   </>
@@ -104,7 +104,7 @@ const OnePicture = () => {
   const isInYears = stretch === 'years'
   return (
     <main className='picture' aria-label={wordsOf('app').panels.picture} data-time={stretch !== undefined || undefined} {...usePicking()}>
-      <div className='picture-fill'>
+      <div className='picture-fill fills'>
         {drawsIn3D ? (
           <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>
             <Suspense fallback={<WhileLoading />}>

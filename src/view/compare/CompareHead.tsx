@@ -109,7 +109,7 @@ const RowMenu = ({ rows }: Readonly<{ rows: readonly CompareRow[] }>) => {
         {words.view.rows}
         {away > 0 && ` (${words.view.hidden(away)})`}
       </summary>
-      <div className='menu-list'>
+      <div className='menu-list stack'>
         <fieldset>
           <legend>{words.view.order}</legend>
           {(['fixed', 'differing-first'] as const).map((one) => (

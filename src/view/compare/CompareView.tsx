@@ -132,7 +132,7 @@ export const CompareView = ({ drawsIn3D, tools, children }: CompareProps) => {
       </div>
       {children}
       {!isOn && <p className='cmp-standing'>{wordsOf('app').strip.standing}</p>}
-      {isOn && isDark && <button type='button' className='cmp-dark' aria-label={words.projector.dark} onClick={() => setDark(false)} />}
+      {isOn && isDark && <button type='button' className='blackout' aria-label={words.projector.dark} onClick={() => setDark(false)} />}
     </main>
   )
 }

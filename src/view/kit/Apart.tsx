@@ -31,11 +31,11 @@ const Broken = ({
 }: Readonly<{ error: unknown; className: string; onAgain: () => void; onClose?: (() => void) | undefined }>) => {
   const words = wordsOf('app')
   return (
-    <section className={`${className} broken${onClose ? ' broken-over' : ''}`} role='alert'>
+    <section className={`${className} broken stack wide${onClose ? ' broken-over' : ''}`} role='alert'>
       <p>
         <strong>{words.broken.title}</strong> {words.broken.body}
       </p>
-      <div className='notice-actions'>
+      <div className='line'>
         <button type='button' className='button' onClick={onAgain}>
           {words.actions.tryAgain}
         </button>
@@ -49,7 +49,7 @@ const Broken = ({
         )}
       </div>
       <details>
-        <summary>{words.crash.detail}</summary>
+        <summary className='arrowed'>{words.crash.detail}</summary>
         <pre>{errorText(error)}</pre>
       </details>
     </section>

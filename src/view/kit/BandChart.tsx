@@ -1,5 +1,4 @@
 import { useEffect, useRef } from 'react'
-import './bandChart.css'
 
 export type BandPoint = Readonly<{ at: number; low: number; high: number }>
 type Props = Readonly<{
@@ -47,10 +46,10 @@ export const BandChart = ({ name, caption = name, points, last, every, unit, mar
   return (
     <figure>
       <figcaption>{caption}</figcaption>
-      <svg className='band-chart' viewBox={`0 0 ${width} ${height}`} role='img' aria-label={name}>
+      <svg className='drawing' viewBox={`0 0 ${width} ${height}`} role='img' aria-label={name}>
         {shares.map((share) => (
           <g key={share}>
-            <line className='band-grid' x1={plot.left} x2={plot.right} y1={y(share)} y2={y(share)} />
+            <line className='line-rule' x1={plot.left} x2={plot.right} y1={y(share)} y2={y(share)} />
             <text x={plot.left - 6} y={y(share) + 4} textAnchor='end'>
               {Math.round(share * 100)}%
             </text>
@@ -58,7 +57,7 @@ export const BandChart = ({ name, caption = name, points, last, every, unit, mar
         ))}
         {Array.from({ length: Math.floor(last / every) + 1 }, (_, i) => i * every).map((place) => (
           <g key={place}>
-            <line className='band-tick' x1={x(place)} x2={x(place)} y1={plot.bottom} y2={plot.bottom + 5} />
+            <line className='line-edge' x1={x(place)} x2={x(place)} y1={plot.bottom} y2={plot.bottom + 5} />
             <text x={x(place)} y={plot.bottom + 19} textAnchor='middle'>
               {place === 0 ? `0 ${unit}` : place}
             </text>
@@ -74,8 +73,8 @@ export const BandChart = ({ name, caption = name, points, last, every, unit, mar
           />
         )}
         {points.length > 1 && <path className='band' d={`M${edge('high').join('L')}L${edge('low').reverse().join('L')}Z`} />}
-        {mark && <line className='band-mark' x1={plot.left} x2={plot.right} y1={y(mark.share)} y2={y(mark.share)} />}
-        {moment && <line ref={needle} className='band-needle' y1={plot.top - 6} y2={plot.bottom + 4} />}
+        {mark && <line className='line-ink dashed' x1={plot.left} x2={plot.right} y1={y(mark.share)} y2={y(mark.share)} />}
+        {moment && <line ref={needle} className='line-ink firm' y1={plot.top - 6} y2={plot.bottom + 4} />}
         {now && <line className='band-now' x1={x(now.at)} x2={x(now.at)} y1={y(now.low)} y2={y(now.high)} />}
       </svg>
     </figure>

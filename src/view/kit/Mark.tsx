@@ -73,7 +73,7 @@ export const StandingMark = ({ standing }: { standing: Standing | null }) => {
   const { mark, meaning } = wordsOf('standings')[standing ?? 'read']
   if (mark === null) return null
   return (
-    <span className='standing'>
+    <span className='standing quiet light unbroken'>
       <span aria-hidden='true'>†</span> {mark}
       <span className='spoken'>: {meaning}</span>
     </span>
@@ -82,4 +82,4 @@ export const StandingMark = ({ standing }: { standing: Standing | null }) => {
 
 /** Stands beside every number that rests on an estimate of the loads. */
 export const EstimateMark = ({ shown = true }: { shown?: boolean }) =>
-  shown && <span className='estimate-mark'>{wordsOf('app').loads.mark}</span>
+  shown && <span className='estimate-mark quiet unbroken'>{wordsOf('app').loads.mark}</span>

@@ -21,7 +21,7 @@ export const SourceList = ({ ids }: { ids: readonly SourceId[] }) =>
   ids.length === 0 ? null : (
     <div className='source-list'>
       <h4 className='small-head'>{wordsOf('app').answers.sources}</h4>
-      <ul>
+      <ul className='dashes'>
         {[...new Set(ids)].map((id) => (
           <SourceLine key={id} id={id} />
         ))}

@@ -20,13 +20,13 @@ const shapes: Readonly<Record<State, string>> = {
 export const Tally = ({ counts, year, rows = 2 }: Readonly<{ counts: TallyCounts | null; year: number; rows?: 1 | 2 }>) => {
   const words = wordsOf('time').years.tally
   const id = useId().replace(/[^a-z0-9]/gi, '')
-  if (counts === null) return <p className='tally tally-none'>{words.none}</p>
+  if (counts === null) return <p className='tally stack small tally-none'>{words.none}</p>
   const all = states.flatMap((state) => Array.from({ length: counts[state] }, () => state))
   const shown = states.filter((state) => counts[state] > 0)
   const perRow = all.length / rows
   return (
-    <div className='tally'>
-      <p className='tally-of'>{words.of(String(all.length), String(year))}</p>
+    <div className='tally stack small'>
+      <p className='strong'>{words.of(String(all.length), String(year))}</p>
       <svg
         preserveAspectRatio='xMinYMid'
         viewBox={`0 0 ${perRow * wide} ${rows * high}`}
@@ -35,12 +35,12 @@ export const Tally = ({ counts, year, rows = 2 }: Readonly<{ counts: TallyCounts
       >
         <defs>
           <pattern id={`${id}open`} width='4' height='4' patternUnits='userSpaceOnUse' patternTransform='rotate(45)'>
-            <rect width='4' height='4' className='tally-paper' />
-            <path d='M0 0V4' className='tally-hatch' />
+            <rect width='4' height='4' className='fill-paper' />
+            <path d='M0 0V4' className='line-ink tally-hatch' />
           </pattern>
         </defs>
         {(rows === 1 ? [0] : [0, 1]).map((row) => (
-          <path key={row} className='tally-ground' d={`M0 ${row * high + ground}H${perRow * wide}`} />
+          <path key={row} className='line-mid' d={`M0 ${row * high + ground}H${perRow * wide}`} />
         ))}
         {all.map((state, i) => (
           <path
@@ -57,7 +57,7 @@ export const Tally = ({ counts, year, rows = 2 }: Readonly<{ counts: TallyCounts
         {shown.map((state) => (
           <li key={state}>{words[state](String(counts[state]))}</li>
         ))}
-        <li className='tally-limit'>{words.limit}</li>
+        <li className='quiet'>{words.limit}</li>
       </ul>
     </div>
   )

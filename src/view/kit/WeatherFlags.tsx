@@ -6,7 +6,7 @@ import type { SayNumber } from '../../core/units/reader.ts'
 export const WeatherFlags = ({ flags, say }: Readonly<{ flags: readonly WeatherFlag[]; say: SayNumber }>) => {
   if (flags.length === 0) return null
   return (
-    <ul className='time-danger'>
+    <ul className='danger'>
       {flags.map(({ id, got, limit }) => (
         <li key={id}>
           {wordsOf('time').month.flags[id]}

@@ -42,15 +42,16 @@ export const AskFirst = ({ moment, children }: Props) => {
     <>
       {/* Danger is never kept back. */}
       {step && guess === undefined && <Dangers step={step} />}
-      <div className='time-ask'>
+      <div className='stack time-ask'>
         <h2 id={id}>{question.ask}</h2>
-        <ul aria-labelledby={id}>
+        <ul className='line' aria-labelledby={id}>
           {question.options.map((option, i) => {
             const mark = guess === undefined ? null : i === holds ? words.holds : i === guess ? words.guessed : null
             return (
               <li key={option}>
                 <button
                   type='button'
+                  className='button'
                   aria-pressed={guess === i}
                   disabled={guess !== undefined}
                   data-holds={(guess !== undefined && i === holds) || undefined}
@@ -67,7 +68,7 @@ export const AskFirst = ({ moment, children }: Props) => {
           })}
         </ul>
         {guess !== undefined && (
-          <p className='time-made' role='status'>
+          <p className='line wide' role='status'>
             <strong>{question.look}</strong>
             <button type='button' className='button' onClick={() => show(asked, moment)} hidden={asked.shows !== 'play'}>
               {words.again}

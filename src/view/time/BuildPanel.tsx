@@ -21,10 +21,10 @@ export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
   const gone = named((id) => step.hiddenAfter.includes(id) && before?.hiddenAfter.includes(id) !== true)
   return (
     <div className='time-two'>
-      <div className='time-say'>
+      <div className='stack'>
         <Dangers step={step} />
-        <p className='time-lead'>{stepText(step.id)}</p>
-        {step.inspection && <p className='time-inspect'>{words.inspection}</p>}
+        <p className='lead'>{stepText(step.id)}</p>
+        {step.inspection && <p className='strong'>{words.inspection}</p>}
         {arrived.length > 0 && (
           <p>
             {words.arrives} {arrived.join(', ')}.
@@ -37,9 +37,9 @@ export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
         )}
         <BuiltWrong />
       </div>
-      <div className='time-say'>
+      <div className='stack'>
         <h2>{words.check}</h2>
-        <ul>
+        <ul className='stack tight dashes'>
           {step.checks.map((check) => (
             <li key={check}>{checkText(check)}</li>
           ))}
@@ -47,7 +47,7 @@ export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
         <h2>{words.wrong}</h2>
         <p>{wrongText(step.id)}</p>
         <Mistakes ids={step.wrong} />
-        <p className='time-small'>{words.practice}</p>
+        <p className='quiet'>{words.practice}</p>
       </div>
     </div>
   )

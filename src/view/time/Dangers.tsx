@@ -6,7 +6,7 @@ export const Dangers = ({ step }: Readonly<{ step: BuildStep }>) => {
   const cautions = wordsOf('cautions').standing.filter(({ id }) => step.dangers.includes(id))
   if (cautions.length === 0) return null
   return (
-    <div className='time-danger'>
+    <div className='danger'>
       <h2>{wordsOf('time').build.danger}</h2>
       {cautions.map(({ id, short, long }) => (
         <p key={id}>

@@ -49,10 +49,10 @@ export const Mistakes = ({ ids }: Readonly<{ ids: readonly MistakeId[] }>) => {
       {ids.length > 0 && (
         <>
           <p id={id}>{wordsOf('time').build.makeIt}</p>
-          <ul className='time-switches' aria-labelledby={id}>
+          <ul className='time-switches ticks' aria-labelledby={id}>
             {ids.map((one) => (
               <li key={one}>
-                <label>
+                <label className='ruled'>
                   <input
                     type='checkbox'
                     checked={made.includes(one)}
@@ -84,8 +84,8 @@ export const BuiltWrong = () => {
   if (made.length === 0) return null
   const changes = changesOf(meant, built, say)
   return (
-    <div className='time-danger'>
-      <p className='time-made'>
+    <div className='danger'>
+      <p className='line wide'>
         <strong>
           {words.isMade} {made.map((one) => wordsOf('build').mistakes[one].name).join(', ')}.
         </strong>
@@ -94,7 +94,7 @@ export const BuiltWrong = () => {
         </button>
       </p>
       {changes.length > 0 && (
-        <table className='time-table'>
+        <table className='columns time-table'>
           <thead>
             <tr>
               <th scope='col'>{words.numbers}</th>

@@ -45,13 +45,13 @@ const Mixed = ({ mix, day }: Readonly<{ mix: MixedConcrete; day: number }>) => {
         moment={{ at: day, listen: listenToPlayer }}
         mark={{ share: mix.share, from: loadDay && daysOf(loadDay.low), to: loadDay && daysOf(loadDay.high) }}
       />
-      <div className='time-say'>
-        <p className='time-lead'>{loadDay ? words.reached(share, reached) : words.notReached(share)}</p>
+      <div className='stack'>
+        <p className='lead'>{loadDay ? words.reached(share, reached) : words.notReached(share)}</p>
         <p>
           <strong>{words.call}</strong>
         </p>
-        <p className='time-small'>{words.band}</p>
-        <p className='time-small'>{words.more}</p>
+        <p className='quiet'>{words.band}</p>
+        <p className='quiet'>{words.more}</p>
       </div>
     </div>
   )
@@ -63,18 +63,18 @@ const Dry = ({ mix }: Readonly<{ mix: DryMix }>) => {
   const depth = (y: number): string => say(mix.to - y, 'length')
   return (
     <div className='time-two'>
-      <div className='time-say'>
-        <p className='time-lead'>{words.dry.title}</p>
+      <div className='stack'>
+        <p className='lead'>{words.dry.title}</p>
         <p>{words.dry.why}</p>
         {mix.wetting && <p>{words.dry.wetting(say(mix.wetting.shortest.value, 'length'), say(mix.wetting.longest.value, 'length'))}</p>}
         <p>
           <strong>{words.dry.picture}</strong>
         </p>
         <h2>{words.dry.trial}</h2>
-        <p className='time-small'>{words.dry.trialText}</p>
-        <p className='time-small'>{wordsOf('life').traps['trap-more-water-fixes-dry-mix']}</p>
+        <p className='quiet'>{words.dry.trialText}</p>
+        <p className='quiet'>{wordsOf('life').traps['trap-more-water-fixes-dry-mix']}</p>
       </div>
-      <table className='time-table'>
+      <table className='columns time-table'>
         <thead>
           <tr>
             <th scope='col'>{words.dry.depth}</th>

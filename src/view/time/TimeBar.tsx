@@ -58,7 +58,7 @@ function press({ key, target }: KeyboardEvent): boolean {
 export const TimeBar = ({ withButton }: Readonly<{ withButton: boolean }>) => {
   const time = usePier((state) => state.view.time)
   if (time) return <OpenBar time={time} />
-  return withButton ? <TimeButton className='time-open' /> : null
+  return withButton ? <TimeButton className='button time-open' /> : null
 }
 
 const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
@@ -103,25 +103,31 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
       <div className='time-head'>
         <fieldset className='time-stretches' aria-label={words.which}>
           {stretches.map((one) => (
-            <button key={one} type='button' aria-pressed={one === stretch} onClick={() => one !== stretch && openStretch(pierStore, one)}>
+            <button
+              key={one}
+              type='button'
+              className='tab'
+              aria-pressed={one === stretch}
+              onClick={() => one !== stretch && openStretch(pierStore, one)}
+            >
               {words.stretches[one]}
             </button>
           ))}
         </fieldset>
         <button
           type='button'
-          className='time-close'
+          className='icon'
           aria-label={words.ask.first}
           title={words.ask.first}
           aria-pressed={isAsking}
           onClick={() => setAsking(!isAsking)}
         >
-          <svg viewBox='0 0 20 20' aria-hidden='true'>
+          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M7 7.2a3 3 0 1 1 4.6 2.6c-1 .7-1.6 1.2-1.6 2.6M10 15.4v.2' />
           </svg>
         </button>
-        <button type='button' className='time-close' aria-label={words.close} title={words.close} onClick={leave}>
-          <svg viewBox='0 0 20 20' aria-hidden='true'>
+        <button type='button' className='icon' aria-label={words.close} title={words.close} onClick={leave}>
+          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M5 5L15 15M15 5L5 15' />
           </svg>
         </button>
@@ -129,26 +135,26 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
       <div className='time-run'>
         <button
           type='button'
-          className='time-play'
+          className='icon time-play'
           aria-label={playing ? words.pause : words.play}
           onClick={() => setPlaying(pierStore, !playing)}
         >
-          <svg viewBox='0 0 20 20' aria-hidden='true'>
-            <path className='time-solid' d={playing ? 'M5 4H8.5V16H5ZM11.5 4H15V16H11.5Z' : 'M6 3.5L16.5 10L6 16.5Z'} />
+          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
+            <path className='sign-solid' d={playing ? 'M5 4H8.5V16H5ZM11.5 4H15V16H11.5Z' : 'M6 3.5L16.5 10L6 16.5Z'} />
           </svg>
         </button>
-        <button type='button' className='time-step' aria-label={words.back[stretch]} disabled={at === 0} onClick={() => goBy(-1)}>
-          <svg viewBox='0 0 20 20' aria-hidden='true'>
+        <button type='button' className='icon' aria-label={words.back[stretch]} disabled={at === 0} onClick={() => goBy(-1)}>
+          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M12.5 4.5L7 10L12.5 15.5' />
           </svg>
         </button>
         <TimeRule ref={slider} stretch={stretch} at={at} last={player.end} playing={playing} line={line} />
-        <button type='button' className='time-step' aria-label={words.next[stretch]} disabled={at === player.end} onClick={() => goBy(1)}>
-          <svg viewBox='0 0 20 20' aria-hidden='true'>
+        <button type='button' className='icon' aria-label={words.next[stretch]} disabled={at === player.end} onClick={() => goBy(1)}>
+          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M7.5 4.5L13 10L7.5 15.5' />
           </svg>
         </button>
-        <p className='time-place' aria-hidden='true'>
+        <p className='time-place lead' aria-hidden='true'>
           {line}
         </p>
       </div>
@@ -156,13 +162,13 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
         {spoken}
       </p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and the keyboard scrolls it */}
-      <section className='time-body' ref={body} tabIndex={0} aria-label={words.about}>
-        <Suspense fallback={<p className='time-small'>{words.stretches[stretch]}</p>}>
+      <section className='time-body scrolls stack wide' ref={body} tabIndex={0} aria-label={words.about}>
+        <Suspense fallback={<p className='quiet'>{words.stretches[stretch]}</p>}>
           {isAsking ? <AskFirst moment={momentAt(time.stretch, at)}>{panel}</AskFirst> : panel}
         </Suspense>
       </section>
       {isDark &&
-        createPortal(<button type='button' className='time-dark' aria-label={words.dark} onClick={() => setDark(false)} />, document.body)}
+        createPortal(<button type='button' className='blackout' aria-label={words.dark} onClick={() => setDark(false)} />, document.body)}
     </section>
   )
 }

@@ -28,7 +28,7 @@ export const TimeRule = ({ stretch, at, last, playing, line, ref }: Props) => {
   const shown = (i: number): string => String(stretch === 'build' ? i + 1 : i)
   return (
     <div className='time-rule'>
-      <svg className='time-marks' aria-hidden='true'>
+      <svg className='drawing time-marks' aria-hidden='true'>
         {marks.map((i) => {
           const x = `${(100 * i) / Math.max(1, last)}%`
           const isLong = i % numbered[stretch] === 0

@@ -16,8 +16,8 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
   const life = lifeOf(useResult().spec)
   return (
     <div className='time-two'>
-      <div className='time-say'>
-        <p className='time-lead'>{life.estimated ? `${words.life}: ${rangeText(life.estimated)}` : words.noRange}</p>
+      <div className='stack'>
+        <p className='lead'>{life.estimated ? `${words.life}: ${rangeText(life.estimated)}` : words.noRange}</p>
         {life.estimated && <LifeBar life={life} at={year} />}
         {life.sound && (
           <BandChart
@@ -29,18 +29,18 @@ export const YearsPanel = ({ year }: Readonly<{ year: number }>) => {
             moment={{ at: year, listen: listenToPlayer }}
           />
         )}
-        {life.sound && <p className='time-small'>{words.illustration}</p>}
-        <p className='time-small'>
+        {life.sound && <p className='quiet'>{words.illustration}</p>}
+        <p className='quiet'>
           {words.classes} {life.sound && life.buriedHazard !== 'none' && words.stripes}
         </p>
       </div>
-      <div className='time-say'>
+      <div className='stack'>
         <Inspection life={life} />
         <h2>{words.thumb}</h2>
         <p>
           {words.thumbText(yearsText(life.ruleOfThumb.life))} {life.ruleOfThumb.applies ? words.against : words.thumbNot}
         </p>
-        {life.rows.length > 0 && <p className='time-small'>{wordsOf('life').traps['trap-treated-posts-last-sixty-years']}</p>}
+        {life.rows.length > 0 && <p className='quiet'>{wordsOf('life').traps['trap-treated-posts-last-sixty-years']}</p>}
         <List
           title={words.rests}
           lines={life.rows.length > 0 ? life.rows.map(evidenceText) : [life.reference ? words.own : words.noRange]}
@@ -77,7 +77,7 @@ const Inspection = ({ life: { inspection } }: Readonly<{ life: LifeResult }>) =>
 
 /** As it stands on the post in the picture. */
 const Eye = ({ isSeen }: Readonly<{ isSeen: boolean }>) => (
-  <svg className='time-eye' viewBox='0 0 22 22' aria-hidden='true'>
+  <svg className='sign time-eye' viewBox='0 0 22 22' aria-hidden='true'>
     <circle cx='11' cy='11' r='10.4' />
     <path d='M4 11Q11 2.6 18 11Q11 19.4 4 11M12.6 11a1.6 1.6 0 1 1-3.2 0a1.6 1.6 0 1 1 3.2 0' />
     {!isSeen && <path d='M4 18L18 4' />}
@@ -91,7 +91,7 @@ const List = ({ title, lines, mark }: Readonly<{ title: string; lines: readonly 
         {mark}
         {title}
       </h2>
-      <ul>
+      <ul className='stack tight dashes'>
         {lines.map((line) => (
           <li key={line}>{line}</li>
         ))}

@@ -96,7 +96,7 @@ describe('[P5] the chart of the load path', () => {
       for (const one of uncounted) {
         expect(one.querySelector('.bar-uncounted')?.getAttribute('width')).toBe('100%')
         expect(said(one.querySelector('.link-number'))).toBe('')
-        expect(said(one.querySelector('.link-why')).length).toBeGreaterThan(20)
+        expect(said(one.querySelector('.link-words > .block')).length).toBeGreaterThan(20)
       }
       expect(said(document.querySelector('.chain-summary'))).toContain(words.unverifiedHelp)
       expect(document.querySelectorAll('.chain-summary li').length).toBeGreaterThan(0)

@@ -24,7 +24,7 @@ const AgainstDrawing = lazyPage(
 const Section = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
   <section className='answer'>
     <h3>{title}</h3>
-    <p className='answer-help'>{help}</p>
+    <p className='answer-help quiet'>{help}</p>
     {children}
   </section>
 )
@@ -33,9 +33,9 @@ const Section = ({ title, help, children }: { title: string; help: string; child
 type FoldedProps = Readonly<{ title: string; help: string; children: ReactNode; onOpen?: () => void }>
 const Folded = ({ title, help, children, onOpen }: FoldedProps) => (
   <details className='answer answer-folded' onToggle={(event) => event.currentTarget.open && onOpen?.()}>
-    <summary className='fold'>
+    <summary className='opens'>
       <h3>{title}</h3>
-      <p className='answer-help'>{help}</p>
+      <p className='answer-help quiet'>{help}</p>
     </summary>
     {children}
   </details>
@@ -51,7 +51,7 @@ const Credits = () => {
   }
   return (
     <Folded {...sections.credits} onOpen={() => void read()}>
-      <pre className='credits' translate='no'>
+      <pre className='credits small broken-anywhere' translate='no'>
         {text}
       </pre>
     </Folded>
@@ -65,9 +65,9 @@ const IssueList = () => {
   if (issues.length === 0) return null
   return (
     <Section title={wordsOf('app').answers.sections.issues.title} help={wordsOf('app').answers.sections.issues.help}>
-      <ul className='issues'>
+      <ul className='stack small'>
         {issues.map((issue) => (
-          <li key={issue.code + issue.path}>
+          <li key={issue.code + issue.path} className='problem'>
             <Mark name='warning' />
             <span>{issueText(issue, system)}</span>
           </li>
@@ -93,7 +93,7 @@ const Depths = () => {
 export const AnswersPanel = () => {
   const { sections } = wordsOf('app').answers
   return (
-    <section className='answers' id='answers' aria-label={wordsOf('app').panels.answers} tabIndex={-1}>
+    <section className='answers scrolls' id='answers' aria-label={wordsOf('app').panels.answers} tabIndex={-1}>
       <h2 className='spoken'>{wordsOf('app').panels.answers}</h2>
       <Section title={wordsOf('loadPath').title} help={wordsOf('loadPath').help}>
         <LoadPath />

@@ -12,14 +12,14 @@ export const CautionStrip = () => {
   const words = wordsOf('app').strip
   return (
     <section className='strip' aria-label={wordsOf('app').panels.notes}>
-      <button type='button' className='strip-line' aria-expanded={open} onClick={() => setOpen(!open)}>
+      <button type='button' className='strip-line small' aria-expanded={open} onClick={() => setOpen(!open)}>
         {issues.length > 0 && (
-          <span className='strip-count mark-short'>
+          <span className='verdict heavy mark-short'>
             <Mark name='short' /> {words.count(issues.length)}
           </span>
         )}
-        <span className='strip-standing'>{words.standing}</span>
-        <span className='strip-more'>
+        <span className='grows'>{words.standing}</span>
+        <span className='strong underlined'>
           {open ? (
             words.less
           ) : (
@@ -31,9 +31,9 @@ export const CautionStrip = () => {
         </span>
       </button>
       {open && (
-        <div className='strip-all'>
+        <div className='strip-all stack wide small'>
           {issues.length > 0 && (
-            <ul>
+            <ul className='stack'>
               {issues.map((issue) => (
                 <li key={issue.code + issue.path}>
                   <Mark name='warning' /> {issueText(issue, system)}
@@ -41,7 +41,7 @@ export const CautionStrip = () => {
               ))}
             </ul>
           )}
-          <ul>
+          <ul className='stack'>
             {wordsOf('cautions').standing.map((caution) => (
               <li key={caution.id}>
                 <strong>{caution.short}</strong> {caution.long}

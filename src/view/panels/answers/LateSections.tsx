@@ -24,9 +24,9 @@ const OnceOpen = ({ title, help, loading, Body }: Props) => {
   const [isOpen, setIsOpen] = useState(false)
   return (
     <details className='answer answer-folded' onToggle={(event) => setIsOpen(event.currentTarget.open)}>
-      <summary className='fold'>
+      <summary className='opens'>
         <h3>{title}</h3>
-        <p className='answer-help'>{help}</p>
+        <p className='answer-help quiet'>{help}</p>
       </summary>
       {isOpen && (
         <Suspense fallback={<p className='quiet'>{loading}</p>}>

@@ -8,7 +8,7 @@ import { SourceList } from '../../kit/Sources.tsx'
 const TwoSides = ({ words }: { words: KindText }) => (
   <>
     <p>{words.what}</p>
-    <dl className='two-sides'>
+    <dl className='two-sides small'>
       <dt>{wordsOf('app').answers.forIt}</dt>
       <dd>{words.strength}</dd>
       <dt>{wordsOf('app').answers.againstIt}</dt>
@@ -42,10 +42,10 @@ export const MethodNotes = () => {
         </ul>
       )}
       <details className='row'>
-        <summary>
-          <span className='row-name'>{wordsOf('app').answers.howBuilt}</span>
+        <summary className='opens'>
+          <span className='row-name grows'>{wordsOf('app').answers.howBuilt}</span>
         </summary>
-        <ol className='steps'>
+        <ol className='steps stack tight small'>
           {kind.steps.map((step) => (
             <li key={step}>{wordsOf('steps')[step]}</li>
           ))}

@@ -38,7 +38,7 @@ const Ways = ({ fact: { orders = [] }, scope }: { fact: Fact; scope: 'each' | 'j
   return (
     <td className='number'>
       {orders.map((order, i) => (
-        <span key={order.as} className='way'>
+        <span key={order.as} className='block'>
           {i > 0 && `${wordsOf('app').answers.or} `}
           {orderWords(order, units, scope, 'long')}
         </span>

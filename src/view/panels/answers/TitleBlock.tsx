@@ -19,7 +19,7 @@ const Asked = ({ uplift: { verdict, ratio, limit, isEstimate } }: { uplift: Fact
   const { notBelow, below, askedFor } = wordsOf('app').answers
   const holds = verdict === 'meets'
   return (
-    <p className='title-note title-asked'>
+    <p className='title-note quiet title-asked line'>
       <MarkedWord name={holds ? 'meets' : 'short'} word={(holds ? notBelow : below)[kind]} />
       <span>{askedFor[kind](say(load, 'force'))}</span>
     </p>
@@ -34,8 +34,8 @@ const Uplift = ({ uplift }: { uplift: Fact }) => {
   const rests = labels(uplift.restsOn)
   return (
     <div className='title-cell title-main'>
-      <h2 className='title-label'>{answers.uplift}</h2>
-      <p className='title-value'>
+      <h2 className='quiet light'>{answers.uplift}</h2>
+      <p className='large'>
         {holds === null ? (
           <MarkedWord name='unverified' word={verdicts.unverified} />
         ) : (
@@ -45,7 +45,7 @@ const Uplift = ({ uplift }: { uplift: Fact }) => {
         )}
       </p>
       {rests !== '' && (
-        <p className='title-note'>
+        <p className='title-note quiet'>
           {holds === null ? `${answers.because}: ` : <span className='governs'>{answers.governs}</span>} {rests}
         </p>
       )}
@@ -89,9 +89,9 @@ export const TitleBlock = () => {
       ))}
       {factsOf(facts, 'headline').map(({ id, value }) => (
         <div key={id} className='title-cell'>
-          <h2 className='title-label'>{headlineWords(id).label}</h2>
-          <p className='title-value'>{value?.as === 'number' && say(value.value, value.quantity)}</p>
-          <p className='title-note'>{notes[id]}</p>
+          <h2 className='quiet light'>{headlineWords(id).label}</h2>
+          <p className='large'>{value?.as === 'number' && say(value.value, value.quantity)}</p>
+          <p className='title-note quiet'>{notes[id]}</p>
         </div>
       ))}
     </section>

@@ -22,7 +22,7 @@ const Side = ({ fact, title, longest }: { fact: Fact; title: string; longest: nu
   const above = aboveWords(fact, units)
   return (
     <div className='exposure-line'>
-      <div className='exposure-head'>
+      <div className='ends strong small'>
         <h4 className='small-head'>{title}</h4>
         <span className='number'>{fact.value && valueWords(fact.value, units)}</span>
       </div>
@@ -30,10 +30,14 @@ const Side = ({ fact, title, longest }: { fact: Fact; title: string; longest: nu
         {fact.figures
           .filter(({ id }) => id !== inConcreteAbove)
           .map(({ id, value }) => (
-            <span key={id} className={`contact contact-${id}`} style={{ width: `${(100 * (numberOf(value) ?? 0)) / longest}%` }} />
+            <span
+              key={id}
+              className={`role-${id === 'native-soil' ? 'soil' : id}`}
+              style={{ width: `${(100 * (numberOf(value) ?? 0)) / longest}%` }}
+            />
           ))}
       </div>
-      <p className='exposure-words'>
+      <p className='exposure-words quiet'>
         {touchingWords(fact, units)}
         {above && ` · ${above}`}
       </p>

@@ -19,14 +19,14 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
   const { label, plain } = answerWords(worked.id)
   return (
     <details className='worked' onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
+      <summary className='ends'>
         <span className='worked-name'>
           {label} <StandingMark standing={worked.standing} />
         </span>
-        <span className='number'>{figure(worked.value, worked.quantity)}</span>
+        <span className='number strong'>{figure(worked.value, worked.quantity)}</span>
       </summary>
       {open && (
-        <div className='worked-body'>
+        <div className='worked-body stack'>
           {plain !== '' && <p>{plain}</p>}
           {worked.formula !== '' && <Formula tex={worked.formula} as='block' />}
           {worked.inputs.length > 0 && (
@@ -59,7 +59,7 @@ export const Numbers = ({ of }: { of: readonly (Worked | null)[] }) => {
   return (
     numbers.length > 0 && (
       <details className='worked-numbers'>
-        <summary>{wordsOf('app').answers.numbers(String(numbers.length))}</summary>
+        <summary className='arrowed small strong'>{wordsOf('app').answers.numbers(String(numbers.length))}</summary>
         {numbers.map((one) => (
           <WorkedDetails key={one.id} worked={one} />
         ))}

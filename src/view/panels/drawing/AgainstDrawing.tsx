@@ -38,8 +38,8 @@ const Enter = () => {
 const Meanings = () => {
   const { meanings, verdicts, verdictMeanings } = wordsOf('drawing')
   return (
-    <details className='drawn-meanings'>
-      <summary>{meanings}</summary>
+    <details className='drawn-meanings above small'>
+      <summary className='strong'>{meanings}</summary>
       <Pairs
         as='marks'
         of={(Object.keys(verdictMeanings) as CalloutVerdict[]).map((verdict) => [
@@ -57,7 +57,7 @@ const Reasons = ({ fact }: Readonly<{ fact: Fact }>) => {
   const { tolerance = null, shownBy = [] } = fact
   const words = wordsOf('drawing')
   return (
-    <div className='drawn-reasons'>
+    <div className='stack'>
       <p>{said(fact, units).why}</p>
       {fact.figures.length > 0 && <Pairs of={fact.figures.map((one) => effectWords(one, units.say))} />}
       {(numberOf(tolerance) ?? 0) > 0 && <p className='quiet'>{words.allowed(units.say(numberOf(tolerance) ?? 0, 'length'))}</p>}
@@ -88,13 +88,16 @@ export const AgainstDrawing = () => {
   const { mark, word } = said(whole, units)
   return (
     <>
-      <p className='drawn-overall'>
+      <p className='large'>
         <MarkedWord name={mark} word={word} />
       </p>
       <p className='quiet'>
         {words.checked(numberOf(whole.value) ?? 0)} {words.decides}
       </p>
-      <FactTable className='facts drawn' heads={[words.columns.item, words.columns.drawn, words.columns.set, words.columns.difference]}>
+      <FactTable
+        className='facts drawn above'
+        heads={[words.columns.item, words.columns.drawn, words.columns.set, words.columns.difference]}
+      >
         {items
           .filter(({ limit }) => limit !== null)
           .map((item) => (
@@ -102,7 +105,7 @@ export const AgainstDrawing = () => {
               key={item.id}
               fact={item}
               last='difference'
-              under={(told) => <span className={`drawn-verdict mark-${told.mark}`}>{told.word}</span>}
+              under={(told) => <span className={`block small mark-${told.mark}`}>{told.word}</span>}
               isOpenAtFirst={isTold(item)}
             >
               <Reasons fact={item} />
@@ -110,7 +113,7 @@ export const AgainstDrawing = () => {
           ))}
       </FactTable>
       {left.length > 0 && (
-        <p className='quiet drawn-left'>
+        <p className='quiet above'>
           {words.notOn}: {left.map(nameOf).join(', ')}.
         </p>
       )}

@@ -31,13 +31,13 @@ const PaperLine = ({ name, lines }: { name: CalloutText; lines?: number }) => {
   const enter = () => box.current && enterCalloutText(pierStore, name, box.current.value)
   const Box = lines === undefined ? 'input' : 'textarea'
   return (
-    <div className='field drawn-words'>
+    <div className='field stack tight'>
       <label htmlFor={id}>{wordsOf('drawing').inputs[name]}</label>
       <Box
         ref={box}
         key={value}
         id={id}
-        className='box'
+        className='box broad'
         rows={lines}
         readOnly={isLooking}
         maxLength={calloutTexts[name]}
@@ -69,12 +69,12 @@ export const DrawingEditor = ({ path }: { path: string }) => {
         .map((field) => (
           <Item key={field.path} field={field} />
         ))}
-      <h4 className='drawn-head'>{words.allowed}</h4>
+      <h4 className='above small heavy'>{words.allowed}</h4>
       <p className='quiet'>† {words.practice}</p>
       {items.filter(isAllowance).map((field) => (
         <Item key={field.path} field={field} />
       ))}
-      <h4 className='drawn-head'>{words.paper}</h4>
+      <h4 className='above small heavy'>{words.paper}</h4>
       <p className='quiet'>{words.staysHere}</p>
       <PaperLine name='number' />
       <PaperLine name='date' />

@@ -69,7 +69,7 @@ export const ChoiceField = ({ field, help }: { field: FieldOf<'choice'>; help: s
           </span>
         )}
       </div>
-      <p id={`${id}-help`} className='field-help' hidden={!helpOpen}>
+      <p id={`${id}-help`} className='field-help quiet' hidden={!helpOpen}>
         {help}
       </p>
       <FieldIssues id={`${id}-issues`} errors={errors ?? []} warnings={warnings} system={system} />

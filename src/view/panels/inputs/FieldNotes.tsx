@@ -32,14 +32,14 @@ export const FieldIssues = (props: {
 }) => (
   <div id={props.id} aria-live='polite' className='field-issues'>
     {props.errors.map((issue) => (
-      <p key={issue.code + issue.path} className='field-error mark-short'>
+      <p key={issue.code + issue.path} className='field-error problem mark-short'>
         <Mark name='short' />
         <span>{issueText(issue, props.system)}</span>
       </p>
     ))}
-    {props.errors.length > 0 && props.kept !== undefined && <p className='field-kept'>{props.kept}</p>}
+    {props.errors.length > 0 && props.kept !== undefined && <p className='field-kept quiet'>{props.kept}</p>}
     {props.warnings.map((issue) => (
-      <p key={issue.code + issue.path} className='field-warning'>
+      <p key={issue.code + issue.path} className='problem'>
         <Mark name='warning' />
         <span>{issueText(issue, props.system)}</span>
       </p>

@@ -13,16 +13,16 @@ const LoadsNote = () => {
   const words = wordsOf('app').loads
   const { demand, spec } = useResult()
   const { say } = useUnits()
-  if (demand.kind === null) return <p className='group-note'>{words.none}</p>
-  if (demand.kind === 'entered') return <p className='group-note'>{spec.loads.estimate ? words.enteredFirst : words.entered}</p>
+  if (demand.kind === null) return <p className='group-note quiet'>{words.none}</p>
+  if (demand.kind === 'entered') return <p className='group-note quiet'>{spec.loads.estimate ? words.enteredFirst : words.entered}</p>
   const parts = [
     demand.uplift && words.up(say(Math.max(0, demand.uplift.value), 'force')),
     demand.gravity && words.down(say(demand.gravity.value, 'force')),
     demand.lateral && words.sideways(say(demand.lateral.value, 'force')),
   ].filter((part) => part !== null)
   return (
-    <p className='group-note'>
-      <span className='estimate-mark'>{words.mark}</span> {parts.join(', ')}. {words.estimated}
+    <p className='group-note quiet'>
+      <span className='estimate-mark quiet unbroken'>{words.mark}</span> {parts.join(', ')}. {words.estimated}
     </p>
   )
 }
@@ -52,11 +52,11 @@ export const InputStep = (props: {
           {props.number}
         </span>
         <h3>{label}</h3>
-        <span className='group-summary'>
+        <span className='group-summary grows quiet number'>
           {groupSummary[props.group](spec, say, (path) => props.fields.some((field) => field.path === path))}
         </span>
       </summary>
-      <div className='group-fields'>
+      <div className='group-fields stack tight'>
         {Note && <Note />}
         <Fields of={props.fields} />
       </div>

@@ -19,7 +19,7 @@ export const InputsPanel = ({ switches }: Readonly<{ switches: ReactNode }>) => 
   const [open, setOpen] = useState<readonly FieldGroup[]>(openAtFirst)
   const shown = fieldGroups.filter((group) => fields.some((field) => field.group === group))
   return (
-    <section className='inputs' id='inputs' aria-label={wordsOf('app').panels.inputs} tabIndex={-1}>
+    <section className='inputs scrolls' id='inputs' aria-label={wordsOf('app').panels.inputs} tabIndex={-1}>
       <h2 className='spoken'>{wordsOf('app').panels.inputs}</h2>
       {shown.map((group, i) => (
         <InputStep

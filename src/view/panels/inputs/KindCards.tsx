@@ -40,11 +40,11 @@ export const KindCards = (props: {
           <span className='card-picture'>
             <Pictogram drawing={props.picture(id)} />
           </span>
-          <span className='card-words'>
-            <span id={`${name}-${id}`} className='card-name'>
+          <span className='row-name'>
+            <span id={`${name}-${id}`} className='strong'>
               {props.words[id]?.label}
             </span>
-            <span id={`${name}-${id}-short`} className='card-short'>
+            <span id={`${name}-${id}-short`} className='quiet'>
               {props.words[id]?.short}
             </span>
           </span>

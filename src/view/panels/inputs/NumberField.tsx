@@ -105,7 +105,7 @@ export const NumberField = ({ field, help, none }: { field: FieldOf<'number'>; h
         onChange={(event) => dragField(pierStore, field.path, slider.valueAt(Number(event.target.value)))}
         onBlur={() => commitDraft(pierStore)}
       />
-      <p id={`${id}-help`} className='field-help' hidden={!helpOpen}>
+      <p id={`${id}-help`} className='field-help quiet' hidden={!helpOpen}>
         {help} {bounds}
       </p>
       <FieldIssues

@@ -35,11 +35,11 @@ export const SwitchField = (props: {
           onChange={(event) => props.onChange(event.target.checked)}
         />
       </div>
-      <p id={`${id}-help`} className='field-help' hidden={!helpOpen}>
+      <p id={`${id}-help`} className='field-help quiet' hidden={!helpOpen}>
         {props.help}
       </p>
       <FieldIssues id={`${id}-issues`} errors={errors ?? []} warnings={warnings} system={system} />
-      {props.on && props.children && <div className='nested'>{props.children}</div>}
+      {props.on && props.children && <div className='nested stack tight'>{props.children}</div>}
     </div>
   )
 }

@@ -40,16 +40,16 @@ const Asked = ({ chain: { asked, whole } }: { chain: PullPath }) => {
   const words = wordsOf('loadPath')
   if (asked === null)
     return (
-      <p className='chain-summary chain-ask'>
+      <p className='chain-summary line wide small'>
         <span>{words.noDemand}</span>
         <button type='button' className='button' onClick={showLoads}>
           {words.enterLoads}
         </button>
       </p>
     )
-  if (asked <= 0) return <p className='chain-summary'>{words.noNetUplift}</p>
+  if (asked <= 0) return <p className='chain-summary stack tight small'>{words.noNetUplift}</p>
   return (
-    <div className='chain-summary'>
+    <div className='chain-summary stack tight small'>
       <p>
         {wordsOf('app').answers.askedFor[whole.isEstimate ? 'estimated' : 'entered'](say(asked, 'force'))}
         {whole.ratio !== null && ` · ${shareWords(whole.ratio, say)}`}
@@ -67,7 +67,7 @@ const Unverified = ({ chain }: { chain: PullPath }) => {
   const uncounted = linksOf(chain).filter(({ id }) => chain.whole.restsOn.includes(id))
   const ways = [...new Map(uncounted.map((link) => [wouldVerify(link), link])).entries()].filter(([how]) => how !== '')
   return (
-    <div className='chain-summary'>
+    <div className='chain-summary stack tight small'>
       <p>{words.unverifiedHelp}</p>
       {ways.length > 0 && (
         <>
@@ -90,7 +90,7 @@ export const ChartKey = ({ chain }: { chain: PullPath }) => {
   const links = linksOf(chain).filter(({ verdict }) => verdict !== 'falls short')
   const shown = (['counted', "engineer's judgement"] as const).filter((counted) => links.some((link) => link.counted === counted))
   return (
-    <ul className='chart-key'>
+    <ul className='chart-key small'>
       {shown.map((counted) => (
         <li key={counted}>
           <MarkedWord

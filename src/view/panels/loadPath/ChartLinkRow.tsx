@@ -84,16 +84,16 @@ export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
   }
   return (
     <li className='link' data-place={link.link?.place} data-governs={link.link?.governs || undefined} {...pointing}>
-      <button ref={head} type='button' className='link-head' aria-expanded={open} aria-controls={id} onClick={toggle}>
+      <button ref={head} type='button' className='link-head opens' aria-expanded={open} aria-controls={id} onClick={toggle}>
         {mark && <Mark name={mark} />}
-        <span className='link-name'>{nameOf(link)}</span>
-        <span className='link-number'>{holds !== null && link.link?.place !== 'bound' ? units.say(holds, 'force') : ''}</span>
+        <span className='link-name strong'>{nameOf(link)}</span>
+        <span className='link-number number strong'>{holds !== null && link.link?.place !== 'bound' ? units.say(holds, 'force') : ''}</span>
         <span className='link-bar'>
           <LinkBar link={link} scale={scale} chain={chain} />
         </span>
-        <span className='link-words'>
+        <span className='link-words quiet whole-row'>
           <LinkWords link={link} judged={judged} />
-          {link.counted === 'not counted' && why !== '' && <span className='link-why'>{why}</span>}
+          {link.counted === 'not counted' && why !== '' && <span className='block'>{why}</span>}
         </span>
       </button>
       <div id={id} className='link-pad' hidden={!open}>

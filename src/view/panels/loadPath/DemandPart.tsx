@@ -16,11 +16,11 @@ const Work = ({ demand }: { demand: Demand }) => {
   const governing = demand.cases.find((one) => one.id === demand.governing.uplift?.case)
   return (
     <details className='row' onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
-        <span className='row-name'>{wordsOf('loadPath').demandPart.work}</span>
+      <summary className='opens'>
+        <span className='row-name grows'>{wordsOf('loadPath').demandPart.work}</span>
       </summary>
       {open && (
-        <div className='pad'>
+        <div className='pad stack small'>
           <Suspense>
             <WorkPad
               steps={[...demand.worked, ...(governing?.worked ?? []), ...(demand.uplift ? [demand.uplift] : [])]}
@@ -59,7 +59,7 @@ export const DemandPart = ({ demand }: { demand: Demand }) => {
                   <th scope='row'>
                     {caseWords(one)}
                     {governs && (
-                      <span className='case-governs'>
+                      <span className='block heavy'>
                         {wordsOf('app').answers.governs}: {combinationWords(one.uplift.combination)}
                       </span>
                     )}

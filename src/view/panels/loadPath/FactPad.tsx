@@ -23,7 +23,7 @@ export const FactPad = ({ fact, isInPath = true }: Props) => {
   const least = leastYieldMode({ worked: steps })
   const answers = wordsOf('app').answers
   return (
-    <div className='pad'>
+    <div className='pad stack small'>
       {plain !== '' && <p>{plain}</p>}
       {why !== '' && (
         <p>
@@ -38,7 +38,7 @@ export const FactPad = ({ fact, isInPath = true }: Props) => {
       {!isCounted && all.length > 0 && <p className='quiet'>{wordsOf('loadPath').pad.notCountedNote}</p>}
       <WorkPad steps={all} result={value} least={least && `yield-mode-${least}`} sources={fact.sources} />
       {isInPath && ratio !== '' && value && limit && (
-        <p className='pad-ratio'>
+        <p className='pad-ratio ends'>
           <span>{answers.ratio}</span>
           <span>
             {say(limit.value, limit.quantity)} / {say(value.value, value.quantity)} = <strong>{ratio}</strong>

@@ -20,8 +20,8 @@ export const BarPatterns = () => (
 /** Where a bar goes on past the scale: the break line of a drawing. */
 const Break = ({ height }: { height: number }) => (
   <svg x='88%' width='10' height={height} overflow='visible' aria-hidden='true'>
-    <path className='bar-break-gap' d={`M1 ${height + 3} 5 -3 9 -3 5 ${height + 3}Z`} />
-    <path className='bar-break' d={`M1 ${height + 3} 5 -3M5 ${height + 3} 9 -3`} />
+    <path className='fill-paper bar-gap' d={`M1 ${height + 3} 5 -3 9 -3 5 ${height + 3}Z`} />
+    <path className='bar-edge' d={`M1 ${height + 3} 5 -3M5 ${height + 3} 9 -3`} />
   </svg>
 )
 
@@ -36,7 +36,7 @@ const PullLine = ({ scale, height }: { scale: ChartScale; height: number }) => {
   const pull = usePier((state) => state.view.pull)
   if (pull === null) return null
   const at = percent(shareOf(scale, pull))
-  return <line className='bar-pull' x1={at} x2={at} y1={-4} y2={height + 4} />
+  return <line className='bar-pull line-ink bolder' x1={at} x2={at} y1={-4} y2={height + 4} />
 }
 
 /**
@@ -58,10 +58,10 @@ export const LinkBar = ({ link, scale, chain }: { link: Fact; scale: ChartScale;
       data-counted={link.counted ?? undefined}
     >
       {scale.ticks.slice(1).map((tick) => (
-        <line key={tick} className='bar-tick' x1={percent(shareOf(scale, tick))} x2={percent(shareOf(scale, tick))} y1={0} y2={height} />
+        <line key={tick} className='line-rule' x1={percent(shareOf(scale, tick))} x2={percent(shareOf(scale, tick))} y1={0} y2={height} />
       ))}
       {holds === null ? (
-        <rect className='bar-uncounted' width='100%' height={height} fill={`url(#${hatchId})`} />
+        <rect className='bar-uncounted dashed' width='100%' height={height} fill={`url(#${hatchId})`} />
       ) : (
         <>
           <rect className='bar-room' width={percent(shareOf(scale, holds))} height={height} />
@@ -72,7 +72,7 @@ export const LinkBar = ({ link, scale, chain }: { link: Fact; scale: ChartScale;
       )}
       {link.verdict === 'falls short' && load !== null && holds !== null && (
         <line
-          className='bar-missing'
+          className='bar-missing line-short bold'
           x1={percent(shareOf(scale, holds))}
           x2={percent(shareOf(scale, load))}
           y1={height / 2}
@@ -80,7 +80,13 @@ export const LinkBar = ({ link, scale, chain }: { link: Fact; scale: ChartScale;
         />
       )}
       {load !== null && !isThin && (
-        <line className='bar-demand' x1={percent(shareOf(scale, load))} x2={percent(shareOf(scale, load))} y1={-4} y2={height + 4} />
+        <line
+          className='bar-demand line-ink bolder'
+          x1={percent(shareOf(scale, load))}
+          x2={percent(shareOf(scale, load))}
+          y1={-4}
+          y2={height + 4}
+        />
       )}
       {!isThin && chain.holds !== null && <PullLine scale={scale} height={height} />}
     </svg>

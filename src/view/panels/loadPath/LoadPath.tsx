@@ -31,7 +31,7 @@ const roleOf = (group: FactGroup, parts: readonly string[], { zones }: PierResul
 const Part = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
   <section className='path-part'>
     <h4>{title}</h4>
-    <p className='answer-help'>{help}</p>
+    <p className='answer-help quiet'>{help}</p>
     {children}
   </section>
 )

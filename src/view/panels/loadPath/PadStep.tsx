@@ -36,12 +36,14 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
   const own = padNumber(worked.value, worked.quantity, padUnits(worked, system), system)
   const result = numbers === null || isLength ? figure(worked.value, worked.quantity) : printed(own)
   return (
-    <section className='pad-step' data-result={isResult || undefined} data-least={isLeast || undefined}>
-      <h5 className='pad-name'>
+    <section className='pad-step stack' data-result={isResult || undefined} data-least={isLeast || undefined}>
+      <h5 className='pad-name ends'>
         <span>
           {answerWords(worked.id).label}
           {isLeast && <span className='pad-least'> · {words.least}</span>} <StandingMark standing={worked.standing} />
-          {worked.sources.length > 0 && <span className='pad-refs'> [{[...new Set(worked.sources)].map(sourceNumber).join(', ')}]</span>}
+          {worked.sources.length > 0 && (
+            <span className='quiet light unbroken'> [{[...new Set(worked.sources)].map(sourceNumber).join(', ')}]</span>
+          )}
         </span>
         <span className='number'>{result}</span>
       </h5>

@@ -25,7 +25,7 @@ const Outcome = ({ chain, pull, holds }: { chain: PullPath; pull: number; holds:
       {!found && <p className='quiet'>{words.holds(say(pull, 'force'), name)}</p>}
       <div role='status'>
         {found && (
-          <div className='lets-go'>
+          <div className='lets-go small'>
             <p>
               <strong>{words.letsGo(say(holds, 'force'), name)}</strong> {wordsOf('loadPath').lettingGo[found.how]}
             </p>
@@ -56,7 +56,7 @@ export const RaiseUplift = ({ chain }: { chain: PullPath }) => {
   }
   return (
     <div className='raise'>
-      <div className='raise-line'>
+      <div className='raise-line line'>
         <button type='button' className='button' onClick={isRunning ? stop : run}>
           {isRunning ? words.pause : wantsStill() ? words.end : words.play}
         </button>
@@ -74,7 +74,7 @@ export const RaiseUplift = ({ chain }: { chain: PullPath }) => {
           aria-valuetext={say(pull ?? 0, 'force')}
           onChange={(event) => move(Number(event.target.value))}
         />
-        <output htmlFor={id} className='number'>
+        <output htmlFor={id} className='number strong'>
           {say(pull ?? 0, 'force')}
         </output>
       </div>

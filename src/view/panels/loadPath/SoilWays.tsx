@@ -27,7 +27,7 @@ const ReasonForm = ({ mechanism, onDone }: { mechanism: SoilMechanism; onDone: (
     if (found.length === 0) onDone()
   }
   return (
-    <form className='reason' onSubmit={submit}>
+    <form className='reason stack aside small' onSubmit={submit}>
       <label htmlFor={id}>{words.reason}</label>
       <p id={`${id}-help`} className='quiet'>
         {words.reasonHelp} {words.stays}
@@ -42,7 +42,7 @@ const ReasonForm = ({ mechanism, onDone }: { mechanism: SoilMechanism; onDone: (
         onChange={(event) => setReason(event.target.value)}
       />
       <FieldIssues id={`${id}-issues`} errors={issues} warnings={[]} system={system} />
-      <div className='reason-actions'>
+      <div className='line'>
         <button type='submit' className='button'>
           {words.use}
         </button>
@@ -61,7 +61,7 @@ export const GivenReason = ({ inUse }: { inUse: string }) => {
   const isLooking = useIsLooking()
   if (judgement === null) return null
   return (
-    <div className='given-reason'>
+    <div className='given-reason stack aside small'>
       <p>
         <strong>
           {words.given}, {answerWords(judgement.mechanism).label.toLowerCase()}:
@@ -99,14 +99,14 @@ export const SoilWays = ({ chain }: { chain: PullPath }) => {
       <fieldset className='ways'>
         <legend className='spoken'>{words.ways}</legend>
         {ways.map((way, i) => (
-          <label key={way.id} className='way-choice'>
+          <label key={way.id} className='way-choice ruled ticks'>
             <input type='radio' name={name} disabled={isLooking} checked={way.id === chosen} onChange={() => pick(way.id, i === 0)} />
             <span>
               {answerWords(way.id).label}
               {i === 0 && <span className='quiet'> · {words.least}</span>}
-              <span className='way-plain'>{answerWords(way.id).plain}</span>
+              <span className='quiet block'>{answerWords(way.id).plain}</span>
             </span>
-            <span className='number'>{say(holdsOf(way) ?? 0, 'force')}</span>
+            <span className='number strong'>{say(holdsOf(way) ?? 0, 'force')}</span>
           </label>
         ))}
       </fieldset>

@@ -23,12 +23,12 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
   const label = tryWords(one.id)
   const gain = one.gain >= 0 ? words.gain(say(one.gain, 'force')) : words.loss(say(-one.gain, 'force'))
   return (
-    <li className='change' data-loss={one.gain < 0 || undefined}>
-      <span className='change-name'>
+    <li className='change ruled' data-loss={one.gain < 0 || undefined}>
+      <span>
         {label}
         {one.governing !== governing && <span className='quiet'> {words.governs(answerWords(one.governing).label)}</span>}
       </span>
-      <span className='number'>{gain}</span>
+      <span className='number strong'>{gain}</span>
       <svg className='change-bar' width='100%' height='8' aria-hidden='true' focusable='false'>
         <rect width={`${((100 * Math.abs(one.gain)) / most).toFixed(2)}%`} height='8' />
       </svg>
@@ -57,12 +57,12 @@ export const WhatChanges = ({ chain }: { chain: PullPath }) => {
       {found === null ? (
         <p className='quiet'>{spec === null ? words.later : words.working}</p>
       ) : (
-        <ul className='changes'>
+        <ul>
           {listed.map((one) => (
             <Change key={one.id} one={one} most={most} governing={chain.whole.restsOn[0] ?? null} onTry={() => build(one)} />
           ))}
-          <li className='change change-ask'>
-            <span className='change-name'>
+          <li className='change ruled change-ask'>
+            <span className='whole-row'>
               {words.ask}
               <span className='quiet'> {words.askHow}</span>
             </span>

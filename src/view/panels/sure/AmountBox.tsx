@@ -39,7 +39,7 @@ export const AmountBox = ({
     } else setProblem(issueText({ code: reading.code, severity: 'error', path: label, got: typed, limit: unitNames(quantity) }, system))
   }
   return (
-    <div className='sure-amount' data-bad={problem !== null || undefined}>
+    <div className='field-line ends' data-bad={problem !== null || undefined}>
       <label htmlFor={id}>{label}</label>
       <input
         id={id}
@@ -60,7 +60,7 @@ export const AmountBox = ({
         }}
         onBlur={enter}
       />
-      <p id={`${id}-problem`} className='sure-problem mark-short' aria-live='polite'>
+      <p id={`${id}-problem`} className='problem sure-help mark-short' aria-live='polite'>
         {problem !== null && (
           <>
             <Mark name='short' />

@@ -62,65 +62,63 @@ export const DotPlot = ({ result, quantiles }: { result: SpreadOfUplift; quantil
   const enteredSide = isOnChart ? (isLower ? 'right' : 'left') : 'over'
   return (
     <svg
-      className='sure-chart'
+      className='sure-chart drawing'
       viewBox={`0 0 ${width} ${height}`}
       role='img'
       aria-label={`${sure.chart.name}. ${sure.chart.spoken(say(low, 'force'), say(middle, 'force'), say(high, 'force'))}`}
     >
-      <rect className='sure-band' x={at(low)} y={top} width={Math.max(at(high) - at(low), 1)} height={floor - top} />
+      <rect className='fill-pale' x={at(low)} y={top} width={Math.max(at(high) - at(low), 1)} height={floor - top} />
       {dots.map(({ value, column, level }, i) => {
         const x = (column + 0.5) * cell
         const y = floor - (level + 0.5) * cell
         const r = 0.42 * cell
         const key = `${column}-${level}-${i}`
         return demand !== null && value < demand ? (
-          <path key={key} className='sure-short' d={`M${x} ${y - r}L${x + r} ${y + 0.8 * r}H${x - r}Z`} />
+          <path key={key} className='fill-short' d={`M${x} ${y - r}L${x + r} ${y + 0.8 * r}H${x - r}Z`} />
         ) : (
-          <circle key={key} className='sure-dot' cx={x} cy={y} r={r} />
+          <circle key={key} className='fill-mid' cx={x} cy={y} r={r} />
         )
       })}
-      <path className='sure-axis' d={`M0 ${floor}H${width}`} />
+      <path className='fill-none line-mid' d={`M0 ${floor}H${width}`} />
       {roundValues(from, to, 'force', system, 4).map((value) => (
         <g key={value}>
-          <path className='sure-axis' d={`M${at(value)} ${floor}v4`} />
-          <text className='sure-tick' x={Math.min(Math.max(at(value), 22), width - 22)} y={floor + 15} textAnchor='middle'>
+          <path className='fill-none line-mid' d={`M${at(value)} ${floor}v4`} />
+          <text x={Math.min(Math.max(at(value), 22), width - 22)} y={floor + 15} textAnchor='middle'>
             {say(value, 'force')}
           </text>
         </g>
       ))}
-      <path className='sure-entered' d={`M${at(asEntered)} ${2 * labelRow}V${floor}`} />
-      <text className='sure-label' {...placed(at(asEntered), enteredSide)} y={2 * labelRow - 3}>
+      <path className='fill-none line-ink dashed' d={`M${at(asEntered)} ${2 * labelRow}V${floor}`} />
+      <text className='fill-ink strong' {...placed(at(asEntered), enteredSide)} y={2 * labelRow - 3}>
         {sure.chart.entered} {say(asEntered, 'force')}
       </text>
       {demand !== null && isOnChart && (
         <>
-          <path className='sure-load' d={`M${at(demand)} ${labelRow}V${floor + 4}`} />
-          <text className='sure-label sure-load-label' {...placed(at(demand), isLower ? 'left' : 'right')} y={labelRow - 3}>
+          <path className='fill-none line-short bold' d={`M${at(demand)} ${labelRow}V${floor + 4}`} />
+          <text className='fill-short strong' {...placed(at(demand), isLower ? 'left' : 'right')} y={labelRow - 3}>
             {sure.chart.load} {say(demand, 'force')}
           </text>
         </>
       )}
       {demand !== null && !isOnChart && (
-        <text
-          className='sure-label sure-load-label'
-          x={demand < from ? 0 : width}
-          y={labelRow - 3}
-          textAnchor={demand < from ? 'start' : 'end'}
-        >
+        <text className='fill-short strong' x={demand < from ? 0 : width} y={labelRow - 3} textAnchor={demand < from ? 'start' : 'end'}>
           {demand < from ? '← ' : ''}
           {sure.chart.beyond(say(demand, 'force'))}
           {demand > to ? ' →' : ''}
         </text>
       )}
-      <path className='sure-axis' d={`M${at(low)} ${floor + 24}v10M${at(high)} ${floor + 24}v10M${at(low)} ${floor + 29}H${at(high)}`} />
-      <text className='sure-tick sure-range' {...placed((at(low) + at(high)) / 2, 'over')} y={floor + 46}>
+      <path
+        className='fill-none line-mid'
+        d={`M${at(low)} ${floor + 24}v10M${at(high)} ${floor + 24}v10M${at(low)} ${floor + 29}H${at(high)}`}
+      />
+      <text className='fill-ink strong' {...placed((at(low) + at(high)) / 2, 'over')} y={floor + 46}>
         {bare(low, 'force')}–{say(high, 'force')}
       </text>
       {Array.from({ length: hollow }, (_, i) => (
         <circle
           // biome-ignore lint/suspicious/noArrayIndexKey: rings are all alike and never change places
           key={i}
-          className='sure-ring'
+          className='fill-none line-edge'
           cx={((i % columns) + 0.5) * cell}
           cy={hollowTop + (Math.floor(i / columns) + 0.5) * cell}
           r={0.36 * cell}
@@ -148,7 +146,7 @@ export const DotPlotNotes = ({ result, quantiles }: { result: SpreadOfUplift; qu
         {without.length > 0 && ` ${sure.chart.hollow}`}
       </p>
       <details className='sure-more'>
-        <summary>{sure.chart.table}</summary>
+        <summary className='arrowed underlined'>{sure.chart.table}</summary>
         <table className='grid'>
           <thead>
             <tr>

@@ -11,7 +11,7 @@ const cell = 8
 /** A hundred boxes, the same for every row, of which some are filled. */
 const Boxes = ({ filled, isHollow }: { filled: number; isHollow: boolean }) => (
   <svg
-    className='sure-boxes'
+    className='drawing sure-boxes'
     viewBox={`0 0 ${perRow * cell} ${(total / perRow) * cell}`}
     role='img'
     aria-label={wordsOf('sure').links.spoken(filled)}
@@ -20,7 +20,7 @@ const Boxes = ({ filled, isHollow }: { filled: number; isHollow: boolean }) => (
       <rect
         // biome-ignore lint/suspicious/noArrayIndexKey: boxes are all alike and never change places
         key={i}
-        className={i >= filled ? 'sure-box' : isHollow ? 'sure-box sure-box-without' : 'sure-box sure-box-filled'}
+        className={i >= filled ? 'fill-none line-edge' : isHollow ? 'fill-pale line-ink sure-without' : 'fill-ink line-ink'}
         x={(i % perRow) * cell + 1}
         y={Math.floor(i / perRow) * cell + 1}
         width={cell - 2}
@@ -42,15 +42,15 @@ export const LinkCounts = ({ result: { governing, without, study } }: { result: 
     rows.map(({ count }) => count),
   )
   return (
-    <div className='sure-part'>
+    <div className='sure-part stack small'>
       <h4>{sure.links.title}</h4>
       <p className='quiet'>{sure.links.plain}</p>
-      <ul className='sure-links'>
+      <ul>
         {rows.map(({ id, count, name, isHollow }, i) => (
-          <li key={id}>
-            <span className='sure-line'>
+          <li key={id} className='stack tight ruled'>
+            <span className='ends sure-sides'>
               <span>{name}</span>
-              <span className='number'>{sure.inThousand(inThousand(count, study.samples), wholeNumber(study.samples))}</span>
+              <span className='number strong'>{sure.inThousand(inThousand(count, study.samples), wholeNumber(study.samples))}</span>
             </span>
             <Boxes filled={parts[i] ?? 0} isHollow={isHollow} />
           </li>

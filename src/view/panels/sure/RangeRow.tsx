@@ -32,8 +32,8 @@ export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; 
   const entered = input.figure(spec) ?? 0
   const said = isDrawn ? sure.ranges.draws(...drawnRange(input, spec, usualDraws(assumption), units)) : sure.ranges.fixed
   return (
-    <li className='sure-range-row'>
-      <div className='sure-range-head'>
+    <li className='ruled'>
+      <div className='line wide sure-range'>
         <input
           id={id}
           className='switch'
@@ -44,7 +44,7 @@ export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; 
           aria-label={sure.ranges.vary(label)}
           onChange={(event) => setVaries(sureStore, input.id, event.target.checked)}
         />
-        <span className='sure-range-name'>
+        <span className='row-name grows'>
           <span>{label}</span>
           <span className='quiet'>
             {said} <StandingMark standing={assumption.standing} />
@@ -62,7 +62,7 @@ export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; 
         </button>
       </div>
       {problem !== null && (
-        <p className='sure-problem mark-short'>
+        <p className='problem sure-help mark-short'>
           <Mark name='short' />
           <span>{sure.problems[problem]}</span>
         </p>
@@ -101,7 +101,7 @@ const RangeForm = ({
   const quantity = input.as === 'times' ? 'ratio' : input.quantity
   const figures = spread as Readonly<Partial<Record<Figure, number>>>
   return (
-    <div className='sure-form'>
+    <div className='nested stack'>
       <p className='quiet'>
         {plain}
         {hasFigure && ` ${sure.ranges.asEntered(entered)}`} {input.as === 'times' ? sure.ranges.times : sure.ranges.added}
@@ -111,7 +111,7 @@ const RangeForm = ({
           <strong>{sure.ranges.why}</strong> {reason}
         </p>
       )}
-      <div className='sure-amount'>
+      <div className='field-line ends'>
         <label htmlFor={id}>{sure.ranges.shape}</label>
         <span className='list'>
           <select

@@ -11,7 +11,7 @@ export const Ranges = ({ spec }: { spec: PierSpec }) => {
   const sure = wordsOf('sure')
   const assumptions = useSure((state) => state.assumptions)
   return (
-    <div className='sure-part'>
+    <div className='sure-part stack small'>
       <h4>{sure.ranges.title}</h4>
       <p className='quiet'>{sure.ranges.plain}</p>
       <ul className='sure-ranges'>

@@ -27,8 +27,8 @@ export const RunBar = ({ isStale, onRun }: { isStale: boolean; onRun: () => void
           ? sure.run.stale
           : ''
   return (
-    <div className='sure-run'>
-      <div className='sure-run-line'>
+    <div className='sure-part stack small'>
+      <div className='line'>
         <label htmlFor={`${id}-tries`}>{sure.run.tries}</label>
         <span className='list'>
           <select id={`${id}-tries`} value={samples} onChange={(event) => setSamples(sureStore, Number(event.target.value))}>
@@ -41,7 +41,7 @@ export const RunBar = ({ isStale, onRun }: { isStale: boolean; onRun: () => void
         </span>
         <SeedBox id={id} />
       </div>
-      <div className='sure-run-line'>
+      <div className='line'>
         <progress
           className='sure-progress'
           value={isRunning ? run.done : run.kind === 'done' ? samples : 0}
@@ -100,7 +100,7 @@ const SeedBox = ({ id }: { id: string }) => {
       <button type='button' className='button' onClick={() => take(String(seed === greatestSeed ? 0 : seed + 1))}>
         {sure.run.nextSeed}
       </button>
-      <span id={`${id}-seed-help`} className={isBad ? 'sure-seed-help mark-short' : 'sure-seed-help quiet'}>
+      <span id={`${id}-seed-help`} className={isBad ? 'problem sure-help mark-short' : 'problem sure-help quiet'}>
         {isBad && <Mark name='short' />}
         {isBad ? sure.run.badSeed : sure.run.seedHelp}
       </span>

@@ -1,4 +1,4 @@
-import '../../styles/sure.css'
+import './sure.css'
 import { useEffect } from 'react'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
@@ -44,7 +44,7 @@ export const SurePanel = ({ demand = null }: { demand?: number | null }) => {
   useEffect(() => () => stopStudy(sureStore), [])
   const result = last?.result
   return (
-    <div className='sure'>
+    <div className='stack small'>
       {result?.kind === 'unverified' && <Unverified links={result.links} />}
       {result?.kind === 'spread' && <Spread result={result} spec={last?.question.spec ?? spec} isStale={!isAnswered} />}
       {result?.kind !== 'unverified' && (
@@ -62,8 +62,8 @@ const Unverified = ({ links }: { links: readonly string[] }) => {
   const sure = wordsOf('sure')
   const { checks } = useResult()
   return (
-    <div className='sure-part'>
-      <p className='sure-lead'>
+    <div className='sure-part stack small'>
+      <p className='lead'>
         <MarkedWord name='unverified' word={sure.unverified.title} />
       </p>
       <p>{sure.unverified.plain}</p>
@@ -86,15 +86,15 @@ const Spread = ({ result, spec, isStale }: { result: SpreadOfUplift; spec: PierS
   const range = quantiles && ([bare(quantiles.low, 'force'), unbroken(say(quantiles.high, 'force'))] as const)
   const lacking = study.samples - allowable.length
   return (
-    <div data-stale={isStale || undefined} className='sure-answer'>
-      <p className='sure-lead'>{range ? (without.length > 0 ? sure.leadSome(...range) : sure.lead(...range)) : sure.noneHold}</p>
+    <div data-stale={isStale || undefined} className='sure-answer stack small'>
+      <p className='lead'>{range ? (without.length > 0 ? sure.leadSome(...range) : sure.lead(...range)) : sure.noneHold}</p>
       {below !== null && study.demand != null && (
         <p>
           {sure.below(countWords(below, study.samples), unbroken(say(study.demand, 'force')))} {below === 0 && sure.noneIsNotNever}
         </p>
       )}
       {lacking > 0 && <p>{sure.without(countWords(lacking, study.samples))}</p>}
-      <p className='sure-not'>{sure.notChance}</p>
+      <p className='sure-not aside'>{sure.notChance}</p>
       {quantiles && (
         <>
           <DotPlot result={result} quantiles={quantiles} />

@@ -17,10 +17,10 @@ const Bar = ({ swing: { allowable }, asEntered, scale }: { swing: Swing; asEnter
   const [left, right] = [scale.at(Math.min(asEntered, ...ends)), scale.at(Math.max(asEntered, ...ends))]
   const middle = scale.at(asEntered)
   return (
-    <svg className='sure-swing' viewBox={`0 0 ${width} ${height}`} aria-hidden='true' focusable='false'>
-      <rect className='sure-less' x={left} y='3' width={Math.max(middle - left, 0)} height={height - 6} />
-      <rect className='sure-morehold' x={middle} y='3' width={Math.max(right - middle, 0)} height={height - 6} />
-      <path className='sure-axis' d={`M${middle} 0V${height}`} />
+    <svg className='drawing' viewBox={`0 0 ${width} ${height}`} aria-hidden='true' focusable='false'>
+      <rect className='fill-pale line-ink' x={left} y='3' width={Math.max(middle - left, 0)} height={height - 6} />
+      <rect className='fill-mid line-ink' x={middle} y='3' width={Math.max(right - middle, 0)} height={height - 6} />
+      <path className='fill-none line-mid' d={`M${middle} 0V${height}`} />
     </svg>
   )
 }
@@ -36,22 +36,22 @@ export const Swings = ({ result, spec }: { result: SpreadOfUplift; spec: PierSpe
   const scale = straightScale(Math.min(asEntered, ...held), Math.max(asEntered, ...held), 4, width - 4)
   const holds = (value: number | null) => (value === null ? sure.swings.none : units.say(value, 'force'))
   return (
-    <div className='sure-part'>
+    <div className='sure-part stack small'>
       <h4>{sure.swings.title}</h4>
       <p className='quiet'>{sure.swings.plain}</p>
       {moving.length > 0 && (
-        <ol className='sure-swings'>
+        <ol>
           {moving.map((swing) => {
             const input = inputOf(swing.id)
             const at = input ? swing.at.map((draw) => drawnFigure(input, spec, draw, units)) : []
             const [atLow, atHigh] = swing.allowable
             return (
-              <li key={swing.id}>
-                <span className='sure-line'>
-                  <span className='sure-name'>{inputWords(swing.id).label}</span>
+              <li key={swing.id} className='stack tight ruled'>
+                <span className='ends sure-sides'>
+                  <span>{inputWords(swing.id).label}</span>
                 </span>
                 <Bar swing={swing} asEntered={asEntered} scale={scale} />
-                <span className='sure-line sure-ends'>
+                <span className='ends sure-sides quiet'>
                   <span>
                     {at[0]}: <b>{holds(atLow)}</b>
                   </span>

@@ -41,12 +41,12 @@ export const SaidOf = ({ id, right }: { id: string; right: string }) => {
   if (!claim) return null
   return (
     <details className='worked'>
-      <summary>
+      <summary className='ends'>
         <span className='worked-name'>
           {words.trade}: “{rowIn<string>(wordsOf('compare').claims, id) ?? id}”
         </span>
       </summary>
-      <div className='worked-body said'>
+      <div className='worked-body stack said small'>
         <p>{right}</p>
         <Rows title={words.forIt} rows={found(claim.inFavour)} />
         <Rows title={words.against} rows={found(claim.against)} />

@@ -60,9 +60,9 @@ const TopAnswers = ({ top, onBracket, hasTexture }: TopProps) => {
   return (
     <>
       <h4>{words.title}</h4>
-      <p className='water-end'>{end}</p>
+      <p className='strong'>{end}</p>
       {path.reasons.length > 0 && (
-        <ul className='water-reasons'>
+        <ul className='water-reasons small'>
           {path.reasons.map((reason) => (
             <li key={reason}>{words.reasons[reason]}</li>
           ))}

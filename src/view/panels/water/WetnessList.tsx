@@ -39,12 +39,12 @@ export const WetnessList = ({ profile }: { profile: readonly WetStretch[] }) => 
   const { say } = useUnits()
   const words = wordsOf('moisture')
   return (
-    <ol className='wet-list'>
+    <ol className='stack wet-list small'>
       {kindsOf(profile).map(({ key, first, length }) => (
-        <li key={key}>
-          <div className='wet-head'>
-            <span className='wet-touch'>{words.touches[first.touch]}</span>
-            <span className='wet-class'>
+        <li key={key} className='aside'>
+          <div>
+            <span className='block strong'>{words.touches[first.touch]}</span>
+            <span className='block'>
               <Drops wetness={first.wetness} /> {words.withAir(words.wetness[first.wetness], words.oxygen[first.oxygen])}{' '}
               <StandingMark standing={first.standing} />
             </span>
@@ -52,8 +52,8 @@ export const WetnessList = ({ profile }: { profile: readonly WetStretch[] }) => 
           <dl className='wet-sides'>
             {(sides.every((side) => Math.abs(length[side] - length.axis) < 1e-9) ? (['axis'] as const) : sides).map(
               (side, _, { length: shown }) => (
-                <div key={side}>
-                  <dt>{shown === 1 ? wordsOf('app').answers.sides.all : words.sides[side]}</dt>
+                <div key={side} className='line tight'>
+                  <dt className='quiet'>{shown === 1 ? wordsOf('app').answers.sides.all : words.sides[side]}</dt>
                   <dd className='number'>{length[side] > 1e-6 ? say(length[side], 'length') : '–'}</dd>
                 </div>
               ),

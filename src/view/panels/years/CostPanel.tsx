@@ -68,7 +68,7 @@ export const CostPanel = () => {
   const spec = useDeferredValue(shown)
   const common = visibleFields(shown).filter(({ path }) => /^costs(\.[a-z]+)?$/.test(path))
   return (
-    <div className='years'>
+    <div className='years stack small'>
       <p>{words.help}</p>
       <Fields of={common} />
       {spec.costs && <p className='quiet'>{words.note}</p>}

@@ -11,10 +11,17 @@ const x = (year: number) => left + (Math.min(year, last) / last) * (right - left
 
 /** Years from one to another as a bar; `isOpen`: it goes on, nobody saw its end. */
 export const YearBar = ({ low, high, isOpen }: Readonly<{ low: number; high: number; isOpen: boolean }>) => (
-  <svg className='years-bar' viewBox='0 0 360 14' aria-hidden='true'>
-    <line className='years-grid' x1={left} x2={right} y1='7' y2='7' />
-    <rect data-open={isOpen || undefined} x={x(low) - (high - low < 1 ? 2 : 0)} y='2' width={Math.max(4, x(high) - x(low))} height='10' />
-    {(isOpen || high > last) && <path d={`M${x(high) + 3} 2l7 5l-7 5z`} />}
+  <svg className='drawing years-bar' viewBox='0 0 360 14' aria-hidden='true'>
+    <line className='line-rule' x1={left} x2={right} y1='7' y2='7' />
+    <rect
+      className='band'
+      data-open={isOpen || undefined}
+      x={x(low) - (high - low < 1 ? 2 : 0)}
+      y='2'
+      width={Math.max(4, x(high) - x(low))}
+      height='10'
+    />
+    {(isOpen || high > last) && <path className='fill-ink' d={`M${x(high) + 3} 2l7 5l-7 5z`} />}
   </svg>
 )
 
@@ -22,11 +29,11 @@ export const YearBar = ({ low, high, isOpen }: Readonly<{ low: number; high: num
 export const YearRule = () => {
   const years = wordsOf('years')
   return (
-    <svg className='years-rule' viewBox='0 0 360 24' role='img' aria-label={years.life.scale}>
-      <line x1={left} x2={right} y1='20' y2='20' />
+    <svg className='drawing' viewBox='0 0 360 24' role='img' aria-label={years.life.scale}>
+      <line className='line-ink' x1={left} x2={right} y1='20' y2='20' />
       {[0, 10, 20, 30, 40, 50, 60].map((year) => (
         <g key={year}>
-          <line x1={x(year)} x2={x(year)} y1='16' y2='20' />
+          <line className='line-ink' x1={x(year)} x2={x(year)} y1='16' y2='20' />
           <text x={x(year)} y='12' textAnchor={year === 0 ? 'start' : year === last ? 'end' : 'middle'}>
             {year === last ? `${year} ${years.life.unit}` : year}
           </text>
@@ -43,7 +50,7 @@ export const EvidenceBars = ({ title, ids }: Readonly<{ title: string; ids: read
   return (
     <>
       <h4>{title}</h4>
-      <ul className='years-rows'>
+      <ul className='stack'>
         {rows.map(({ id, standing, span }) => (
           <li key={id}>
             {evidenceText(id)} <StandingMark standing={standing} />

@@ -33,10 +33,10 @@ const zeroes = (life: LifeResult): readonly string[] =>
 
 const Range = ({ life: { estimated } }: Readonly<{ life: LifeResult }>) => {
   const told = wordsOf('time').years
-  if (estimated === null) return <p className='years-lead'>{told.noRange}</p>
+  if (estimated === null) return <p className='lead'>{told.noRange}</p>
   return (
     <>
-      <p className='years-lead'>
+      <p className='lead'>
         {told.life}: {told.range(yearsText(estimated.low), yearsText(estimated.high))}
       </p>
       <YearRule />
@@ -69,7 +69,7 @@ export const LifePanel = () => {
   const set = Object.values(life.factors).some((factor) => factor !== 1)
   const inputs = visibleFields(spec).filter(({ path }) => path === 'life.reference' || path.startsWith('life.own'))
   return (
-    <div className='years'>
+    <div className='years stack small'>
       <Range life={life} />
       <List title={told.lacks} lines={life.lacks.map(lackText)} />
       <Fields of={inputs} />

@@ -41,7 +41,7 @@ const Mixed = ({ mix, spec }: { mix: MixedConcrete; spec: PierSpec }) => {
         unit={words.days}
         mark={{ share, from: reached?.low ?? null, to: reached?.high ?? null }}
       />
-      <p className='years-lead'>
+      <p className='lead'>
         {reached
           ? time.month.reached(percent(share), wordsOf('years').range(day(reached.low), day(reached.high)))
           : time.month.notReached(percent(share))}
@@ -99,7 +99,7 @@ const Dry = ({ mix }: { mix: DryMix }) => {
           ...(wetted === 'from-the-top' ? ([[words.poured, water(mix.poured)]] as const) : []),
         ]}
       />
-      <p className='years-lead'>
+      <p className='lead'>
         {wetting
           ? `${words.wetted(say(wetting.shortest.value, 'length'), say(wetting.longest.value, 'length'), say(mix.height, 'length'))} ${words.foot[wetting.reachesFoot]}`
           : wetted === 'by-the-ground'
@@ -107,7 +107,7 @@ const Dry = ({ mix }: { mix: DryMix }) => {
             : words.noWater}
       </p>
       <p className='quiet'>{life.traps['trap-more-water-fixes-dry-mix']}</p>
-      <table className='years-table'>
+      <table className='columns'>
         <caption>{words.layers}</caption>
         <thead>
           <tr>
@@ -144,7 +144,7 @@ export const MixPanel = () => {
   const { say } = useUnits()
   const { concrete, weather, worked, sources } = mixOf(spec)
   return (
-    <div className='years'>
+    <div className='years stack small'>
       {concrete === null ? (
         <p>{wordsOf('time').month.none}</p>
       ) : concrete.as === 'mixed' ? (
