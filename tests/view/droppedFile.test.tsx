@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { pierStore } from '../../src/state/store.ts'
 import { DropZone } from '../../src/view/app/DropZone.tsx'
-import { bringFile } from '../../src/view/compare/bringFile.ts'
+import { bringFile } from '../../src/view/compare/useBroughtFiles.ts'
 import { until } from '../until.ts'
 import { draw } from './page.ts'
 

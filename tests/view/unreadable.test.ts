@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { compareStore } from '../../src/state/compare.ts'
-import { bringFile } from '../../src/view/compare/bringFile.ts'
+import { bringFile } from '../../src/view/compare/useBroughtFiles.ts'
 import { freshShelf } from '../state/shelf/parts.ts'
 
 /** What a browser hands over for a folder, or for a file that was taken away meanwhile. */

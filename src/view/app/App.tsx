@@ -8,6 +8,7 @@ import { CautionStrip } from '../panels/answers/CautionStrip.tsx'
 import { TitleBlock } from '../panels/answers/TitleBlock.tsx'
 import { InputsPanel } from '../panels/inputs/InputsPanel.tsx'
 import { Apart } from '../kit/Apart.tsx'
+import { Button } from '../kit/Controls.tsx'
 import { DropZone } from './DropZone.tsx'
 import { Head } from './Head.tsx'
 import { Notices } from './Notices.tsx'
@@ -30,9 +31,9 @@ const PrintPage = lazyPage(() => import('./PrintPage.tsx').then((module) => modu
 const PanelTabs = ({ panel }: { panel: ViewSettings['panel'] }) => (
   <nav className='tabs' aria-label={wordsOf('app').panels.which}>
     {(['inputs', 'answers'] as const).map((one) => (
-      <button key={one} type='button' className='tab' aria-pressed={panel === one} onClick={() => showPanel(pierStore, one)}>
+      <Button key={one} className='tab' aria-pressed={panel === one} onClick={() => showPanel(pierStore, one)}>
         {wordsOf('app').panels[`${one}Short`]}
-      </button>
+      </Button>
     ))}
   </nav>
 )

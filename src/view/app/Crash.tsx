@@ -6,6 +6,7 @@ import { type StoredText, storedDocuments } from '../../state/storage/storedDocu
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { errorText } from '../kit/Apart.tsx'
+import { Button } from '../kit/Controls.tsx'
 import { saveJobFile, saveTextFile } from '../files/jobFiles.ts'
 
 /** Everything that lies in this browser, each as a file: one of them may be what broke the page. */
@@ -21,13 +22,9 @@ const Stored = () => {
         {texts.map(({ name, text, isWhole }, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the list is read once
           <li key={at}>
-            <button
-              type='button'
-              className='button'
-              onClick={() => saveTextFile(isWhole ? fileName(name, 'pier', 'json') : 'found.txt', text, 'application/json')}
-            >
+            <Button onClick={() => saveTextFile(isWhole ? fileName(name, 'pier', 'json') : 'found.txt', text, 'application/json')}>
               {isWhole ? name || words.untitled : words.crash.found}
-            </button>
+            </Button>
           </li>
         ))}
       </ul>
@@ -43,12 +40,8 @@ export const Crash = ({ error }: { error: unknown }) => {
       <h1>{words.crash.title}</h1>
       <p>{words.crash.body}</p>
       <div className='line'>
-        <button type='button' className='button' onClick={() => saveJobFile(pierStore.getState().document)}>
-          {words.actions.save}
-        </button>
-        <button type='button' className='button' onClick={() => location.reload()}>
-          {words.actions.reload}
-        </button>
+        <Button onClick={() => saveJobFile(pierStore.getState().document)}>{words.actions.save}</Button>
+        <Button onClick={() => location.reload()}>{words.actions.reload}</Button>
       </div>
       <Stored />
       <details>

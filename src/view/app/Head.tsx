@@ -14,6 +14,7 @@ import { openJobFile, saveJobFile } from '../files/jobFiles.ts'
 import { PageSwitches } from './PageSwitches.tsx'
 import { ShelfButton } from '../shelf/ShelfButton.tsx'
 import { Wordmark } from './Wordmark.tsx'
+import { Button, FileButton } from '../kit/Controls.tsx'
 
 const PierName = () => {
   const name = usePier((state) => seenDocument(state).name)
@@ -38,49 +39,26 @@ const PierName = () => {
   )
 }
 
-/** Opens a file through a hidden input, which every browser knows. */
-const OpenButton = () => {
-  const input = useRef<HTMLInputElement>(null)
-  return (
-    <>
-      <button type='button' className='button plain' onClick={() => input.current?.click()}>
-        {wordsOf('app').actions.open}
-      </button>
-      <input
-        ref={input}
-        className='spoken'
-        type='file'
-        accept='.json,application/json'
-        tabIndex={-1}
-        aria-hidden='true'
-        onChange={(event) => {
-          const file = event.target.files?.[0]
-          event.target.value = ''
-          if (file) void openJobFile(pierStore, file)
-        }}
-      />
-    </>
-  )
-}
-
 const Reset = () => {
   const isLooking = useIsLooking()
   return (
-    <button type='button' className='button plain' disabled={isLooking} onClick={() => reset(pierStore)}>
+    <Button className='button plain' disabled={isLooking} onClick={() => reset(pierStore)}>
       {wordsOf('app').actions.reset}
-    </button>
+    </Button>
   )
 }
 
 const FileActions = () => (
   <>
-    <OpenButton />
-    <button type='button' className='button plain' onClick={() => saveJobFile(seenDocument(pierStore.getState()))}>
+    <FileButton className='button plain' onFile={(file) => void openJobFile(pierStore, file)}>
+      {wordsOf('app').actions.open}
+    </FileButton>
+    <Button className='button plain' onClick={() => saveJobFile(seenDocument(pierStore.getState()))}>
       {wordsOf('app').actions.save}
-    </button>
-    <button type='button' className='button plain' onClick={() => void copyLink(pierStore)}>
+    </Button>
+    <Button className='button plain' onClick={() => void copyLink(pierStore)}>
       {wordsOf('app').actions.copyLink}
-    </button>
+    </Button>
     <SheetButton />
     <TakeAlong />
     <Reset />
@@ -89,18 +67,11 @@ const FileActions = () => (
 
 /** An arrow back, or forward. */
 const Step = (props: Readonly<{ word: string; path: string; disabled: boolean; onClick: () => void }>) => (
-  <button
-    type='button'
-    className='button plain step'
-    aria-label={props.word}
-    title={props.word}
-    disabled={props.disabled}
-    onClick={props.onClick}
-  >
+  <Button className='button plain step' aria-label={props.word} title={props.word} disabled={props.disabled} onClick={props.onClick}>
     <svg viewBox='0 0 20 16' width='20' height='16' aria-hidden='true' focusable='false'>
       <path d={props.path} fill='none' stroke='currentColor' strokeWidth='1.8' />
     </svg>
-  </button>
+  </Button>
 )
 
 const Undo = () => {
@@ -127,9 +98,9 @@ const Undo = () => {
 /** The head of the sheet: whose pier it is, and what can be done with it as a whole. */
 export const Head = () => (
   <header className='head'>
-    <button type='button' className='skip' onClick={() => document.getElementById('inputs')?.focus()}>
+    <Button className='skip' onClick={() => document.getElementById('inputs')?.focus()}>
       {wordsOf('app').skipToInputs}
-    </button>
+    </Button>
     <Wordmark />
     <PierName />
     <div className='only-wide'>

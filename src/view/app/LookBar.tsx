@@ -6,6 +6,7 @@ import { type PierStore, pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import './look.css'
+import { Button } from '../kit/Controls.tsx'
 
 /** The open pier and the one that is looked at, each in a column of its own. */
 const setBeside = () => {
@@ -29,17 +30,9 @@ export const LookBar = () => {
         <strong>{words.title}</strong> <span className='look-more'>{isFresh ? words.fresh : words.mine}</span>
       </p>
       <div className='look-actions'>
-        <button type='button' className='button' onClick={() => thenInputs(takeLooked)}>
-          {words.take}
-        </button>
-        {!isFresh && (
-          <button type='button' className='button' onClick={setBeside}>
-            {words.beside}
-          </button>
-        )}
-        <button type='button' className='button' onClick={() => thenInputs(stopLooking)}>
-          {isFresh ? words.leave : words.back}
-        </button>
+        <Button onClick={() => thenInputs(takeLooked)}>{words.take}</Button>
+        {!isFresh && <Button onClick={setBeside}>{words.beside}</Button>}
+        <Button onClick={() => thenInputs(stopLooking)}>{isFresh ? words.leave : words.back}</Button>
       </div>
     </div>
   )

@@ -2,6 +2,7 @@ import { putRight } from '../../state/actions/view.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
+import { Button } from '../kit/Controls.tsx'
 
 /** What is shown as done wrong, and the way back. */
 export const MistakesNotice = () => {
@@ -13,9 +14,7 @@ export const MistakesNotice = () => {
         <strong>{build.notice.title}</strong> {mistakes.map((id) => build.mistakes[id].name).join(', ')}. {build.notice.why}
       </p>
       <div className='line'>
-        <button type='button' className='button' onClick={() => putRight(pierStore)}>
-          {build.notice.putRight}
-        </button>
+        <Button onClick={() => putRight(pierStore)}>{build.notice.putRight}</Button>
       </div>
     </div>
   )

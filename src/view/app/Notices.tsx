@@ -7,6 +7,7 @@ import { usePier } from '../hooks/usePier.ts'
 import { issueText } from '../../facts/issueWords.ts'
 import { saveTextFile } from '../files/jobFiles.ts'
 import { lazyPage } from '../lazyPage.tsx'
+import { Button } from '../kit/Controls.tsx'
 
 const MistakesNotice = lazyPage(() => import('./MistakesNotice.tsx').then((module) => module.MistakesNotice), ['build'])
 const mostIssues = 40
@@ -15,18 +16,14 @@ const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 const Actions = ({ notice }: { notice: Notice }) => (
   <div className='line'>
     {notice.code === 'newer-page' && (
-      <button type='button' className='button' onClick={() => void import('./keepOffline.ts').then((module) => module.openNewerPage())}>
+      <Button onClick={() => void import('./keepOffline.ts').then((module) => module.openNewerPage())}>
         {wordsOf('app').actions.useNewer}
-      </button>
+      </Button>
     )}
     {notice.code === 'note-damaged' && notice.detail !== undefined && (
-      <button type='button' className='button' onClick={() => saveTextFile('damaged-note.txt', notice.detail ?? '')}>
-        {wordsOf('app').actions.saveDamagedNote}
-      </button>
+      <Button onClick={() => saveTextFile('damaged-note.txt', notice.detail ?? '')}>{wordsOf('app').actions.saveDamagedNote}</Button>
     )}
-    <button type='button' className='button' onClick={() => dismiss(pierStore, notice.code)}>
-      {wordsOf('app').actions.dismiss}
-    </button>
+    <Button onClick={() => dismiss(pierStore, notice.code)}>{wordsOf('app').actions.dismiss}</Button>
   </div>
 )
 

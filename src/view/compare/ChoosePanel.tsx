@@ -1,4 +1,3 @@
-import { useRef } from 'react'
 import { compareStore, fewestPiers, mostPiers, type Pick } from '../../state/compare.ts'
 import { dropBrought, togglePick } from '../../state/compareActions.ts'
 import { otherMethods, picksOf } from '../../state/compareSet.ts'
@@ -10,6 +9,7 @@ import { useUnits } from '../hooks/useUnits.ts'
 import { issueText } from '../../facts/issueWords.ts'
 import type { BroughtFiles } from './useBroughtFiles.ts'
 import { useCompare } from './useCompare.ts'
+import { Bullets, Button, FileButton } from '../kit/Controls.tsx'
 
 const Choice = ({ pick, label, picks }: Readonly<{ pick: Pick; label: string; picks: readonly Pick[] }>) => {
   const isIn = picks.includes(pick)
@@ -41,16 +41,11 @@ const Brought = ({ picks }: Readonly<{ picks: readonly Pick[] }>) => {
           // biome-ignore lint/suspicious/noArrayIndexKey: a pier that was brought keeps its place
           <div key={place} className='cmp-brought'>
             <Choice pick={`brought:${place}`} label={name} picks={picks} />
-            <button
-              type='button'
-              className='cmp-icon'
-              aria-label={words.choose.drop(name)}
-              onClick={() => dropBrought(compareStore, place)}
-            >
+            <Button className='cmp-icon' aria-label={words.choose.drop(name)} onClick={() => dropBrought(compareStore, place)}>
               <svg viewBox='0 0 16 16' width='16' height='16' aria-hidden='true'>
                 <path d='M3 3l10 10M13 3 3 13' stroke='currentColor' strokeWidth='1.6' />
               </svg>
-            </button>
+            </Button>
           </div>
         )
       })}
@@ -60,35 +55,15 @@ const Brought = ({ picks }: Readonly<{ picks: readonly Pick[] }>) => {
 
 const OpenFile = ({ refused, bring }: BroughtFiles) => {
   const words = wordsOf('compare')
-  const input = useRef<HTMLInputElement>(null)
   const { system } = useUnits()
   return (
     <div className='cmp-open'>
-      <button type='button' className='button' onClick={() => input.current?.click()}>
-        {words.choose.open}
-      </button>
-      <input
-        ref={input}
-        className='spoken'
-        type='file'
-        accept='.json,application/json'
-        tabIndex={-1}
-        aria-hidden='true'
-        onChange={(event) => {
-          const file = event.target.files?.[0]
-          event.target.value = ''
-          if (file) bring(file)
-        }}
-      />
+      <FileButton onFile={bring}>{words.choose.open}</FileButton>
       <div role='status'>
         {refused && (
           <>
             <p>{words.choose.refused(refused.file)}</p>
-            <ul className='bullets'>
-              {refused.issues.slice(0, 5).map((issue) => (
-                <li key={issue.code + issue.path}>{issueText(issue, system)}</li>
-              ))}
-            </ul>
+            <Bullets of={refused.issues.slice(0, 5).map((issue) => issueText(issue, system))} />
           </>
         )}
       </div>

@@ -2,6 +2,7 @@ import type { ViewSettings } from '../../state/appState.ts'
 import { compareStore, openCompare } from '../../state/compare.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
+import { Button } from '../kit/Controls.tsx'
 
 const id = 'side-by-side'
 
@@ -10,9 +11,9 @@ const yearOf = ({ time, layers }: ViewSettings): number | null => (time?.stretch
 
 /** The way into the comparison. */
 export const CompareButton = () => (
-  <button id={id} type='button' className='button' onClick={() => openCompare(compareStore, yearOf(pierStore.getState().view))}>
+  <Button id={id} onClick={() => openCompare(compareStore, yearOf(pierStore.getState().view))}>
     {wordsOf('entrances').compare.open}
-  </button>
+  </Button>
 )
 
 /** Back from the comparison the keyboard is where it was. */

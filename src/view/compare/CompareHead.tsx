@@ -12,6 +12,7 @@ import { useViewpoints } from '../hooks/useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
 import { useCompare } from './useCompare.ts'
 import { turnCut } from './useCompareKeys.ts'
+import { Button, Select } from '../kit/Controls.tsx'
 
 const degree = Math.PI / 180
 const openings = [
@@ -23,11 +24,12 @@ const openings = [
 
 /** Years to choose from, with the one on show. */
 const years = [0, 10, 30, 60]
+const noYear = -1
 const yearsWith = (year: number | null): readonly number[] =>
   year === null || years.includes(year) ? years : [...years, year].sort((a, b) => a - b)
 
 const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
-  <button type='button' className='cmp-icon cmp-framed' aria-label={label} title={label} onClick={() => turnCut(way)}>
+  <Button className='cmp-icon cmp-framed' aria-label={label} title={label} onClick={() => turnCut(way)}>
     <svg viewBox='0 0 20 16' width='20' height='16' aria-hidden='true' focusable='false'>
       <path
         d={`M1.5 6.5a8.5 4.5 0 1 0 17 0a8.5 4.5 0 1 0-17 0${way < 0 ? 'M12 7.6 8.4 11l3.6 3.4' : 'M8 7.6 11.6 11 8 14.4'}`}
@@ -36,7 +38,7 @@ const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
         strokeWidth='1.8'
       />
     </svg>
-  </button>
+  </Button>
 )
 
 /** From where all piers are seen and how they are cut. */
@@ -50,47 +52,24 @@ export const Looks = () => {
   const openNow = Math.round(cut.open / degree)
   return (
     <div className='cmp-looks'>
-      <label>
-        <span className='spoken'>{words.view.look}</span>
-        <select value={viewpoint} onChange={(event) => takeView(pierStore, event.currentTarget.value as Viewpoint)}>
-          {viewpoints.map((name) => (
-            <option key={name} value={name}>
-              {scene.viewpoints[name]}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        <span className='spoken'>{words.view.cut}</span>
-        <select
-          value={openings.find(([, degrees]) => degrees === openNow)?.[0] ?? ''}
-          onChange={(event) => {
-            const degrees = openings.find(([name]) => name === event.currentTarget.value)?.[1] ?? 100
-            setCut(pierStore, { open: radians(degrees * degree), facing: cut.facing })
-          }}
-        >
-          {openings.every(([, degrees]) => degrees !== openNow) && <option value=''>{words.view.cut}</option>}
-          {openings.map(([name]) => (
-            <option key={name} value={name}>
-              {scene.bar[name]}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label>
-        <span className='spoken'>{words.view.water}</span>
-        <select
-          value={year ?? ''}
-          onChange={(event) => showYear(compareStore, event.currentTarget.value === '' ? null : Number(event.currentTarget.value))}
-        >
-          <option value=''>{words.view.noWater}</option>
-          {yearsWith(year).map((one) => (
-            <option key={one} value={one}>
-              {words.view.atYear(String(one))}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Select<Viewpoint>
+        label={words.view.look}
+        value={viewpoint}
+        of={viewpoints.map((name) => [name, scene.viewpoints[name]])}
+        onPick={(name) => takeView(pierStore, name)}
+      />
+      <Select<number>
+        label={words.view.cut}
+        value={openings.find(([, degrees]) => degrees === openNow)?.[1] ?? ''}
+        of={openings.map(([name, degrees]) => [degrees, scene.bar[name]])}
+        onPick={(degrees) => setCut(pierStore, { open: radians(degrees * degree), facing: cut.facing })}
+      />
+      <Select<number>
+        label={words.view.water}
+        value={year ?? noYear}
+        of={[[noYear, words.view.noWater], ...yearsWith(year).map((one) => [one, words.view.atYear(String(one))] as const)]}
+        onPick={(one) => showYear(compareStore, one === noYear ? null : one)}
+      />
       <Arrow way={-1} label={words.view.left} />
       <Arrow way={1} label={words.view.right} />
     </div>
@@ -150,18 +129,18 @@ export const CompareHead = ({ rows, leave, tools }: Props) => {
   const words = wordsOf('compare')
   return (
     <header className='cmp-head'>
-      <button ref={leave} type='button' className='button' onClick={() => closeCompare(compareStore)}>
+      <Button ref={leave} onClick={() => closeCompare(compareStore)}>
         <span aria-hidden='true'>‹ </span>
         {words.close}
-      </button>
+      </Button>
       <h2>{words.title}</h2>
       <span className='spring' />
       <Looks />
       <RowMenu rows={rows} />
       {tools}
-      <button type='button' className='button cmp-project' onClick={fillScreen}>
+      <Button className='button cmp-project' onClick={fillScreen}>
         {words.view.project}
-      </button>
+      </Button>
     </header>
   )
 }

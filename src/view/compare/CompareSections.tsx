@@ -1,4 +1,4 @@
-import { useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { useId, useMemo, useRef } from 'react'
 import type { PierResult } from '../../core/model/result.ts'
 import { wordsOf } from '../../words/index.ts'
 import { type Gone, goneBy } from '../../state/goneBy.ts'
@@ -6,7 +6,8 @@ import { usePier } from '../hooks/usePier.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { drawSection, type SectionDrawing, type SectionInput } from '../section/drawSection.ts'
 import type { Box } from '../section/ink.ts'
-import { HatchPatterns, patternId } from '../section/HatchPatterns.tsx'
+import { HatchPatterns } from '../section/HatchPatterns.tsx'
+import { SectionBodies, type Size, useSize } from '../section/SectionBodies.tsx'
 import { InkLayer } from '../section/InkLayer.tsx'
 import '../section/section.css'
 import { columnTally } from '../section/tallyRoom.ts'
@@ -15,8 +16,6 @@ import { useCompare } from './useCompare.ts'
 const pixelsPerMillimetre = 4.2
 /** Names and figures would not fit a narrow column; the plates and the table have them. */
 const type = { name: 16, figure: 16 } as const
-
-type Size = Readonly<{ width: number; height: number }>
 
 /** What the years leave open of a pier's post; null while no year is looked at, or where nothing can be told. */
 function goneIn({ spec }: PierResult, year: number | null): Gone | null {
@@ -68,23 +67,13 @@ export function downToGrade(drawn: readonly (SectionDrawing | null)[]): readonly
 /** The drawn sections side by side: where there is no 3D picture, and until there is. */
 export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResult | null)[] }>) => {
   const frame = useRef<HTMLDivElement>(null)
-  const [size, setSize] = useState<Size | null>(null)
+  const size = useSize(frame)
   const prefix = useId().replace(/[^a-z0-9]/gi, '')
   const facing = usePier((state) => state.view.cut.facing)
   const cutPost = usePier((state) => state.view.cutPost)
   const layers = usePier((state) => state.view.layers)
   const year = useCompare((state) => state.year)
   const { say } = useUnits()
-
-  useLayoutEffect(() => {
-    const element = frame.current
-    if (!element) return
-    const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight })
-    measure()
-    const observer = new ResizeObserver(measure)
-    observer.observe(element)
-    return () => observer.disconnect()
-  }, [])
 
   const drawings = useMemo(() => {
     const cell = size && { width: size.width / Math.max(1, piers.length), height: size.height }
@@ -112,18 +101,7 @@ export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResul
               overflow='hidden'
               aria-hidden='true'
             >
-              {drawing?.bodies.map((body) => (
-                <g key={body.key}>
-                  <path className={`section-zone role-${body.role}`} d={body.path} />
-                  {body.hatch !== 'none' && (
-                    <path className='section-hatch' d={body.path} fill={`url(#${patternId(prefix, body.hatch)})`} />
-                  )}
-                  <path className={`section-outline ${body.cut ? '' : 'uncut'}`} d={body.outline} />
-                </g>
-              ))}
-              {drawing?.lines.map(({ style, path }) => (
-                <path key={style} className={`section-outline ${style}`} d={path} />
-              ))}
+              {drawing && <SectionBodies drawing={drawing} prefix={prefix} />}
               {drawing && year !== null && <InkLayer ink={drawing.ink} size={type} />}
             </svg>
           ))}

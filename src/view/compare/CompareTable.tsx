@@ -7,6 +7,7 @@ import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { fieldLabel, issueText } from '../../facts/issueWords.ts'
 import { cells } from '../cells/cells.tsx'
+import { Bullets } from '../kit/Controls.tsx'
 import { Changed, End } from './Ends.tsx'
 import { pierTitle, settingWords } from '../cells/pierName.ts'
 
@@ -106,11 +107,7 @@ const Refusals = ({ shown }: Pick<Props, 'shown'>) => {
         </th>
         {shown.map(({ compared }) => (
           <td key={compared.pick}>
-            <ul className='bullets'>
-              {compared.issues.map((issue) => (
-                <li key={issue.code + issue.path}>{issueText(issue, system)}</li>
-              ))}
-            </ul>
+            <Bullets of={compared.issues.map((issue) => issueText(issue, system))} />
           </td>
         ))}
       </tr>

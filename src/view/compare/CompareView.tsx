@@ -1,10 +1,9 @@
-import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react'
+import { type ReactNode, useEffect, useMemo, useRef, useState, useSyncExternalStore, useLayoutEffect } from 'react'
 import { compareStore } from '../../state/compare.ts'
-import { fixedOrder, showColumn } from '../../state/compareActions.ts'
+import { fixedOrder, showColumn, project } from '../../state/compareActions.ts'
 import { differingFirst, rowsFor } from '../../state/compareRows.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
-import '../styles/compare.css'
 import { ChoosePanel } from './ChoosePanel.tsx'
 import { CompareHead } from './CompareHead.tsx'
 import { ComparePictures } from './ComparePictures.tsx'
@@ -15,8 +14,42 @@ import { Plates } from './Plates.tsx'
 import { useBroughtFiles } from './useBroughtFiles.ts'
 import { useCompare, useComparedPiers } from './useCompare.ts'
 import { useCompareKeys } from './useCompareKeys.ts'
-import { useMedia } from './useMedia.ts'
-import { useProjection } from './useProjection.ts'
+import { Button } from '../kit/Controls.tsx'
+import type { Theme } from '../../state/appState.ts'
+import '../styles/compare.css'
+
+/** While piers are projected the page is dark, whatever its own colours; leaving full screen ends it, and the other way round. */
+function useProjection(isOn: boolean, theme: Theme): void {
+  useLayoutEffect(() => {
+    document.documentElement.dataset.theme = isOn ? 'dark' : theme
+    return () => {
+      document.documentElement.dataset.theme = theme
+    }
+  }, [isOn, theme])
+
+  useEffect(() => {
+    if (!isOn) return
+    const onChange = () => {
+      if (!document.fullscreenElement) project(compareStore, null)
+    }
+    document.addEventListener('fullscreenchange', onChange)
+    return () => {
+      document.removeEventListener('fullscreenchange', onChange)
+      if (document.fullscreenElement) document.exitFullscreen().catch(() => undefined)
+    }
+  }, [isOn])
+}
+
+/** Whether the page answers to a media query, now and later. */
+const useMedia = (query: string): boolean =>
+  useSyncExternalStore(
+    (changed) => {
+      const list = matchMedia(query)
+      list.addEventListener('change', changed)
+      return () => list.removeEventListener('change', changed)
+    },
+    () => matchMedia(query).matches,
+  )
 
 /** Below this a screen shows one pier at a time. */
 const phone = '(max-width: 719px)'
@@ -39,9 +72,9 @@ const Shared = ({ isOneSite, isMoved, first }: Readonly<{ isOneSite: boolean; is
     <p className='cmp-rail cmp-small'>
       {isOneSite ? words.same : words.mixed} {isMoved ? words.order.moved : first}{' '}
       {isMoved && (
-        <button type='button' className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
+        <Button className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
           {words.order.back}
-        </button>
+        </Button>
       )}
     </p>
   )

@@ -7,16 +7,17 @@ import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import type { ShownPier } from './CompareTable.tsx'
 import { pierName } from '../cells/pierName.ts'
+import { Button } from '../kit/Controls.tsx'
 
 const own = () => seenDocument(pierStore.getState())
 
 const paths = { left: 'M10 2 4 8l6 6', right: 'M6 2l6 6-6 6', away: 'M3 3l10 10M13 3 3 13' } as const
 const IconButton = (props: Readonly<{ shape: keyof typeof paths; label: string; disabled: boolean; onClick: () => void }>) => (
-  <button type='button' className='cmp-icon' aria-label={props.label} disabled={props.disabled} onClick={props.onClick}>
+  <Button className='cmp-icon' aria-label={props.label} disabled={props.disabled} onClick={props.onClick}>
     <svg viewBox='0 0 16 16' width='16' height='16' aria-hidden='true' focusable='false'>
       <path d={paths[props.shape]} fill='none' stroke='currentColor' strokeWidth='1.8' />
     </svg>
-  </button>
+  </Button>
 )
 
 /** In how many inputs that both have a pier is set otherwise than the first one that can be built; null for that one. */

@@ -9,6 +9,7 @@ import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { MarkedWord } from '../kit/Mark.tsx'
+import { Button } from '../kit/Controls.tsx'
 import type { ShownPier } from './CompareTable.tsx'
 import { End } from './Ends.tsx'
 import { pierName } from '../cells/pierName.ts'
@@ -77,9 +78,9 @@ export const Projected = ({ all, shown, rows, at }: Props) => {
         >
           <span aria-hidden='true'>›</span>
         </button>
-        <button type='button' className='cmp-leave' aria-label={words.projector.leave} onClick={() => project(compareStore, null)}>
+        <Button className='cmp-leave' aria-label={words.projector.leave} onClick={() => project(compareStore, null)}>
           <span aria-hidden='true'>×</span>
-        </button>
+        </Button>
       </nav>
     </>
   )

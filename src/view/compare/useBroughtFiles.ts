@@ -1,5 +1,20 @@
 import { useCallback, useEffect, useState } from 'react'
-import { bringFile, type FileRefused } from './bringFile.ts'
+import type { Issue } from '../../core/model/issue.ts'
+import { compareStore } from '../../state/compare.ts'
+import { bringPiers } from '../../state/compareActions.ts'
+import { seenDocument } from '../../state/derived.ts'
+import { pierStore } from '../../state/store.ts'
+import { readJobFile } from '../files/jobFiles.ts'
+
+type FileRefused = Readonly<{ file: string; issues: readonly Issue[] }>
+
+/** Sets the pier of a job file beside the others; the open pier stays as it is. Null when it went well, else why not. */
+export async function bringFile(file: File): Promise<FileRefused | null> {
+  const read = await readJobFile(file)
+  if (!read.ok) return { file: file.name, issues: read.issues }
+  bringPiers(compareStore, seenDocument(pierStore.getState()), [read.value])
+  return null
+}
 
 export type BroughtFiles = Readonly<{ refused: FileRefused | null; bring: (file: File) => void }>
 

@@ -3,6 +3,7 @@ import { locale, wordsOf } from '../../words/index.ts'
 
 import { canShare, type MadeFile, saveFile, shareFile } from '../files/handOver.ts'
 import type { FileOutcome } from './useFileMaker.ts'
+import { Button } from '../kit/Controls.tsx'
 
 const kilobytes = (bytes: number): string => Math.max(1, Math.round(bytes / 1000)).toLocaleString(locale())
 
@@ -13,17 +14,9 @@ const SecondWay = ({ file }: { file: MadeFile }) => {
   return (
     <span className='take-along-again'>
       <span>{exporting.nothingCame}</span>
-      <button type='button' className='button' onClick={() => saveFile(file)}>
-        {exporting.again}
-      </button>
+      <Button onClick={() => saveFile(file)}>{exporting.again}</Button>
       {canShare(file) && (
-        <button
-          type='button'
-          className='button'
-          onClick={async () => setTold((await shareFile(file)) ? exporting.shared : exporting.notShared)}
-        >
-          {exporting.share}
-        </button>
+        <Button onClick={async () => setTold((await shareFile(file)) ? exporting.shared : exporting.notShared)}>{exporting.share}</Button>
       )}
       {told && <span>{told}</span>}
     </span>

@@ -1,6 +1,7 @@
 import { Suspense, useState } from 'react'
 import { wordsOf } from '../../words/index.ts'
 import { lazyPage } from '../lazyPage.tsx'
+import { Button } from '../kit/Controls.tsx'
 
 const TakeAlongDialog = lazyPage(() => import('./TakeAlongDialog.tsx').then((module) => module.TakeAlongDialog), ['takeAlong'])
 
@@ -9,9 +10,9 @@ export const TakeAlong = () => {
   const [isOpen, setOpen] = useState(false)
   return (
     <>
-      <button type='button' className='button plain' aria-haspopup='dialog' onClick={() => setOpen(true)}>
+      <Button className='button plain' aria-haspopup='dialog' onClick={() => setOpen(true)}>
         {wordsOf('entrances').takeAlong}
-      </button>
+      </Button>
       {isOpen && (
         <Suspense>
           <TakeAlongDialog onClose={() => setOpen(false)} />

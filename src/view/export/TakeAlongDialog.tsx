@@ -1,10 +1,54 @@
 import { useEffect, useId, useRef, useState } from 'react'
-import { type Words, wordsOf } from '../../words/index.ts'
-import { ModelChoices, PictureChoices } from './FileOptions.tsx'
-import { type FileChoices, type FileId, firstChoices } from './fileWish.ts'
+import { type Words, wordsOf, locale } from '../../words/index.ts'
+import { type FileChoices, type FileId, firstChoices, pictureWidths } from './fileWish.ts'
 import { Outcome } from './Outcome.tsx'
-import './takeAlong.css'
 import { useFileMaker } from './useFileMaker.ts'
+import { Button, Select } from '../kit/Controls.tsx'
+import { modelScales } from '../../export/solid/modelFrame.ts'
+import './takeAlong.css'
+
+type Props = Readonly<{ choices: FileChoices; change: (part: Partial<FileChoices>) => void }>
+
+const Tick = ({ label, isOn, onChange }: { label: string; isOn: boolean; onChange: (isOn: boolean) => void }) => (
+  <label className='take-along-tick'>
+    <input type='checkbox' checked={isOn} onChange={(event) => onChange(event.target.checked)} />
+    {label}
+  </label>
+)
+
+const ModelChoices = ({ choices, change }: Props) => {
+  const words = wordsOf('takeAlong').choices
+  return (
+    <div className='take-along-choices'>
+      <Select
+        className='take-along-pick'
+        isTold
+        label={words.scale}
+        value={choices.scale}
+        of={modelScales.map((scale) => [scale, scale === 1 ? words.fullSize : words.oneTo(scale)])}
+        onPick={(scale) => change({ scale })}
+      />
+      <Tick label={words.withPost} isOn={choices.withPost} onChange={(withPost) => change({ withPost })} />
+    </div>
+  )
+}
+
+const PictureChoices = ({ choices, change }: Props) => {
+  const words = wordsOf('takeAlong').choices
+  return (
+    <div className='take-along-choices'>
+      <Select
+        className='take-along-pick'
+        isTold
+        label={words.width}
+        value={choices.width}
+        of={pictureWidths.map((width) => [width, words.pixels(width.toLocaleString(locale()))])}
+        onPick={(width) => change({ width })}
+      />
+      <Tick label={words.withWords} isOn={choices.withWords} onChange={(withWords) => change({ withWords })} />
+    </div>
+  )
+}
 
 type Group = keyof Words['takeAlong']['groups']
 
@@ -33,9 +77,7 @@ export const TakeAlongDialog = ({ onClose }: { onClose: () => void }) => {
     <dialog ref={dialog} className='take-along' aria-labelledby={title} onClose={onClose}>
       <div className='take-along-head'>
         <h2 id={title}>{exporting.title}</h2>
-        <button type='button' className='button' onClick={() => dialog.current?.close()}>
-          {exporting.close}
-        </button>
+        <Button onClick={() => dialog.current?.close()}>{exporting.close}</Button>
       </div>
       <p className='take-along-lead'>{exporting.lead}</p>
       {groups.map(([group, files]) => (
@@ -47,9 +89,9 @@ export const TakeAlongDialog = ({ onClose }: { onClose: () => void }) => {
           <ul>
             {files.map((id) => (
               <li key={id}>
-                <button type='button' className='button' disabled={isMaking} onClick={() => void make(id)}>
+                <Button disabled={isMaking} onClick={() => void make(id)}>
                   <span>{exporting.files[id].action}</span> <b>{exporting.files[id].kind}</b>
-                </button>
+                </Button>
                 <span>{exporting.files[id].help}</span>
               </li>
             ))}

@@ -1,7 +1,7 @@
 import { version } from '../../../package.json'
 import type { AppState } from '../../state/appState.ts'
 import type { FileChoices, FileId, FileWish } from './fileWish.ts'
-import type { MadeFile } from '../files/handOver.ts'
+import { type MadeFile, today } from '../files/handOver.ts'
 import { withWords } from '../../words/index.ts'
 
 type Maker = (wish: FileWish) => Promise<MadeFile>
@@ -20,12 +20,8 @@ const makers: Readonly<Record<FileId, () => Promise<Maker>>> = {
     (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'reasons'])).makeJson,
 }
 
-/** The day as a person here would write it in order: 2026-11-25. */
-const today = (now: Date): string =>
-  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
-
 /** Makes one file from the pier as it stands. Rejects when the browser can't. */
 export const makeFile = async (id: FileId, state: AppState, choices: FileChoices): Promise<MadeFile> => {
   const make = await makers[id]()
-  return make({ state, choices, date: today(new Date()), version })
+  return make({ state, choices, date: today(), version })
 }

@@ -33,3 +33,9 @@ export const shareFile = async (made: MadeFile): Promise<boolean> => {
     return false
   }
 }
+
+/** Today in the order that files and drawings have: 2026-11-25. */
+export const today = (): string => {
+  const now = new Date()
+  return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
+}

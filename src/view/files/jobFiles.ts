@@ -1,4 +1,5 @@
-import type { Issue } from '../../core/model/issue.ts'
+import type { Issue, Result } from '../../core/model/issue.ts'
+import type { IssueCode } from '../../core/spec/issueCodes.ts'
 import { pierKind } from '../../core/documents/pier.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
 import { largestText } from '../../core/spec/jobText.ts'
@@ -18,39 +19,37 @@ export const saveJobFile = (pier: PierDocument): void =>
 /** Rejects where a folder was dropped, or the file is gone or locked. */
 export const textIn = async (file: Blob): Promise<string> => textOf(new Uint8Array(await file.arrayBuffer()))
 
-/** Told of a file whose text can't be had. */
-export const unreadable: Issue = { code: 'file-unreadable', severity: 'error', path: '' }
-
 /** A file that must hold more characters than are read at all is not even opened [bytes]. */
-export const largestJobFile = 4 * largestText
+const largestJobFile = 4 * largestText
 
-/** What was said of the file before: a listener hears it said anew. */
-const forget = (store: PierStore): void => {
-  dismiss(store, 'file-refused')
-  dismiss(store, 'file-opened')
+const wrong = (code: IssueCode, facts: Partial<Issue> = {}): Result<never> => ({
+  ok: false,
+  issues: [{ code, severity: 'error', path: '', ...facts }],
+})
+
+/** The pier of a job, from wherever its text is read; else all that is wrong with it. */
+export const readJob = async (read: () => Promise<string>): Promise<Result<PierDocument>> => {
+  const text = await read().catch(() => null)
+  return text === null ? wrong('file-unreadable') : (await pierKind.reader()).parse(text)
 }
 
-const refuse = (store: PierStore, name: string, issues: readonly Issue[]): void =>
-  notify(store, { code: 'file-refused', detail: name, issues })
+/** The pier of a job file; one that is larger than any job is not even read. */
+export const readJobFile = async (file: File): Promise<Result<PierDocument>> =>
+  file.size > largestJobFile ? wrong('file-too-large', { got: file.size, limit: largestJobFile }) : readJob(() => textIn(file))
 
 /**
- * Opens a job as one undo step, from wherever its text is read. A text that can't be read, is no job, or whose pier can't be built
- * changes nothing and says all that is wrong.
+ * Opens a job as one undo step. A text that can't be read, is no job, or whose pier can't be built changes nothing and says all that is
+ * wrong.
  * @param name told with the outcome
  */
-export const openJob = async (store: PierStore, name: string, read: () => Promise<string>): Promise<void> => {
-  forget(store)
-  const text = await read().catch(() => null)
-  if (text === null) return refuse(store, name, [unreadable])
-  const job = (await pierKind.reader()).parse(text)
-  if (!job.ok) return refuse(store, name, job.issues)
+export const openJob = async (store: PierStore, name: string, asked: Promise<Result<PierDocument>>): Promise<void> => {
+  // What was said of the file before: a listener hears it said anew.
+  dismiss(store, 'file-refused')
+  dismiss(store, 'file-opened')
+  const job = await asked
+  if (!job.ok) return notify(store, { code: 'file-refused', detail: name, issues: job.issues })
   openDocument(store, job.value)
   notify(store, { code: 'file-opened', detail: name })
 }
 
-/** Opens a job file; one that is larger than any job is not even read. */
-export const openJobFile = async (store: PierStore, file: File): Promise<void> => {
-  if (file.size <= largestJobFile) return openJob(store, file.name, () => textIn(file))
-  forget(store)
-  refuse(store, file.name, [{ code: 'file-too-large', severity: 'error', path: '', got: file.size, limit: largestJobFile }])
-}
+export const openJobFile = (store: PierStore, file: File): Promise<void> => openJob(store, file.name, readJobFile(file))

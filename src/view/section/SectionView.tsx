@@ -1,5 +1,5 @@
 import { shownLayers } from '../../state/shownLayers.ts'
-import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { useEffect, useId, useMemo, useRef, useState } from 'react'
 import { formatText } from '../../core/units/format.ts'
 import { pointAt } from '../../state/actions/view.ts'
 import { type Gone, goneBy } from '../../state/goneBy.ts'
@@ -7,7 +7,8 @@ import { hiddenZones } from '../../state/hiddenZones.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
-import { HatchPatterns, patternId } from './HatchPatterns.tsx'
+import { HatchPatterns } from './HatchPatterns.tsx'
+import { SectionBodies, useSize } from './SectionBodies.tsx'
 import { InkLayer } from './InkLayer.tsx'
 import './section.css'
 import { drawSection } from './drawSection.ts'
@@ -19,7 +20,7 @@ const pixelsPerMillimetre = 4.2
 /** The exact section through the pier's axis as a drawing: hatches, names, dimensions. Stands in for the 3D picture wherever there is none. */
 export function SectionView() {
   const frame = useRef<HTMLDivElement>(null)
-  const [size, setSize] = useState<Readonly<{ width: number; height: number }> | null>(null)
+  const size = useSize(frame)
   const prefix = useId().replace(/[^a-z0-9]/gi, '')
   const result = useResult()
   // Drawn along the fall line, downhill on the right, however the picture is turned.
@@ -32,16 +33,6 @@ export function SectionView() {
   const pointedAt = usePier((state) => state.view.pointedAt)
   const isWrong = usePier(({ view }) => view.mistakes.length > 0)
   const year = usePier(({ view: { time } }) => (time?.stretch === 'years' ? time.year : null))
-
-  useLayoutEffect(() => {
-    const element = frame.current
-    if (!element) return
-    const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight })
-    measure()
-    const observer = new ResizeObserver(measure)
-    observer.observe(element)
-    return () => observer.disconnect()
-  }, [])
 
   const [letters, setLetters] = useState(0)
   useEffect(() => {
@@ -94,21 +85,7 @@ export function SectionView() {
           <defs>
             <HatchPatterns prefix={prefix} scale={pixelsPerMillimetre} />
           </defs>
-          {drawing.bodies.map((body) => (
-            <g key={body.key}>
-              <path
-                className={`section-zone role-${body.role}`}
-                d={body.path}
-                data-lit={body.zone === pointedAt || undefined}
-                onPointerEnter={() => pointAt(pierStore, body.zone)}
-              />
-              {body.hatch !== 'none' && <path className='section-hatch' d={body.path} fill={`url(#${patternId(prefix, body.hatch)})`} />}
-              <path className={`section-outline ${body.cut ? '' : 'uncut'}`} d={body.outline} />
-            </g>
-          ))}
-          {drawing.lines.map(({ style, path }) => (
-            <path key={style} className={`section-outline ${style}`} d={path} />
-          ))}
+          <SectionBodies drawing={drawing} prefix={prefix} lit={pointedAt} onEnter={(zone) => pointAt(pierStore, zone)} />
           <InkLayer ink={drawing.ink} size={type} />
         </svg>
       )}

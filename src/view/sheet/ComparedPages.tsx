@@ -4,7 +4,7 @@ import { Cautions, Questions } from './blocks.tsx'
 import { type ComparedFigures, ComparedTable, useComparedRows } from './ComparedTable.tsx'
 import { gap, heightsOf, largestThatFits, letterSizes, room } from './letterSize.ts'
 import { type Packed, packed } from './packed.ts'
-import { Paper, type PaperFacts, PaperTitle } from './Paper.tsx'
+import { Paper, PaperColumns, type PaperFacts, PaperTitle, Ruled } from './Paper.tsx'
 import { shared } from './shared.ts'
 
 type Props = Readonly<{ piers: readonly ComparedPier[]; facts: PaperFacts; figures: ComparedFigures; sources: ReactNode }>
@@ -67,22 +67,12 @@ export const ComparedPages = ({ piers, facts, figures, sources }: Props) => {
           <ComparedTable rows={rows} piers={piers} isFirst />
         </div>
         <div data-ruler='foot'>{foot}</div>
-        <div data-ruler='tail'>
-          {parts.map((part, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: parts keep their places
-            <div key={i}>{part}</div>
-          ))}
-        </div>
+        <Ruled name='tail' parts={parts} />
       </div>
     )
   const tail = (page: Packed[number], isLast: boolean) => (
     <>
-      <div className='paper-columns'>
-        {page.map((column, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a column is its place
-          <div key={i}>{column.map((place) => parts[place])}</div>
-        ))}
-      </div>
+      <PaperColumns columns={page} parts={parts} />
       {isLast && foot}
     </>
   )

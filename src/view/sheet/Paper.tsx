@@ -55,3 +55,23 @@ export const PaperTitle = ({ facts }: Readonly<{ facts: PaperFacts }>) => {
     </section>
   )
 }
+
+/** Parts of a sheet in the columns that they were given. */
+export const PaperColumns = ({ columns, parts }: Readonly<{ columns: readonly (readonly number[])[]; parts: readonly ReactNode[] }>) => (
+  <div className='paper-columns'>
+    {columns.map((column, i) => (
+      // biome-ignore lint/suspicious/noArrayIndexKey: a column is its place
+      <div key={i}>{column.map((place) => parts[place])}</div>
+    ))}
+  </div>
+)
+
+/** Parts to be measured before they are laid out, each in a box of its own. */
+export const Ruled = ({ name, parts }: Readonly<{ name: string; parts: readonly ReactNode[] }>) => (
+  <div data-ruler={name}>
+    {parts.map((part, i) => (
+      // biome-ignore lint/suspicious/noArrayIndexKey: parts keep their places
+      <div key={i}>{part}</div>
+    ))}
+  </div>
+)

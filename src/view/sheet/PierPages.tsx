@@ -10,7 +10,7 @@ import { CodeWords, OneCode } from './Code.tsx'
 import { SvgDrawing } from './SvgDrawing.tsx'
 import { gap, heightsOf, largestThatFits, letterSizes, room } from './letterSize.ts'
 import { packed } from './packed.ts'
-import { Paper, type PaperFacts, PaperTitle } from './Paper.tsx'
+import { Paper, PaperColumns, type PaperFacts, PaperTitle, Ruled } from './Paper.tsx'
 import { shared } from './shared.ts'
 
 export type Figures = Readonly<{ section: string; legend: string; notes: readonly string[] }>
@@ -118,24 +118,14 @@ export const PierPages = (props: Props) => {
           <PaperTitle facts={facts} />
           {sources}
         </div>
-        <div data-ruler='parts'>
-          {parts.map((part, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: parts keep their places
-            <div key={i}>{part}</div>
-          ))}
-        </div>
+        <Ruled name='parts' parts={parts} />
       </div>
     )
   return laid.pages.map((columns, page) => (
     // biome-ignore lint/suspicious/noArrayIndexKey: a page is its place
     <Paper key={page} facts={facts} at={page + 1} of={laid.count} letter={laid.letter}>
       {page === 0 && <Top {...props} />}
-      <div className='paper-columns'>
-        {columns.map((column, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a column is its place
-          <div key={i}>{column.map((place) => parts[place])}</div>
-        ))}
-      </div>
+      <PaperColumns columns={columns} parts={parts} />
       {page === 0 && <PaperTitle facts={facts} />}
       {page === laid.pages.length - 1 && sources}
     </Paper>

@@ -2,6 +2,7 @@ import { Suspense, useEffect, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { wordsOf } from '../../words/index.ts'
 import { lazyPage } from '../lazyPage.tsx'
+import { Button } from '../kit/Controls.tsx'
 
 const SheetView = lazyPage(
   () => import('./SheetView.tsx').then((module) => module.SheetView),
@@ -24,9 +25,9 @@ export const SheetButton = ({ className = 'button plain' }: Readonly<{ className
   }, [])
   return (
     <>
-      <button type='button' className={className} onClick={() => setOpen(true)}>
+      <Button className={className} onClick={() => setOpen(true)}>
         {wordsOf('entrances').sheet.open}
-      </button>
+      </Button>
       {isOpen &&
         createPortal(
           <Suspense>

@@ -3,8 +3,26 @@ import { wordsOf } from '../../words/index.ts'
 import { Pages } from './Pages.tsx'
 import { type PaperName, takePaper, usualPaper } from './paperSize.ts'
 import { usePdf } from './usePdf.ts'
-import { useFit } from './useFit.ts'
 import { useSheet } from './useSheet.ts'
+import { Button } from '../kit/Controls.tsx'
+
+/** The wider paper, and what stands on both sides of it [px]. */
+const paper = (215.9 * 96) / 25.4
+const beside = 34
+
+const shareNow = (): number => Math.min(1, Math.max(0.1, (document.documentElement.clientWidth - beside) / paper))
+
+/** How much smaller a page has to be drawn to be seen over its whole width, and whether it is. */
+const useFit = () => {
+  const [share, setShare] = useState(shareNow)
+  const [isFitted, setFitted] = useState(true)
+  useEffect(() => {
+    const onResize = () => setShare(shareNow())
+    window.addEventListener('resize', onResize)
+    return () => window.removeEventListener('resize', onResize)
+  }, [])
+  return { share, isNarrow: share < 1, isFitted: isFitted && share < 1, toggle: () => setFitted((fitted) => !fitted) }
+}
 
 const papers: readonly PaperName[] = ['letter', 'a4']
 
@@ -58,10 +76,10 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
       aria-busy={content === null}
     >
       <header className='paperwork-head'>
-        <button type='button' className='button' onClick={onClose}>
+        <Button onClick={onClose}>
           <span aria-hidden='true'>‹ </span>
           {words.close}
-        </button>
+        </Button>
         <h1>{words.title}</h1>
         <fieldset>
           <legend className='spoken'>{words.paper}</legend>
@@ -72,16 +90,16 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
             </label>
           ))}
         </fieldset>
-        <button type='button' className='button paperwork-print' disabled={content === null} onClick={() => void print()}>
+        <Button className='button paperwork-print' disabled={content === null} onClick={() => void print()}>
           {words.print}
-        </button>
-        <button type='button' className='button' disabled={content === null} aria-disabled={pdf.isBusy} onClick={() => void pdf.make()}>
+        </Button>
+        <Button disabled={content === null} aria-disabled={pdf.isBusy} onClick={() => void pdf.make()}>
           {words.pdf}
-        </button>
+        </Button>
         {fit.isNarrow && (
-          <button type='button' className='button' aria-pressed={!fit.isFitted} onClick={fit.toggle}>
+          <Button aria-pressed={!fit.isFitted} onClick={fit.toggle}>
             {words.fullSize}
-          </button>
+          </Button>
         )}
         <p role='status'>{pdf.words}</p>
         <p>

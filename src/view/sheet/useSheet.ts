@@ -7,7 +7,9 @@ import { wordsOf } from '../../words/index.ts'
 import { version } from '../../../package.json'
 import { comparedPictures } from '../live/comparedPictures.ts'
 import { pierMark } from '../section/paper/pierMark.ts'
-import type { SectionAsk } from '../section/paper/sectionPlan.ts'
+import type { SectionAsk, SectionPlan } from '../section/paper/sectionPlan.ts'
+import type { AppState } from '../../state/appState.ts'
+import { today } from '../files/handOver.ts'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
 import type { ComparedFigures } from './ComparedTable.tsx'
 import type { PaperFacts } from './Paper.tsx'
@@ -23,10 +25,6 @@ type One = Readonly<{
 }>
 type Several = Readonly<{ kind: 'several'; piers: readonly ComparedPier[]; figures: ComparedFigures }>
 export type SheetContent = Readonly<{ facts: PaperFacts }> & (One | Several)
-
-/** The day in the order that files and drawings have: 2026-11-25. */
-const today = (now: Date): string =>
-  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, '0')).join('-')
 
 /** Height of the picture over its width. */
 const pictureShape = 57 / 42
@@ -49,22 +47,24 @@ async function pictureAddress(): Promise<string | null> {
 /** Width of a section beside others [mm]: of a column of the table. */
 const columnOf = (count: number): number => 152 / count - 1.6
 
+/** What goes on every page; without a drawing no scale is told. */
+const paperFacts = ({ document, date, view: { units } }: SectionAsk, plan: SectionPlan | undefined, view: string): PaperFacts => ({
+  name: document.name === '' ? wordsOf('app').untitled : document.name,
+  date,
+  mark: pierMark(document),
+  view,
+  scale: plan?.words.scale.replace(/^\D+ (?=\d)/, '') ?? '',
+  units,
+})
+
 function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
-  const { document, result, date, view } = ask
+  const { document, result } = ask
   const plan = planned(ask, { width: 136, height: 97 })
-  const facts: PaperFacts = {
-    name: document.name === '' ? wordsOf('app').untitled : document.name,
-    date,
-    mark: pierMark(document),
-    view: plan.words.title,
-    scale: plan.words.scale.replace(/^\D+ (?=\d)/, ''),
-    units: view.units,
-  }
   return {
     kind: 'one',
     document,
     result,
-    facts,
+    facts: paperFacts(ask, plan, plan.words.title),
     picture,
     figures: { section: sectionFigure(plan, 'sheet-0-'), legend: legendFigure([plan], 'sheet-legend-', 180), notes: plan.words.notes },
   }
@@ -82,24 +82,23 @@ function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk, pictures: Co
     kind: 'several',
     piers,
     figures: { sections, bar: first ? barFigure(first, 60) : '', legend: legendFigure(plans, 'sheet-legend-', 118), pictures },
-    facts: {
-      name: own.document.name === '' ? wordsOf('app').untitled : own.document.name,
-      date: own.date,
-      mark: pierMark(own.document),
-      view: wordsOf('sheet').compared,
-      scale: first ? first.words.scale.replace(/^\D+ (?=\d)/, '') : '',
-      units: own.view.units,
-    },
+    facts: paperFacts(own, first, wordsOf('sheet').compared),
   }
 }
 
-const askNow = (): SectionAsk => {
-  const state = pierStore.getState()
-  return { document: shownDocument(state), result: meantResult(state), view: state.view, date: today(new Date()), version }
-}
+const askNow = (state: AppState): SectionAsk => ({
+  document: shownDocument(state),
+  result: meantResult(state),
+  view: state.view,
+  date: today(),
+  version,
+})
 
 /** The sheet of the piers that are compared now. The page's letters have to be there. */
-export const comparedSheet = (): SheetContent => ofSeveral(comparedPiers(compareStore.getState(), pierStore.getState().document), askNow())
+export const comparedSheet = (): SheetContent => {
+  const state = pierStore.getState()
+  return ofSeveral(comparedPiers(compareStore.getState(), state.document), askNow(state))
+}
 
 /** What the sheet shows: the pier as it stands, or those that are compared. Null until letters and picture are there. */
 export const useSheet = (): SheetContent | null => {
@@ -112,13 +111,7 @@ export const useSheet = (): SheetContent | null => {
       const compared = compareStore.getState()
       await lettersReady()
       forgetWidths()
-      const ask: SectionAsk = {
-        document: shownDocument(state),
-        result: meantResult(state),
-        view: state.view,
-        date: today(new Date()),
-        version,
-      }
+      const ask = askNow(state)
       if (compared.isOpen) {
         if (!isGone) setContent(ofSeveral(comparedPiers(compared, seenDocument(state)), ask, comparedPictures()))
         return

@@ -1,9 +1,11 @@
 import type { Draft } from '../../state/storage/drafts.ts'
 import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../files/jobFiles.ts'
+import { Act } from './PierRow.tsx'
+import { ShelfList } from './ShelfList.tsx'
 import { Thumbnail } from './Thumbnail.tsx'
-import { useShelf, useShelfState } from './useShelf.ts'
-import { nameWords, whenWords } from './words.ts'
+import { useShelf, useShelfState, nameWords, whenWords } from './useShelf.ts'
+import { Button } from '../kit/Controls.tsx'
 
 const DraftRow = ({ draft, onOpened }: { draft: Draft; onOpened: () => void }) => {
   const words = wordsOf('shelf')
@@ -18,32 +20,18 @@ const DraftRow = ({ draft, onOpened }: { draft: Draft; onOpened: () => void }) =
         <p className='quiet'>{isOpen ? words.drafts.elsewhere : words.drafts.left(whenWords(draft.at))}</p>
         <div className='shelf-buttons'>
           {draft.kind === 'draft' ? (
-            <button
-              type='button'
-              className='button'
-              aria-label={words.about(words.actions.open, name)}
-              onClick={() => {
+            <Act
+              word={words.actions.open}
+              name={name}
+              onDo={() => {
                 void shelf.openDraft(draft.tab)
                 onOpened()
               }}
-            >
-              {words.actions.open}
-            </button>
+            />
           ) : (
-            <button type='button' className='button' onClick={() => saveTextFile('note.txt', draft.raw)}>
-              {words.actions.saveFound}
-            </button>
+            <Button onClick={() => saveTextFile('note.txt', draft.raw)}>{words.actions.saveFound}</Button>
           )}
-          {!isOpen && (
-            <button
-              type='button'
-              className='button'
-              aria-label={words.about(words.actions.discard, name)}
-              onClick={() => void shelf.dropDraft(draft.tab)}
-            >
-              {words.actions.discard}
-            </button>
-          )}
+          {!isOpen && <Act word={words.actions.discard} name={name} onDo={() => void shelf.dropDraft(draft.tab)} />}
         </div>
       </div>
     </li>
@@ -56,14 +44,12 @@ export const DraftList = ({ onLeave }: { onLeave: () => void }) => {
   const drafts = useShelfState((state) => state.drafts)
   if (drafts.length === 0) return null
   return (
-    <section className='shelf-list' aria-label={words.drafts.title}>
-      <h3>{words.drafts.title}</h3>
-      <p className='quiet'>{words.drafts.help}</p>
+    <ShelfList title={words.drafts.title} help={words.drafts.help}>
       <ul>
         {drafts.map((draft) => (
           <DraftRow key={draft.tab} draft={draft} onOpened={onLeave} />
         ))}
       </ul>
-    </section>
+    </ShelfList>
   )
 }

@@ -1,7 +1,9 @@
 import { type ExampleFile, exampleFiles } from '../../state/exampleFiles.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
-import { openJob } from '../files/jobFiles.ts'
+import { ShelfList } from './ShelfList.tsx'
+import { openJob, readJob } from '../files/jobFiles.ts'
+import { Button } from '../kit/Controls.tsx'
 
 const textOf = async (file: ExampleFile): Promise<string> => {
   const answer = await fetch(new URL(`examples/${file}.json`, document.baseURI))
@@ -13,25 +15,25 @@ const textOf = async (file: ExampleFile): Promise<string> => {
 export const ExampleList = ({ onLeave }: { onLeave: () => void }) => {
   const words = wordsOf('examples')
   return (
-    <section className='shelf-list' aria-label={words.title}>
-      <h3>{words.title}</h3>
-      <p className='quiet'>{words.help}</p>
+    <ShelfList title={words.title} help={words.help}>
       <ul className='shelf-buttons'>
         {exampleFiles.map((file) => (
           <li key={file}>
-            <button
-              type='button'
-              className='button'
+            <Button
               onClick={() => {
-                void openJob(pierStore, words.names[file], () => textOf(file))
+                void openJob(
+                  pierStore,
+                  words.names[file],
+                  readJob(() => textOf(file)),
+                )
                 onLeave()
               }}
             >
               {words.names[file]}
-            </button>
+            </Button>
           </li>
         ))}
       </ul>
-    </section>
+    </ShelfList>
   )
 }

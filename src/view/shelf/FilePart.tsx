@@ -1,9 +1,9 @@
-import { useRef } from 'react'
 import { version } from '../../../package.json'
 import { largestShelf } from '../../state/storage/shelfFile.ts'
 import { wordsOf } from '../../words/index.ts'
 import { saveTextFile, textIn } from '../files/jobFiles.ts'
 import { useShelf, useShelfState } from './useShelf.ts'
+import { Button, FileButton } from '../kit/Controls.tsx'
 
 /** Savings after which a copy is asked for. */
 const overdue = 10
@@ -14,7 +14,6 @@ const largestFile = 4 * largestShelf
 export const FilePart = () => {
   const words = wordsOf('shelf')
   const shelf = useShelf()
-  const input = useRef<HTMLInputElement>(null)
   const kind = useShelfState((state) => state.kind)
   const count = useShelfState((state) => state.piers.length)
   const { unfiled, persisted } = useShelfState((state) => state.witness)
@@ -23,31 +22,12 @@ export const FilePart = () => {
     <section className='shelf-files' aria-label={words.files.title}>
       {unfiled >= overdue && count > 0 && <p className='shelf-due'>{words.files.overdue(unfiled)}</p>}
       <div className='shelf-buttons'>
-        <button
-          type='button'
-          className='button'
-          disabled={count === 0}
-          onClick={() => saveTextFile(words.files.fileName, shelf.exportText(), 'application/json')}
-        >
+        <Button disabled={count === 0} onClick={() => saveTextFile(words.files.fileName, shelf.exportText(), 'application/json')}>
           {words.files.takeAll}
-        </button>
-        <button type='button' className='button' onClick={() => input.current?.click()}>
+        </Button>
+        <FileButton kind='shelf' onFile={(file) => void take(file)}>
           {words.files.bring}
-        </button>
-        <input
-          ref={input}
-          className='spoken'
-          type='file'
-          accept='.json,application/json'
-          tabIndex={-1}
-          aria-hidden='true'
-          data-file='shelf'
-          onChange={(event) => {
-            const file = event.target.files?.[0]
-            event.target.value = ''
-            if (file) void take(file)
-          }}
-        />
+        </FileButton>
       </div>
       <p className='quiet'>{words.version(version)}</p>
       {kind === 'memory' && <p className='quiet'>{words.files.memory}</p>}

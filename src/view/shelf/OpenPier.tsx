@@ -3,9 +3,37 @@ import { isKept, keptOf } from '../../state/document/opened.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
-import { Conflict } from './Conflict.tsx'
-import { useShelf, useShelfState } from './useShelf.ts'
-import { nameWords } from './words.ts'
+import { useShelf, useShelfState, nameWords } from './useShelf.ts'
+import { Button } from '../kit/Controls.tsx'
+import { Mark } from '../kit/Mark.tsx'
+
+/** Another tab saved or deleted this pier. Every way on keeps both. */
+const Conflict = ({ gone, id }: { gone: boolean; id: string }) => {
+  const words = wordsOf('shelf')
+  const shelf = useShelf()
+  return (
+    <div className='shelf-note' role='alert'>
+      <h4>
+        <Mark name='warning' /> {words.conflict.title}
+      </h4>
+      <p>{gone ? words.conflict.gone : words.conflict.changed}</p>
+      <div className='shelf-choices'>
+        <Button onClick={() => void shelf.saveAsNew()}>{words.conflict.mineNew}</Button>
+        {!gone && (
+          <>
+            <Button onClick={() => void shelf.saveOverTheirs()}>{words.conflict.mineOver}</Button>
+            <span className='quiet'>{words.conflict.mineOverHelp}</span>
+            <Button onClick={() => void shelf.openPier(id)}>{words.conflict.theirs}</Button>
+            <span className='quiet'>{words.conflict.theirsHelp}</span>
+          </>
+        )}
+        <Button className='button plain' onClick={shelf.leaveConflict}>
+          {words.conflict.later}
+        </Button>
+      </div>
+    </div>
+  )
+}
 
 /** A pier that is only looked at has no place on the shelf. */
 const Looked = () => {
@@ -14,9 +42,9 @@ const Looked = () => {
     <section className='shelf-open' aria-label={wordsOf('shelf').open.title}>
       <p>{looking.notSaved}</p>
       <div className='shelf-buttons'>
-        <button type='button' className='button shelf-main' onClick={() => takeLooked(pierStore)}>
+        <Button className='button shelf-main' onClick={() => takeLooked(pierStore)}>
           {looking.take}
-        </button>
+        </Button>
       </div>
     </section>
   )
@@ -44,14 +72,14 @@ const OwnPier = () => {
       </div>
       <div className='shelf-buttons'>
         {(place === null || !kept) && (
-          <button type='button' className='button shelf-main' disabled={isSaving || isReadOnly} onClick={() => void shelf.save()}>
+          <Button className='button shelf-main' disabled={isSaving || isReadOnly} onClick={() => void shelf.save()}>
             {place === null ? words.open.save : words.open.saveChanges}
-          </button>
+          </Button>
         )}
         {place !== null && (
-          <button type='button' className='button' disabled={isSaving || isReadOnly} onClick={() => void shelf.saveAsNew()}>
+          <Button disabled={isSaving || isReadOnly} onClick={() => void shelf.saveAsNew()}>
             {words.open.saveNew}
-          </button>
+          </Button>
         )}
       </div>
       {conflict && <Conflict gone={conflict.theirs === null} id={conflict.id} />}

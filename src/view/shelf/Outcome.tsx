@@ -3,8 +3,8 @@ import { pierStore } from '../../state/store.ts'
 import { saveJobFile } from '../files/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { Mark } from '../kit/Mark.tsx'
-import { useShelf, useShelfState } from './useShelf.ts'
-import { nameWords, shelfIssue } from './words.ts'
+import { Bullets, Button } from '../kit/Controls.tsx'
+import { useShelf, useShelfState, nameWords, shelfIssue } from './useShelf.ts'
 
 const mostIssues = 20
 
@@ -21,14 +21,7 @@ export const Said = () => {
           {words.said[said.code]} {said.code === 'imported' && words.imported(said.added ?? 0, said.same ?? 0)}
         </p>
       )}
-      {issues.length > 0 && (
-        <ul>
-          {issues.slice(0, mostIssues).map((issue, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the list of one outcome never changes
-            <li key={i}>{shelfIssue(issue, system)}</li>
-          ))}
-        </ul>
-      )}
+      {issues.length > 0 && <Bullets className='' of={issues.slice(0, mostIssues).map((issue) => shelfIssue(issue, system))} />}
     </div>
   )
 }
@@ -53,17 +46,11 @@ export const Trouble = () => {
             <Mark name='warning' /> {words.trouble[trouble]}
           </p>
           <div className='shelf-buttons'>
-            <button type='button' className='button' onClick={() => saveJobFile(pierStore.getState().document)}>
-              {words.files.thisPier}
-            </button>
+            <Button onClick={() => saveJobFile(pierStore.getState().document)}>{words.files.thisPier}</Button>
             {trouble === 'newer' || trouble === 'lost' ? (
-              <button type='button' className='button' onClick={() => location.reload()}>
-                {words.reload}
-              </button>
+              <Button onClick={() => location.reload()}>{words.reload}</Button>
             ) : (
-              <button type='button' className='button' onClick={() => void shelf.refresh()}>
-                {words.tryAgain}
-              </button>
+              <Button onClick={() => void shelf.refresh()}>{words.tryAgain}</Button>
             )}
           </div>
         </>
@@ -80,10 +67,7 @@ export const Removed = () => {
   if (!last) return null
   return (
     <p className='shelf-removed' role='status'>
-      {words.removed(nameWords(last.name))}{' '}
-      <button type='button' className='button' onClick={() => void shelf.putBack()}>
-        {words.actions.putBack}
-      </button>
+      {words.removed(nameWords(last.name))} <Button onClick={() => void shelf.putBack()}>{words.actions.putBack}</Button>
     </p>
   )
 }

@@ -6,6 +6,7 @@ import { pierKind } from '../../core/documents/pier.ts'
 import { openRecord } from '../../state/storage/record.ts'
 import { wordsOf } from '../../words/index.ts'
 import { ErrorBoundary } from '../kit/Apart.tsx'
+import { Button } from '../kit/Controls.tsx'
 import { FoundRow, PierRow } from './PierRow.tsx'
 import { useShelfState } from './useShelf.ts'
 
@@ -64,9 +65,9 @@ export const PierList = ({ onLeave }: { onLeave: () => void }) => {
       </ul>
       {picked.length > 0 && (
         <p className='shelf-compare'>
-          <button type='button' className='button shelf-main' disabled={!canCompare} onClick={() => void compare()}>
+          <Button className='button shelf-main' disabled={!canCompare} onClick={() => void compare()}>
             {words.actions.compareThese(chosen.length)}
-          </button>{' '}
+          </Button>{' '}
           {!canCompare && <span className='quiet'>{words.pickToCompare}</span>}
         </p>
       )}

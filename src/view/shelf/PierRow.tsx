@@ -7,9 +7,9 @@ import { wordsOf } from '../../words/index.ts'
 import { saveTextFile } from '../files/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { Mark } from '../kit/Mark.tsx'
+import { Button } from '../kit/Controls.tsx'
 import { Thumbnail } from './Thumbnail.tsx'
-import { useShelf } from './useShelf.ts'
-import { nameWords, shelfIssue, whenWords } from './words.ts'
+import { useShelf, nameWords, shelfIssue, whenWords } from './useShelf.ts'
 
 /** Other words for a saved pier. */
 const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
@@ -61,19 +61,17 @@ const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
         <button type='submit' className='button shelf-main'>
           {words.actions.keep}
         </button>
-        <button type='button' className='button' onClick={onDone}>
-          {words.actions.cancel}
-        </button>
+        <Button onClick={onDone}>{words.actions.cancel}</Button>
       </div>
     </form>
   )
 }
 
 /** One thing that can be done, named with the pier it is done to. */
-const Act = ({ word, name, onDo }: { word: string; name: string; onDo: () => void }) => (
-  <button type='button' className='button' aria-label={wordsOf('shelf').about(word, name)} onClick={onDo}>
+export const Act = ({ word, name, onDo }: { word: string; name: string; onDo: () => void }) => (
+  <Button aria-label={wordsOf('shelf').about(word, name)} onClick={onDo}>
     {word}
-  </button>
+  </Button>
 )
 
 const saveFound = (pier: Shelved) => saveTextFile(`record-${pier.id || 'found'}.json`, `${rawText(pier.raw)}\n`, 'application/json')
@@ -112,18 +110,10 @@ const State = ({ pier }: { pier: Shelved }) => {
   )
 }
 
+type RowProps = Readonly<{ pier: Shelved; picked: boolean; onPick: (on: boolean) => void; onOpened: () => void }>
+
 /** A saved pier: its picture, its words, and what can be done with it. */
-export const PierRow = ({
-  pier,
-  picked,
-  onPick,
-  onOpened,
-}: {
-  pier: Shelved
-  picked: boolean
-  onPick: (on: boolean) => void
-  onOpened: () => void
-}) => {
+export const PierRow = ({ pier, picked, onPick, onOpened }: RowProps) => {
   const words = wordsOf('shelf')
   const shelf = useShelf()
   const [isNaming, setNaming] = useState(false)

@@ -4,6 +4,7 @@ import { isKept } from '../../state/document/opened.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { lazyPage } from '../lazyPage.tsx'
+import { Button } from '../kit/Controls.tsx'
 
 const ShelfDialog = lazyPage(() => import('./ShelfDialog.tsx').then((module) => module.ShelfDialog), ['examples', 'looking', 'shelf'])
 
@@ -13,14 +14,14 @@ export const ShelfButton = () => {
   const kept = usePier(isKept)
   return (
     <>
-      <button type='button' className='button plain' aria-haspopup='dialog' onClick={() => setOpen(true)}>
+      <Button className='button plain' aria-haspopup='dialog' onClick={() => setOpen(true)}>
         {wordsOf('app').actions.shelf}
         {!kept && (
           <span className='unsaved' title={wordsOf('app').unsaved}>
             <span className='spoken'>{wordsOf('app').unsaved}</span>
           </span>
         )}
-      </button>
+      </Button>
       {isOpen &&
         createPortal(
           <Suspense>

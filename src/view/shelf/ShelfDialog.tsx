@@ -1,15 +1,43 @@
 import { useEffect, useId, useRef } from 'react'
 import { wordsOf } from '../../words/index.ts'
 import { Apart } from '../kit/Apart.tsx'
+import { Button } from '../kit/Controls.tsx'
 import { DraftList } from './DraftList.tsx'
 import { ExampleList } from './ExampleList.tsx'
 import { FilePart } from './FilePart.tsx'
 import { OpenPier } from './OpenPier.tsx'
 import { Removed, Said, Trouble } from './Outcome.tsx'
-import { pageShelf } from './pageShelf.ts'
 import { PierList } from './PierList.tsx'
-import './shelf.css'
 import { ShelfContext } from './useShelf.ts'
+import { createShelf, type Shelf } from '../../state/storage/shelf.ts'
+import { idbShelf } from '../../state/storage/idbShelf.ts'
+import { newId } from '../../state/document/opened.ts'
+import { pierHolder } from '../../state/pierHolder.ts'
+import { memoryShelf, patience } from '../../state/storage/port.ts'
+import { storageOf, tabOf } from '../../state/storage/session.ts'
+import { pierStore } from '../../state/store.ts'
+import './shelf.css'
+
+let made: Shelf | null = null
+
+/** The one shelf of the running page; made when it is first looked at. */
+const pageShelf = (): Shelf => {
+  if (made) return made
+  const shelf = createShelf({
+    holder: pierHolder(pierStore),
+    others: [],
+    port: idbShelf({ tell: (code) => shelf.heard(code), settled: (code) => shelf.unheard(code) }),
+    memory: memoryShelf,
+    storage: storageOf(),
+    tab: tabOf(pierStore) ?? { id: newId(), live: async () => null },
+    now: Date.now,
+    newId,
+    persist: navigator.storage?.persist ? () => navigator.storage.persist() : null,
+    limit: patience,
+  })
+  made = shelf
+  return shelf
+}
 
 /** Saved piers, as a sheet at the side of the page. */
 export const ShelfDialog = ({ onClose }: { onClose: () => void }) => {
@@ -29,9 +57,7 @@ export const ShelfDialog = ({ onClose }: { onClose: () => void }) => {
       <dialog ref={dialog} className='shelf' aria-labelledby={title} onClose={onClose}>
         <div className='shelf-head'>
           <h2 id={title}>{words.title}</h2>
-          <button type='button' className='button' onClick={leave}>
-            {words.close}
-          </button>
+          <Button onClick={leave}>{words.close}</Button>
         </div>
         <div className='shelf-body'>
           <p className='quiet'>{words.lead}</p>

@@ -1,0 +1,69 @@
+import { type ComponentProps, type ReactNode, useRef } from 'react'
+
+/** Does something on the page; never sends a form. */
+export const Button = ({ className = 'button', ...rest }: ComponentProps<'button'>) => (
+  <button type='button' className={className} {...rest} />
+)
+
+type FileButtonProps = Readonly<{ className?: string; kind?: string; onFile: (file: File) => void; children: ReactNode }>
+
+/** Opens a job file through a hidden input, which every browser knows. The same file can be opened twice. */
+export const FileButton = ({ className, kind, onFile, children }: FileButtonProps) => {
+  const input = useRef<HTMLInputElement>(null)
+  return (
+    <>
+      <Button className={className} onClick={() => input.current?.click()}>
+        {children}
+      </Button>
+      <input
+        ref={input}
+        className='spoken'
+        type='file'
+        accept='.json,application/json'
+        tabIndex={-1}
+        aria-hidden='true'
+        data-file={kind}
+        onChange={(event) => {
+          const file = event.target.files?.[0]
+          event.target.value = ''
+          if (file) onFile(file)
+        }}
+      />
+    </>
+  )
+}
+
+type SelectProps<T extends string | number> = Readonly<{
+  label: string
+  /** Is the label in view? Else it is only spoken. */
+  isTold?: boolean
+  className?: string
+  value: T | ''
+  of: readonly (readonly [value: T, word: string])[]
+  onPick: (value: T) => void
+}>
+
+/** One of several. Where none of them is the value, what it is called stands in its place. */
+export const Select = <T extends string | number>({ label, isTold, className, value, of, onPick }: SelectProps<T>) => (
+  <label className={className}>
+    <span className={isTold ? undefined : 'spoken'}>{label}</span>
+    <select value={value} onChange={(event) => of.flatMap(([one]) => (String(one) === event.target.value ? [one] : [])).forEach(onPick)}>
+      {value === '' && <option value=''>{label}</option>}
+      {of.map(([one, word]) => (
+        <option key={one} value={one}>
+          {word}
+        </option>
+      ))}
+    </select>
+  </label>
+)
+
+/** Sentences one under the other. */
+export const Bullets = ({ of, className = 'bullets' }: Readonly<{ of: readonly string[]; className?: string }>) => (
+  <ul className={className || undefined}>
+    {of.map((one, i) => (
+      // biome-ignore lint/suspicious/noArrayIndexKey: a sentence is its place
+      <li key={i}>{one}</li>
+    ))}
+  </ul>
+)
