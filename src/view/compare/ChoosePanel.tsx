@@ -9,7 +9,8 @@ import { useUnits } from '../hooks/useUnits.ts'
 import { issueText } from '../../facts/issueWords.ts'
 import type { BroughtFiles } from './useBroughtFiles.ts'
 import { useCompare } from './useCompare.ts'
-import { Bullets, Button, FileButton } from '../kit/Controls.tsx'
+import { Button, FileButton } from '../kit/Controls.tsx'
+import { Bullets } from '../kit/Lists.tsx'
 
 const Choice = ({ pick, label, picks }: Readonly<{ pick: Pick; label: string; picks: readonly Pick[] }>) => {
   const isIn = picks.includes(pick)

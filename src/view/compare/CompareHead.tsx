@@ -12,7 +12,8 @@ import { useViewpoints } from '../hooks/useViewpoints.ts'
 import { takeView } from '../../state/actions/takeView.ts'
 import { useCompare } from './useCompare.ts'
 import { turnCut } from './useCompareKeys.ts'
-import { Button, Select } from '../kit/Controls.tsx'
+import { Button } from '../kit/Controls.tsx'
+import { Select } from '../kit/Lists.tsx'
 
 const degree = Math.PI / 180
 const openings = [

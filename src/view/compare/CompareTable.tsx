@@ -7,7 +7,7 @@ import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/useUnits.ts'
 import { fieldLabel, issueText } from '../../facts/issueWords.ts'
 import { cells } from '../cells/cells.tsx'
-import { Bullets } from '../kit/Controls.tsx'
+import { Bullets } from '../kit/Lists.tsx'
 import { Changed, End } from './Ends.tsx'
 import { pierTitle, settingWords } from '../cells/pierName.ts'
 

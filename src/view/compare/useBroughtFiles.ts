@@ -4,13 +4,13 @@ import { compareStore } from '../../state/compare.ts'
 import { bringPiers } from '../../state/compareActions.ts'
 import { seenDocument } from '../../state/derived.ts'
 import { pierStore } from '../../state/store.ts'
-import { readJobFile } from '../files/jobFiles.ts'
+import { jobInFile } from '../files/jobFiles.ts'
 
 type FileRefused = Readonly<{ file: string; issues: readonly Issue[] }>
 
 /** Sets the pier of a job file beside the others; the open pier stays as it is. Null when it went well, else why not. */
 export async function bringFile(file: File): Promise<FileRefused | null> {
-  const read = await readJobFile(file)
+  const read = await jobInFile(file)
   if (!read.ok) return { file: file.name, issues: read.issues }
   bringPiers(compareStore, seenDocument(pierStore.getState()), [read.value])
   return null

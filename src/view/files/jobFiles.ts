@@ -28,14 +28,14 @@ const wrong = (code: IssueCode, facts: Partial<Issue> = {}): Result<never> => ({
 })
 
 /** The pier of a job, from wherever its text is read; else all that is wrong with it. */
-export const readJob = async (read: () => Promise<string>): Promise<Result<PierDocument>> => {
+export const jobFrom = async (read: () => Promise<string>): Promise<Result<PierDocument>> => {
   const text = await read().catch(() => null)
   return text === null ? wrong('file-unreadable') : (await pierKind.reader()).parse(text)
 }
 
 /** The pier of a job file; one that is larger than any job is not even read. */
-export const readJobFile = async (file: File): Promise<Result<PierDocument>> =>
-  file.size > largestJobFile ? wrong('file-too-large', { got: file.size, limit: largestJobFile }) : readJob(() => textIn(file))
+export const jobInFile = async (file: File): Promise<Result<PierDocument>> =>
+  file.size > largestJobFile ? wrong('file-too-large', { got: file.size, limit: largestJobFile }) : jobFrom(() => textIn(file))
 
 /**
  * Opens a job as one undo step. A text that can't be read, is no job, or whose pier can't be built changes nothing and says all that is
@@ -52,4 +52,4 @@ export const openJob = async (store: PierStore, name: string, asked: Promise<Res
   notify(store, { code: 'file-opened', detail: name })
 }
 
-export const openJobFile = (store: PierStore, file: File): Promise<void> => openJob(store, file.name, readJobFile(file))
+export const openJobFile = (store: PierStore, file: File): Promise<void> => openJob(store, file.name, jobInFile(file))

@@ -2,7 +2,7 @@ import { type ExampleFile, exampleFiles } from '../../state/exampleFiles.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { ShelfList } from './ShelfList.tsx'
-import { openJob, readJob } from '../files/jobFiles.ts'
+import { openJob, jobFrom } from '../files/jobFiles.ts'
 import { Button } from '../kit/Controls.tsx'
 
 const textOf = async (file: ExampleFile): Promise<string> => {
@@ -24,7 +24,7 @@ export const ExampleList = ({ onLeave }: { onLeave: () => void }) => {
                 void openJob(
                   pierStore,
                   words.names[file],
-                  readJob(() => textOf(file)),
+                  jobFrom(() => textOf(file)),
                 )
                 onLeave()
               }}

@@ -3,7 +3,8 @@ import { pierStore } from '../../state/store.ts'
 import { saveJobFile } from '../files/jobFiles.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { Mark } from '../kit/Mark.tsx'
-import { Bullets, Button } from '../kit/Controls.tsx'
+import { Button } from '../kit/Controls.tsx'
+import { Bullets } from '../kit/Lists.tsx'
 import { useShelf, useShelfState, nameWords, shelfIssue } from './useShelf.ts'
 
 const mostIssues = 20
