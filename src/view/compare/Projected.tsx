@@ -7,7 +7,7 @@ import { type CompareRow, extremesOf, pullLinks, touchesOf } from '../../state/c
 import { factsAbout } from '../../state/derived.ts'
 import type { ComparedPier } from '../../state/compareSet.ts'
 import { type Words, wordsOf } from '../../words/index.ts'
-import { useUnits } from '../hooks/useUnits.ts'
+import { useUnits } from '../hooks/usePier.ts'
 import { MarkedWord } from '../kit/Mark.tsx'
 import { Button } from '../kit/Controls.tsx'
 import type { ShownPier } from './CompareTable.tsx'

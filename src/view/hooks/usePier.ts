@@ -1,7 +1,9 @@
+import { useMemo } from 'react'
 import { useStore } from 'zustand'
 import type { Fact } from '../../core/model/fact.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
+import { type Units, unitsFor } from '../../core/units/reader.ts'
 import type { AppState } from '../../state/appState.ts'
 import { factsAbout, meantSpec, shownResult, shownSpec } from '../../state/derived.ts'
 import { isLooking } from '../../state/actions/look.ts'
@@ -26,4 +28,10 @@ export const useHistory = (): Readonly<{ past: number; future: number }> => {
   const past = useStore(pierStore.temporal, (history) => history.pastStates.length)
   const future = useStore(pierStore.temporal, (history) => history.futureStates.length)
   return { past, future }
+}
+
+/** How numbers are written for this reader. */
+export const useUnits = (): Units => {
+  const system = usePier((state) => state.view.units)
+  return useMemo(() => unitsFor(system), [system])
 }

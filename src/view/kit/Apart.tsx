@@ -1,5 +1,6 @@
 import { Component, type ReactNode, useState } from 'react'
 import { wordsOf } from '../../words/index.ts'
+import { Button } from './Controls.tsx'
 
 type Props = Readonly<{ children: ReactNode; fallback: (error: unknown) => ReactNode; onError?: (error: unknown) => void }>
 
@@ -36,17 +37,9 @@ const Broken = ({
         <strong>{words.broken.title}</strong> {words.broken.body}
       </p>
       <div className='line'>
-        <button type='button' className='button' onClick={onAgain}>
-          {words.actions.tryAgain}
-        </button>
-        <button type='button' className='button' onClick={() => location.reload()}>
-          {words.actions.reload}
-        </button>
-        {onClose && (
-          <button type='button' className='button' onClick={onClose}>
-            {words.actions.close}
-          </button>
-        )}
+        <Button onClick={onAgain}>{words.actions.tryAgain}</Button>
+        <Button onClick={() => location.reload()}>{words.actions.reload}</Button>
+        {onClose && <Button onClick={onClose}>{words.actions.close}</Button>}
       </div>
       <details>
         <summary className='arrowed'>{words.crash.detail}</summary>

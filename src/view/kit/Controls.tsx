@@ -5,6 +5,21 @@ export const Button = ({ className = 'button', ...rest }: ComponentProps<'button
   <button type='button' className={className} {...rest} />
 )
 
+type SwitchProps = Omit<ComponentProps<'input'>, 'checked' | 'onChange'> & Readonly<{ isOn: boolean; onSwitch: (isOn: boolean) => void }>
+
+/** On or off. */
+export const Switch = ({ isOn, onSwitch, ...rest }: SwitchProps) => (
+  <input
+    className='switch'
+    type='checkbox'
+    role='switch'
+    checked={isOn}
+    aria-checked={isOn}
+    onChange={(event) => onSwitch(event.target.checked)}
+    {...rest}
+  />
+)
+
 type FileButtonProps = Readonly<{ className?: string; kind?: string; onFile: (file: File) => void; children: ReactNode }>
 
 /** Opens a job file through a hidden input, which every browser knows. The same file can be opened twice. */

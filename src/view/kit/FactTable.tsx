@@ -1,10 +1,11 @@
 import type { HTMLAttributes, ReactNode } from 'react'
 
-type TableProps = Readonly<{ className: string; heads?: readonly string[]; children: ReactNode }>
+type TableProps = Readonly<{ className: string; caption?: string; heads?: readonly string[]; children: ReactNode }>
 
 /** A table of facts, a line each; what the columns are is said once above them. */
-export const FactTable = ({ className, heads, children }: TableProps) => (
+export const FactTable = ({ className, caption, heads, children }: TableProps) => (
   <table className={className}>
+    {caption !== undefined && <caption>{caption}</caption>}
     {heads && (
       <thead>
         <tr>
@@ -18,6 +19,26 @@ export const FactTable = ({ className, heads, children }: TableProps) => (
     )}
     {children}
   </table>
+)
+
+type ColumnsProps = Omit<TableProps, 'children'> & Readonly<{ rows: readonly (readonly ReactNode[])[] }>
+
+/** Rows under their heads; the first cell of each names it. */
+export const Columns = ({ rows, ...table }: ColumnsProps) => (
+  <FactTable {...table}>
+    <tbody>
+      {rows.map(([name, ...cells], i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place
+        <tr key={i}>
+          <th scope='row'>{name}</th>
+          {cells.map((cell, k) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a cell is its place
+            <td key={k}>{cell}</td>
+          ))}
+        </tr>
+      ))}
+    </tbody>
+  </FactTable>
 )
 
 /** What the lines below it have in common. */

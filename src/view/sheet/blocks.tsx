@@ -3,7 +3,7 @@ import { stepsOf } from '../../core/derive/build/buildSteps.ts'
 import type { PierResult } from '../../core/model/result.ts'
 import { cautionsOf } from '../../facts/practiceWords.ts'
 import { wordsOf } from '../../words/index.ts'
-import { useUnits } from '../hooks/useUnits.ts'
+import { useUnits } from '../hooks/usePier.ts'
 import { issueText } from '../../facts/issueWords.ts'
 import { questionsFor } from './questions.ts'
 

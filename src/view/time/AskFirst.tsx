@@ -8,6 +8,7 @@ import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { Dangers } from './Dangers.tsx'
 import { type Asked, questionAt } from './questionAt.ts'
+import { Button } from '../kit/Controls.tsx'
 
 type Props = Readonly<{ moment: Moment; children: ReactNode }>
 
@@ -49,9 +50,7 @@ export const AskFirst = ({ moment, children }: Props) => {
             const mark = guess === undefined ? null : i === holds ? words.holds : i === guess ? words.guessed : null
             return (
               <li key={option}>
-                <button
-                  type='button'
-                  className='button'
+                <Button
                   aria-pressed={guess === i}
                   disabled={guess !== undefined}
                   data-holds={(guess !== undefined && i === holds) || undefined}
@@ -62,7 +61,7 @@ export const AskFirst = ({ moment, children }: Props) => {
                 >
                   {option}
                   {mark !== null && <strong> {mark}</strong>}
-                </button>
+                </Button>
               </li>
             )
           })}
@@ -70,12 +69,10 @@ export const AskFirst = ({ moment, children }: Props) => {
         {guess !== undefined && (
           <p className='line wide' role='status'>
             <strong>{question.look}</strong>
-            <button type='button' className='button' onClick={() => show(asked, moment)} hidden={asked.shows !== 'play'}>
+            <Button onClick={() => show(asked, moment)} hidden={asked.shows !== 'play'}>
               {words.again}
-            </button>
-            <button
-              type='button'
-              className='button'
+            </Button>
+            <Button
               onClick={() => {
                 const { [key]: _, ...others } = guesses
                 setGuesses(others)
@@ -83,7 +80,7 @@ export const AskFirst = ({ moment, children }: Props) => {
               }}
             >
               {words.anew}
-            </button>
+            </Button>
           </p>
         )}
       </div>

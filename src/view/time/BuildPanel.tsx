@@ -2,13 +2,14 @@ import { shownSteps } from '../../state/shownSteps.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { zoneName } from '../section/nameWishes.ts'
-import { checkText, stepText, wrongText } from './buildTexts.ts'
+import { Bullets } from '../kit/Lists.tsx'
 import { Dangers } from './Dangers.tsx'
 import { BuiltWrong, Mistakes } from './Mistakes.tsx'
 
 /** One step of building: danger first, then what is done, what to check, what goes wrong, and what nobody sees any more once it is done. */
 export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
   const words = wordsOf('time').build
+  const build = wordsOf('build')
   const steps = usePier(shownSteps)
   const { zones } = useResult()
   const step = steps[at]
@@ -23,7 +24,7 @@ export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
     <div className='time-two'>
       <div className='stack'>
         <Dangers step={step} />
-        <p className='lead'>{stepText(step.id)}</p>
+        <p className='lead'>{wordsOf('steps')[step.id]}</p>
         {step.inspection && <p className='strong'>{words.inspection}</p>}
         {arrived.length > 0 && (
           <p>
@@ -39,13 +40,9 @@ export const BuildPanel = ({ step: at }: Readonly<{ step: number }>) => {
       </div>
       <div className='stack'>
         <h2>{words.check}</h2>
-        <ul className='stack tight dashes'>
-          {step.checks.map((check) => (
-            <li key={check}>{checkText(check)}</li>
-          ))}
-        </ul>
+        <Bullets className='stack tight dashes' of={step.checks.map((check) => build.checks[check])} />
         <h2>{words.wrong}</h2>
-        <p>{wrongText(step.id)}</p>
+        <p>{build.wrong[step.id]}</p>
         <Mistakes ids={step.wrong} />
         <p className='quiet'>{words.practice}</p>
       </div>

@@ -6,9 +6,10 @@ import { meantResult } from '../../state/derived.ts'
 import { worseChecks } from '../../state/worseChecks.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
-import { usePier, useResult } from '../hooks/usePier.ts'
+import { usePier, useResult, useUnits } from '../hooks/usePier.ts'
 import type { SayNumber } from '../../core/units/reader.ts'
-import { useUnits } from '../hooks/useUnits.ts'
+import { Button } from '../kit/Controls.tsx'
+import { Columns } from '../kit/FactTable.tsx'
 
 type Change = Readonly<{ label: string; right: string; wrong: string }>
 
@@ -89,29 +90,14 @@ export const BuiltWrong = () => {
         <strong>
           {words.isMade} {made.map((one) => wordsOf('build').mistakes[one].name).join(', ')}.
         </strong>
-        <button type='button' className='button' onClick={() => putRight(pierStore)}>
-          {words.allRight}
-        </button>
+        <Button onClick={() => putRight(pierStore)}>{words.allRight}</Button>
       </p>
       {changes.length > 0 && (
-        <table className='columns time-table'>
-          <thead>
-            <tr>
-              <th scope='col'>{words.numbers}</th>
-              <th scope='col'>{words.right}</th>
-              <th scope='col'>{words.asBuilt}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {changes.map(({ label, right, wrong }) => (
-              <tr key={label}>
-                <th scope='row'>{label}</th>
-                <td>{right}</td>
-                <td>{wrong}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Columns
+          className='columns time-table'
+          heads={[words.numbers, words.right, words.asBuilt]}
+          rows={changes.map(({ label, right, wrong }) => [label, right, wrong])}
+        />
       )}
     </div>
   )

@@ -1,9 +1,9 @@
 import type { DryMix, MixedConcrete } from '../../core/model/timeResult.ts'
 import { mixOf } from '../../state/timeDerived.ts'
 import { wordsOf } from '../../words/index.ts'
-import { useResult } from '../hooks/usePier.ts'
-import { useUnits } from '../hooks/useUnits.ts'
+import { useResult, useUnits } from '../hooks/usePier.ts'
 import { BandChart } from '../kit/BandChart.tsx'
+import { Columns } from '../kit/FactTable.tsx'
 import { listenToPlayer } from '../live/player.ts'
 import { daysOf, percents } from '../../facts/timeWords.ts'
 import { WeatherFlags } from '../kit/WeatherFlags.tsx'
@@ -74,26 +74,15 @@ const Dry = ({ mix }: Readonly<{ mix: DryMix }>) => {
         <p className='quiet'>{words.dry.trialText}</p>
         <p className='quiet'>{wordsOf('life').traps['trap-more-water-fixes-dry-mix']}</p>
       </div>
-      <table className='columns time-table'>
-        <thead>
-          <tr>
-            <th scope='col'>{words.dry.depth}</th>
-            <th scope='col'>{words.dry.ratio}</th>
-            <th scope='col'>{words.dry.strength}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {mix.layers.map((layer) => (
-            <tr key={layer.from}>
-              <th scope='row'>
-                {depth(Math.max(layer.from, layer.to))} – {depth(Math.min(layer.from, layer.to))}
-              </th>
-              <td>{layer.strength === null ? '–' : `${layer.ratio.low.toFixed(1)}–${layer.ratio.high.toFixed(1)}`}</td>
-              <td>{layer.strength === null ? words.dry.noWater : percents(layer.strength)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Columns
+        className='columns time-table'
+        heads={[words.dry.depth, words.dry.ratio, words.dry.strength]}
+        rows={mix.layers.map(({ from, to, ratio, strength }) => [
+          `${depth(Math.max(from, to))} – ${depth(Math.min(from, to))}`,
+          strength === null ? '–' : `${ratio.low.toFixed(1)}–${ratio.high.toFixed(1)}`,
+          strength === null ? words.dry.noWater : percents(strength),
+        ])}
+      />
     </div>
   )
 }

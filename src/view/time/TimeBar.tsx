@@ -11,6 +11,7 @@ import { TimeRule } from './TimeRule.tsx'
 import { useSpokenMoment } from './useSpokenMoment.ts'
 import { lazyPage } from '../lazyPage.tsx'
 import './time.css'
+import { Button } from '../kit/Controls.tsx'
 
 const BuildPanel = lazyPage(() => import('./BuildPanel.tsx').then((module) => module.BuildPanel), ['build', 'steps', 'time'])
 const MonthPanel = lazyPage(() => import('./MonthPanel.tsx').then((module) => module.MonthPanel), ['life', 'time'])
@@ -103,19 +104,12 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
       <div className='time-head'>
         <fieldset className='time-stretches' aria-label={words.which}>
           {stretches.map((one) => (
-            <button
-              key={one}
-              type='button'
-              className='tab'
-              aria-pressed={one === stretch}
-              onClick={() => one !== stretch && openStretch(pierStore, one)}
-            >
+            <Button key={one} className='tab' aria-pressed={one === stretch} onClick={() => one !== stretch && openStretch(pierStore, one)}>
               {words.stretches[one]}
-            </button>
+            </Button>
           ))}
         </fieldset>
-        <button
-          type='button'
+        <Button
           className='icon'
           aria-label={words.ask.first}
           title={words.ask.first}
@@ -125,35 +119,30 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
           <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M7 7.2a3 3 0 1 1 4.6 2.6c-1 .7-1.6 1.2-1.6 2.6M10 15.4v.2' />
           </svg>
-        </button>
-        <button type='button' className='icon' aria-label={words.close} title={words.close} onClick={leave}>
+        </Button>
+        <Button className='icon' aria-label={words.close} title={words.close} onClick={leave}>
           <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M5 5L15 15M15 5L5 15' />
           </svg>
-        </button>
+        </Button>
       </div>
       <div className='time-run'>
-        <button
-          type='button'
-          className='icon time-play'
-          aria-label={playing ? words.pause : words.play}
-          onClick={() => setPlaying(pierStore, !playing)}
-        >
+        <Button className='icon time-play' aria-label={playing ? words.pause : words.play} onClick={() => setPlaying(pierStore, !playing)}>
           <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path className='sign-solid' d={playing ? 'M5 4H8.5V16H5ZM11.5 4H15V16H11.5Z' : 'M6 3.5L16.5 10L6 16.5Z'} />
           </svg>
-        </button>
-        <button type='button' className='icon' aria-label={words.back[stretch]} disabled={at === 0} onClick={() => goBy(-1)}>
+        </Button>
+        <Button className='icon' aria-label={words.back[stretch]} disabled={at === 0} onClick={() => goBy(-1)}>
           <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M12.5 4.5L7 10L12.5 15.5' />
           </svg>
-        </button>
+        </Button>
         <TimeRule ref={slider} stretch={stretch} at={at} last={player.end} playing={playing} line={line} />
-        <button type='button' className='icon' aria-label={words.next[stretch]} disabled={at === player.end} onClick={() => goBy(1)}>
+        <Button className='icon' aria-label={words.next[stretch]} disabled={at === player.end} onClick={() => goBy(1)}>
           <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M7.5 4.5L13 10L7.5 15.5' />
           </svg>
-        </button>
+        </Button>
         <p className='time-place lead' aria-hidden='true'>
           {line}
         </p>

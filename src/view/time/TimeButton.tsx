@@ -2,6 +2,7 @@ import { openStretch, showMoment } from '../../state/actions/time.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
+import { Button } from '../kit/Controls.tsx'
 
 const id = 'over-time'
 
@@ -10,16 +11,15 @@ export const TimeButton = ({ className }: Readonly<{ className: string }>) => {
   const timeEntry = wordsOf('entrances').time
   const isOpen = usePier((state) => state.view.time !== null)
   return (
-    <button
+    <Button
       id={id}
-      type='button'
       className={className}
       aria-label={timeEntry.open}
       aria-expanded={isOpen}
       onClick={() => (isOpen ? showMoment(pierStore, null) : openStretch(pierStore, 'build'))}
     >
       {timeEntry.short}
-    </button>
+    </Button>
   )
 }
 

@@ -4,7 +4,6 @@ import { lastDay, lastYear, placeOf } from '../../state/actions/time.ts'
 import type { Moment } from '../../state/appState.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
-import { stepText } from './buildTexts.ts'
 import { gainOn, percents } from '../../facts/timeWords.ts'
 import { shownSteps } from '../../state/shownSteps.ts'
 import { lifeOf, mixOf } from '../../state/timeDerived.ts'
@@ -35,7 +34,7 @@ export function useSpokenMoment(moment: Moment): Readonly<{ last: number; line: 
 
 function sentence({ stretch }: Moment, at: number, line: string, step: BuildStep | undefined, spec: PierSpec): string {
   const words = wordsOf('time')
-  if (stretch === 'build') return words.build.spoken(line, step ? stepText(step.id) : '')
+  if (stretch === 'build') return words.build.spoken(line, step ? wordsOf('steps')[step.id] : '')
   if (stretch === 'years') {
     const point = lifeOf(spec).sound?.find(({ year }) => year === at)
     return point ? words.years.spoken(String(at), percents(point.share)) : words.years.spokenNone(String(at))

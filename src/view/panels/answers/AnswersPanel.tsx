@@ -1,20 +1,42 @@
 import { type ReactNode, Suspense, useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
-import { useFacts, usePier, useResult } from '../../hooks/usePier.ts'
+import { useFacts, usePier, useResult, useUnits } from '../../hooks/usePier.ts'
 import { issueText } from '../../../facts/issueWords.ts'
 import { LoadPath } from '../loadPath/LoadPath.tsx'
-import { Mark } from '../../kit/Mark.tsx'
-import { SureSection, YearsSections } from './LateSections.tsx'
-import { otherGroups } from '../../../core/model/fact.ts'
+import { Mark, MarkedWord } from '../../kit/Mark.tsx'
+import { Folded, SureSection, YearsSections } from './LateSections.tsx'
+import { otherGroups, type VerdictMark } from '../../../core/model/fact.ts'
 import { depthPairs } from '../../../facts/said.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
 import { Pairs } from '../../kit/FactTable.tsx'
-import { MarkLegend } from './MarkLegend.tsx'
 import { MethodNotes } from './MethodNotes.tsx'
 import { CheckTable } from './HeldFacts.tsx'
 import { Quantities } from './Quantities.tsx'
 import { WoodAndWater } from './WoodAndWater.tsx'
 import { lazyPage } from '../../lazyPage.tsx'
+import { standingsInOrder } from '../../../core/model/worked.ts'
+
+/** Every mark with its meaning, so that no fact hides behind a mark. */
+const MarkLegend = () => {
+  const { verdicts, verdictMeanings } = wordsOf('app')
+  const meanings = Object.entries(verdictMeanings) as [keyof typeof verdictMeanings & VerdictMark, string][]
+  return (
+    <Pairs
+      as='marks'
+      of={[
+        ...meanings.map(([mark, meaning]) => [<MarkedWord key={mark} name={mark} word={verdicts[mark]} />, meaning] as const),
+        ...standingsInOrder.flatMap((standing) => {
+          const { mark, meaning } = wordsOf('standings')[standing]
+          const name = (
+            <>
+              <span aria-hidden='true'>†</span> {mark}
+            </>
+          )
+          return mark === null ? [] : [[name, meaning] as const]
+        }),
+      ]}
+    />
+  )
+}
 
 const AgainstDrawing = lazyPage(
   () => import('../drawing/AgainstDrawing.tsx').then((module) => module.AgainstDrawing),
@@ -29,18 +51,6 @@ const Section = ({ title, help, children }: { title: string; help: string; child
   </section>
 )
 
-/** To look things up in: closed until it is wanted. */
-type FoldedProps = Readonly<{ title: string; help: string; children: ReactNode; onOpen?: () => void }>
-const Folded = ({ title, help, children, onOpen }: FoldedProps) => (
-  <details className='answer answer-folded' onToggle={(event) => event.currentTarget.open && onOpen?.()}>
-    <summary className='opens'>
-      <h3>{title}</h3>
-      <p className='answer-help quiet'>{help}</p>
-    </summary>
-    {children}
-  </details>
-)
-
 /** The licenses of all that the built page carries; the build has written them beside it. */
 const Credits = () => {
   const { sections, creditsAway } = wordsOf('app').answers
@@ -50,7 +60,7 @@ const Credits = () => {
     setText(answer?.ok ? await answer.text() : creditsAway)
   }
   return (
-    <Folded {...sections.credits} onOpen={() => void read()}>
+    <Folded {...sections.credits} onOpen={(isOpen) => isOpen && void read()}>
       <pre className='credits small broken-anywhere' translate='no'>
         {text}
       </pre>

@@ -3,6 +3,7 @@ import { wordsOf } from '../../../words/index.ts'
 import { usePier, useResult } from '../../hooks/usePier.ts'
 import { issueText } from '../../../facts/issueWords.ts'
 import { Mark } from '../../kit/Mark.tsx'
+import { Button } from '../../kit/Controls.tsx'
 
 /** The general notes of the sheet: always in view, in full at a touch. */
 export const CautionStrip = () => {
@@ -12,7 +13,7 @@ export const CautionStrip = () => {
   const words = wordsOf('app').strip
   return (
     <section className='strip' aria-label={wordsOf('app').panels.notes}>
-      <button type='button' className='strip-line small' aria-expanded={open} onClick={() => setOpen(!open)}>
+      <Button className='strip-line small' aria-expanded={open} onClick={() => setOpen(!open)}>
         {issues.length > 0 && (
           <span className='verdict heavy mark-short'>
             <Mark name='short' /> {words.count(issues.length)}
@@ -29,7 +30,7 @@ export const CautionStrip = () => {
             </>
           )}
         </span>
-      </button>
+      </Button>
       {open && (
         <div className='strip-all stack wide small'>
           {issues.length > 0 && (

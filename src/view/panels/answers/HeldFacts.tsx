@@ -4,10 +4,10 @@ import { factsOf } from '../../../core/derive/report/report.ts'
 import { rowIn } from '../../../facts/firstWords.ts'
 import { type SaidFact, said } from '../../../facts/said.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useFacts } from '../../hooks/usePier.ts'
+import { useFacts, useUnits } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
 import { FactLine, FactTable, GroupLine } from '../../kit/FactTable.tsx'
+import { Button } from '../../kit/Controls.tsx'
 import { Mark, EstimateMark } from '../../kit/Mark.tsx'
 import { lazyPage } from '../../lazyPage.tsx'
 import './heldFacts.css'
@@ -39,13 +39,13 @@ export const HeldFact = ({ fact, last, under, says, isOpenAtFirst = false, keeps
   const pointing = usePointing(fact.drawn, open && keepsPart)
   const told = said(fact, useUnits())
   const head = (
-    <button type='button' className='fact-head' aria-expanded={open} aria-controls={id} onClick={() => setChosen(!open)}>
+    <Button className='fact-head' aria-expanded={open} aria-controls={id} onClick={() => setChosen(!open)}>
       {told.mark && <Mark name={told.mark} />}
       <span>
         {told.name}
         {under?.(told)}
       </span>
-    </button>
+    </Button>
   )
   return (
     <FactLine

@@ -1,4 +1,4 @@
-import { type ComponentType, Suspense, useState } from 'react'
+import { type ComponentType, type ReactNode, Suspense, useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
 import { useResult } from '../../hooks/usePier.ts'
 import { lazyPage } from '../../lazyPage.tsx'
@@ -17,23 +17,32 @@ const CostPanel = lazyPage(
   ['answers', 'glossary', 'reasons', 'terms', 'years'],
 )
 
+type FoldedProps = Readonly<{ title: string; help: string; children: ReactNode; onOpen?: (isOpen: boolean) => void }>
+
+/** To look things up in: closed until it is wanted. */
+export const Folded = ({ title, help, children, onOpen }: FoldedProps) => (
+  <details className='answer answer-folded' onToggle={(event) => onOpen?.(event.currentTarget.open)}>
+    <summary className='opens'>
+      <h3>{title}</h3>
+      <p className='answer-help quiet'>{help}</p>
+    </summary>
+    {children}
+  </details>
+)
+
 type Props = Readonly<{ title: string; help: string; loading: string; Body: ComponentType }>
 
 /** A section that is loaded, and worked out, once it is opened. */
 const OnceOpen = ({ title, help, loading, Body }: Props) => {
-  const [isOpen, setIsOpen] = useState(false)
+  const [isOpen, setOpen] = useState(false)
   return (
-    <details className='answer answer-folded' onToggle={(event) => setIsOpen(event.currentTarget.open)}>
-      <summary className='opens'>
-        <h3>{title}</h3>
-        <p className='answer-help quiet'>{help}</p>
-      </summary>
+    <Folded title={title} help={help} onOpen={setOpen}>
       {isOpen && (
         <Suspense fallback={<p className='quiet'>{loading}</p>}>
           <Body />
         </Suspense>
       )}
-    </details>
+    </Folded>
   )
 }
 

@@ -3,6 +3,7 @@ import { bracketUnder, cautionsOf } from '../../../facts/practiceWords.ts'
 import type { KindText } from '../../../words/en/fills.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
+import { Bullets } from '../../kit/Lists.tsx'
 import { SourceList } from '../../kit/Sources.tsx'
 
 const TwoSides = ({ words }: { words: KindText }) => (
@@ -34,13 +35,7 @@ export const MethodNotes = () => {
           <TwoSides words={wordsOf('brackets')[bracket.id]} />
         </>
       )}
-      {cautions.length > 0 && (
-        <ul className='bullets'>
-          {cautions.map((caution) => (
-            <li key={caution}>{caution}</li>
-          ))}
-        </ul>
-      )}
+      {cautions.length > 0 && <Bullets of={cautions} />}
       <details className='row'>
         <summary className='opens'>
           <span className='row-name grows'>{wordsOf('app').answers.howBuilt}</span>

@@ -1,7 +1,7 @@
 import { useState } from 'react'
-import type { Worked } from '../../../core/model/worked.ts'
+import type { Term, Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { Formula } from './Formula.tsx'
 import { rowIn } from '../../../facts/firstWords.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
@@ -9,8 +9,27 @@ import { StandingMark } from '../../kit/Mark.tsx'
 import { SourceList } from '../../kit/Sources.tsx'
 
 /** A term by its name in the formula, or by the zone it stands for; one without words is spelt out. */
-export const termWords = (name: string): string =>
+const termWords = (name: string): string =>
   rowIn<string>(wordsOf('terms'), name) ?? rowIn<string>(wordsOf('zones'), name) ?? name.replace(/([A-Z])/g, ' $1').toLowerCase()
+
+/** What went into a formula: each sign, what it stands for, and its figure. */
+export const Terms = ({ of, say }: Readonly<{ of: readonly Term[]; say: (term: Term) => string }>) =>
+  of.length > 0 && (
+    <table className='terms'>
+      <caption className='spoken'>{wordsOf('app').answers.inputs}</caption>
+      <tbody>
+        {of.map((term) => (
+          <tr key={term.symbol + term.name}>
+            <td>
+              <Formula tex={term.symbol} />
+            </td>
+            <th scope='row'>{termWords(term.name)}</th>
+            <td className='number'>{say(term)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
 
 /** One number: its name and figure, and on demand how it was worked out: in words, as a formula, with what went in, and its sources. */
 export const WorkedDetails = ({ worked }: { worked: Worked }) => {
@@ -29,22 +48,7 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
         <div className='worked-body stack'>
           {plain !== '' && <p>{plain}</p>}
           {worked.formula !== '' && <Formula tex={worked.formula} as='block' />}
-          {worked.inputs.length > 0 && (
-            <table className='terms'>
-              <caption className='spoken'>{wordsOf('app').answers.inputs}</caption>
-              <tbody>
-                {worked.inputs.map((term) => (
-                  <tr key={term.symbol + term.name}>
-                    <td>
-                      <Formula tex={term.symbol} />
-                    </td>
-                    <th scope='row'>{termWords(term.name)}</th>
-                    <td className='number'>{figure(term.value, term.quantity)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          )}
+          <Terms of={worked.inputs} say={({ value, quantity }) => figure(value, quantity)} />
           {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated.means}</p>}
           <SourceList ids={worked.sources} />
         </div>

@@ -8,9 +8,10 @@ import { effectWords, isTold, nameOf, said } from '../../../facts/said.ts'
 import { switchPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useFacts, useIsLooking } from '../../hooks/usePier.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useFacts, useIsLooking, useUnits } from '../../hooks/usePier.ts'
+import { Bullets } from '../../kit/Lists.tsx'
 import { FactTable, Pairs } from '../../kit/FactTable.tsx'
+import { Button } from '../../kit/Controls.tsx'
 import { MarkedWord } from '../../kit/Mark.tsx'
 import { HeldFact } from '../answers/HeldFacts.tsx'
 import { SourceList } from '../../kit/Sources.tsx'
@@ -27,9 +28,9 @@ const Enter = () => {
   return (
     <p>
       {wordsOf('drawing').empty}{' '}
-      <button type='button' className='button' disabled={isLooking} onClick={enter}>
+      <Button disabled={isLooking} onClick={enter}>
         {wordsOf('drawing').enter}
-      </button>
+      </Button>
     </p>
   )
 }
@@ -64,11 +65,7 @@ const Reasons = ({ fact }: Readonly<{ fact: Fact }>) => {
       {shownBy.length > 0 && (
         <>
           <h4 className='small-head'>{words.shows}</h4>
-          <ul>
-            {shownBy.map((key) => (
-              <li key={key}>{wordIn(words.verify, key)}</li>
-            ))}
-          </ul>
+          <Bullets className='' of={shownBy.map((key) => wordIn(words.verify, key))} />
         </>
       )}
       <SourceList ids={fact.sources} />

@@ -19,9 +19,7 @@ export const KindCards = (props: {
   const { path, choices } = props.field
   const name = useId()
   const isLooking = useIsLooking()
-  const system = usePier((state) => state.view.units)
   const errors = usePier((state) => state.entries[path]?.issues)
-  const warnings = useWarnings(path)
   const chosen = valueAt(useSpec(), path)
   return (
     <fieldset className='field cards'>
@@ -50,7 +48,7 @@ export const KindCards = (props: {
           </span>
         </label>
       ))}
-      <FieldIssues id={`${name}-issues`} errors={errors ?? []} warnings={warnings} system={system} />
+      <FieldIssues id={`${name}-issues`} errors={errors} warnings={useWarnings(path)} />
     </fieldset>
   )
 }

@@ -8,7 +8,7 @@ import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { fieldLabel } from '../../../facts/issueWords.ts'
 import { useIsLooking } from '../../hooks/usePier.ts'
-import { FieldIssues, HelpButton } from './FieldNotes.tsx'
+import { FieldFrame, notesOf } from './FieldNotes.tsx'
 import { boxText, restingText, useEntry } from './useEntry.ts'
 
 /** Steps that a key takes in the box. Shift and Page keys go ten at a time. */
@@ -26,7 +26,6 @@ const stepsOf = (event: KeyboardEvent): number => {
 export const NumberField = ({ field, help, none }: { field: FieldOf<'number'>; help: string; none?: string }) => {
   const id = useId()
   const entry = useEntry(field)
-  const [helpOpen, setHelpOpen] = useState(false)
   const [isIn, setIsIn] = useState(false)
   const isLooking = useIsLooking()
   const range = useRef<HTMLInputElement>(null)
@@ -63,58 +62,57 @@ export const NumberField = ({ field, help, none }: { field: FieldOf<'number'>; h
   const bound = (value: number): string => restingText(boxText(value, field.quantity, entry.system, field.unit?.[entry.system]))
   const bounds = wordsOf('app').fields.between(bound(field.min), bound(field.max))
   const isBad = entry.errors.length > 0
+  const box = (
+    <input
+      id={id}
+      className='box'
+      type='text'
+      autoComplete='off'
+      spellCheck={false}
+      placeholder={none}
+      readOnly={isLooking}
+      value={isIn || entry.text !== entry.settled ? entry.text : entry.resting}
+      title={entry.resting === entry.settled ? undefined : entry.settled}
+      aria-invalid={isBad}
+      aria-describedby={notesOf(id)}
+      onChange={(event) => entry.setTyped(event.target.value)}
+      onKeyDown={onKeyDown}
+      onKeyUp={(event) => /^(Arrow|Page)(Up|Down)$/.test(event.key) && commitDraft(pierStore)}
+      onFocus={() => setIsIn(true)}
+      onBlur={() => {
+        setIsIn(false)
+        enter()
+      }}
+    />
+  )
+  const rule = (
+    <input
+      ref={range}
+      className='slider'
+      hidden={none !== undefined && entry.value === null}
+      type='range'
+      disabled={isLooking}
+      min={slider.first}
+      max={slider.last}
+      step={1}
+      value={place}
+      aria-label={wordsOf('app').fields.slider(label)}
+      aria-valuetext={entry.resting}
+      onChange={(event) => dragField(pierStore, field.path, slider.valueAt(Number(event.target.value)))}
+      onBlur={() => commitDraft(pierStore)}
+    />
+  )
   return (
-    <div className='field' data-bad={isBad || undefined}>
-      <div className='field-line'>
-        <label htmlFor={id}>{label}</label>
-        <HelpButton label={label} open={helpOpen} controls={`${id}-help`} onToggle={() => setHelpOpen(!helpOpen)} />
-        <input
-          id={id}
-          className='box'
-          type='text'
-          autoComplete='off'
-          spellCheck={false}
-          placeholder={none}
-          readOnly={isLooking}
-          value={isIn || entry.text !== entry.settled ? entry.text : entry.resting}
-          title={entry.resting === entry.settled ? undefined : entry.settled}
-          aria-invalid={isBad}
-          aria-describedby={`${id}-issues ${id}-help`}
-          onChange={(event) => entry.setTyped(event.target.value)}
-          onKeyDown={onKeyDown}
-          onKeyUp={(event) => /^(Arrow|Page)(Up|Down)$/.test(event.key) && commitDraft(pierStore)}
-          onFocus={() => setIsIn(true)}
-          onBlur={() => {
-            setIsIn(false)
-            enter()
-          }}
-        />
-      </div>
-      <input
-        ref={range}
-        className='slider'
-        hidden={none !== undefined && entry.value === null}
-        type='range'
-        disabled={isLooking}
-        min={slider.first}
-        max={slider.last}
-        step={1}
-        value={place}
-        aria-label={wordsOf('app').fields.slider(label)}
-        aria-valuetext={entry.resting}
-        onChange={(event) => dragField(pierStore, field.path, slider.valueAt(Number(event.target.value)))}
-        onBlur={() => commitDraft(pierStore)}
-      />
-      <p id={`${id}-help`} className='field-help quiet' hidden={!helpOpen}>
-        {help} {bounds}
-      </p>
-      <FieldIssues
-        id={`${id}-issues`}
-        errors={entry.errors}
-        warnings={entry.warnings}
-        kept={entry.value === null ? wordsOf('app').fields.keptNone : wordsOf('app').fields.kept(entry.resting)}
-        system={entry.system}
-      />
-    </div>
+    <FieldFrame
+      id={id}
+      label={label}
+      help={`${help} ${bounds}`}
+      marks={{ 'data-bad': isBad || undefined }}
+      control={box}
+      slider={rule}
+      errors={entry.errors}
+      warnings={entry.warnings}
+      kept={entry.value === null ? wordsOf('app').fields.keptNone : wordsOf('app').fields.kept(entry.resting)}
+    />
   )
 }

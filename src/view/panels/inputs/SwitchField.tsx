@@ -1,45 +1,28 @@
-import { type ReactNode, useId, useState } from 'react'
+import { type ReactNode, useId } from 'react'
 import { useIsLooking, usePier } from '../../hooks/usePier.ts'
-import { FieldIssues, HelpButton } from './FieldNotes.tsx'
+import { Switch } from '../../kit/Controls.tsx'
+import { FieldFrame, notesOf } from './FieldNotes.tsx'
 import { useWarnings } from './useEntry.ts'
 
+type Props = Readonly<{ path: string; label: string; help: string; on: boolean; onChange: (on: boolean) => void; children?: ReactNode }>
+
 /** An optional part: a switch, and its own inputs under it while it is on. */
-export const SwitchField = (props: {
-  path: string
-  label: string
-  help: string
-  on: boolean
-  onChange: (on: boolean) => void
-  children?: ReactNode
-}) => {
+export const SwitchField = ({ path, label, help, on, onChange, children }: Props) => {
   const id = useId()
-  const [helpOpen, setHelpOpen] = useState(false)
-  const system = usePier((state) => state.view.units)
   const isLooking = useIsLooking()
-  const errors = usePier((state) => state.entries[props.path]?.issues)
-  const warnings = useWarnings(props.path)
+  const errors = usePier((state) => state.entries[path]?.issues)
   return (
-    <div className='field field-part' data-on={props.on || undefined}>
-      <div className='field-line'>
-        <label htmlFor={id}>{props.label}</label>
-        <HelpButton label={props.label} open={helpOpen} controls={`${id}-help`} onToggle={() => setHelpOpen(!helpOpen)} />
-        <input
-          id={id}
-          className='switch'
-          type='checkbox'
-          role='switch'
-          checked={props.on}
-          disabled={isLooking}
-          aria-checked={props.on}
-          aria-describedby={`${id}-issues ${id}-help`}
-          onChange={(event) => props.onChange(event.target.checked)}
-        />
-      </div>
-      <p id={`${id}-help`} className='field-help quiet' hidden={!helpOpen}>
-        {props.help}
-      </p>
-      <FieldIssues id={`${id}-issues`} errors={errors ?? []} warnings={warnings} system={system} />
-      {props.on && props.children && <div className='nested stack tight'>{props.children}</div>}
-    </div>
+    <FieldFrame
+      id={id}
+      label={label}
+      help={help}
+      className='field field-part'
+      marks={{ 'data-on': on || undefined }}
+      control={<Switch id={id} isOn={on} disabled={isLooking} aria-describedby={notesOf(id)} onSwitch={onChange} />}
+      errors={errors}
+      warnings={useWarnings(path)}
+    >
+      {on && children && <div className='nested stack tight'>{children}</div>}
+    </FieldFrame>
   )
 }

@@ -1,7 +1,6 @@
 import type { CSSProperties } from 'react'
 import { wordsOf } from '../../../words/index.ts'
-import { usePier } from '../../hooks/usePier.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { usePier, useUnits } from '../../hooks/usePier.ts'
 import type { PullPath } from '../../../core/derive/report/pullPath.ts'
 import { type ChartScale, shareOf } from './chartScale.ts'
 

@@ -7,8 +7,9 @@ import { nameOf, verdictWords } from '../../../facts/said.ts'
 import { showPanel } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { MarkedWord } from '../../kit/Mark.tsx'
+import { Button } from '../../kit/Controls.tsx'
 import { groupId } from '../inputs/InputStep.tsx'
 
 /** No more digits than a ratio deserves; but near 1 it is not rounded onto it. */
@@ -42,9 +43,7 @@ const Asked = ({ chain: { asked, whole } }: { chain: PullPath }) => {
     return (
       <p className='chain-summary line wide small'>
         <span>{words.noDemand}</span>
-        <button type='button' className='button' onClick={showLoads}>
-          {words.enterLoads}
-        </button>
+        <Button onClick={showLoads}>{words.enterLoads}</Button>
       </p>
     )
   if (asked <= 0) return <p className='chain-summary stack tight small'>{words.noNetUplift}</p>

@@ -6,10 +6,10 @@ import { nameOf, said, verdictWords } from '../../../facts/said.ts'
 import { lookFrom, openLink, pointAt } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { usePier } from '../../hooks/usePier.ts'
+import { usePier, useUnits } from '../../hooks/usePier.ts'
 import { usePointing } from '../../hooks/usePointing.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
 import { Mark } from '../../kit/Mark.tsx'
+import { Button } from '../../kit/Controls.tsx'
 import { lazyPage } from '../../lazyPage.tsx'
 import { LinkBar } from './LinkBar.tsx'
 import type { ChartScale } from './chartScale.ts'
@@ -84,7 +84,7 @@ export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
   }
   return (
     <li className='link' data-place={link.link?.place} data-governs={link.link?.governs || undefined} {...pointing}>
-      <button ref={head} type='button' className='link-head opens' aria-expanded={open} aria-controls={id} onClick={toggle}>
+      <Button ref={head} className='link-head opens' aria-expanded={open} aria-controls={id} onClick={toggle}>
         {mark && <Mark name={mark} />}
         <span className='link-name strong'>{nameOf(link)}</span>
         <span className='link-number number strong'>{holds !== null && link.link?.place !== 'bound' ? units.say(holds, 'force') : ''}</span>
@@ -95,7 +95,7 @@ export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
           <LinkWords link={link} judged={judged} />
           {link.counted === 'not counted' && why !== '' && <span className='block'>{why}</span>}
         </span>
-      </button>
+      </Button>
       <div id={id} className='link-pad' hidden={!open}>
         {open && (
           <Suspense>

@@ -2,7 +2,8 @@ import { Suspense, useState } from 'react'
 import type { Demand } from '../../../core/model/result.ts'
 import { caseWords, combinationWords, loadNotes } from '../../../facts/loadWords.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
+import { Bullets } from '../../kit/Lists.tsx'
 import { EstimateMark } from '../../kit/Mark.tsx'
 import { lazyPage } from '../../lazyPage.tsx'
 
@@ -72,12 +73,7 @@ export const DemandPart = ({ demand }: { demand: Demand }) => {
         </table>
       )}
       {demand.uplift && <Work demand={demand} />}
-      <ul className='bullets'>
-        {loadNotes(demand.notes).map((note) => (
-          <li key={note}>{note}</li>
-        ))}
-        <li>{wordsOf('loadPath').noSeismic}</li>
-      </ul>
+      <Bullets of={[...loadNotes(demand.notes), wordsOf('loadPath').noSeismic]} />
     </>
   )
 }

@@ -2,7 +2,7 @@ import { leastYieldMode } from '../../../core/derive/lettingGo.ts'
 import type { Fact } from '../../../core/model/fact.ts'
 import { said } from '../../../facts/said.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { wouldVerify } from './ChainSummary.tsx'
 import { WorkPad } from './WorkPad.tsx'
 

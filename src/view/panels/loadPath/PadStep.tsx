@@ -1,11 +1,11 @@
 import type { SourceId } from '../../../core/engineering/sources.ts'
 import type { Term, Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { Formula } from '../answers/Formula.tsx'
 import { answerWords } from '../../../facts/answerWords.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
-import { termWords } from '../answers/WorkedDetails.tsx'
+import { Terms } from '../answers/WorkedDetails.tsx'
 import { numbersIn } from './numbersIn.ts'
 import { type PadNumber, padNumber, padSystem, padTex, padUnits, termNumber } from './padUnits.ts'
 
@@ -50,22 +50,7 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
       {worked.formula !== '' && <Formula tex={worked.formula} as='block' />}
       {numbers !== null && <Formula tex={`=${numbers}`} as='line' />}
       {padIn !== system && <p className='quiet'>{words.writtenFor}</p>}
-      {terms.length > 0 && (
-        <table className='terms'>
-          <caption className='spoken'>{wordsOf('app').answers.inputs}</caption>
-          <tbody>
-            {terms.map((term) => (
-              <tr key={term.symbol + term.name}>
-                <td>
-                  <Formula tex={term.symbol} />
-                </td>
-                <th scope='row'>{termWords(term.name)}</th>
-                <td className='number'>{printed(termNumber(term, units, padIn))}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
+      <Terms of={terms} say={(term) => printed(termNumber(term, units, padIn))} />
       {worked.method === 'integrated' && <p className='quiet'>{wordsOf('glossary').integrated.means}</p>}
     </section>
   )

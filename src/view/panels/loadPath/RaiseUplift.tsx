@@ -3,11 +3,11 @@ import { lettingGo } from '../../../core/derive/lettingGo.ts'
 import { setPull } from '../../../state/actions/view.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { usePier, useResult } from '../../hooks/usePier.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { usePier, useResult, useUnits } from '../../hooks/usePier.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
 import type { PullPath } from '../../../core/derive/report/pullPath.ts'
 import { usePulling, wantsStill } from './usePulling.ts'
+import { Button } from '../../kit/Controls.tsx'
 const places = 200
 /** The slider goes a little past where the path lets go, and past what is asked. */
 const past = 1.1
@@ -57,9 +57,7 @@ export const RaiseUplift = ({ chain }: { chain: PullPath }) => {
   return (
     <div className='raise'>
       <div className='raise-line line'>
-        <button type='button' className='button' onClick={isRunning ? stop : run}>
-          {isRunning ? words.pause : wantsStill() ? words.end : words.play}
-        </button>
+        <Button onClick={isRunning ? stop : run}>{isRunning ? words.pause : wantsStill() ? words.end : words.play}</Button>
         <label htmlFor={id} className='spoken'>
           {words.slider}
         </label>
@@ -83,8 +81,7 @@ export const RaiseUplift = ({ chain }: { chain: PullPath }) => {
       ) : (
         <>
           <Outcome chain={chain} pull={pull} holds={holds} />
-          <button
-            type='button'
+          <Button
             className='button plain'
             onClick={() => {
               stop()
@@ -92,7 +89,7 @@ export const RaiseUplift = ({ chain }: { chain: PullPath }) => {
             }}
           >
             {words.off}
-          </button>
+          </Button>
         </>
       )}
     </div>

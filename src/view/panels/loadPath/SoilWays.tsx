@@ -6,18 +6,17 @@ import { soilMechanisms } from '../../../core/spec/pier/pier.ts'
 import { judge } from '../../../state/actions/judgement.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useIsLooking, usePier, useSpec } from '../../hooks/usePier.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useIsLooking, useSpec, useUnits } from '../../hooks/usePier.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
 import { FieldIssues } from '../inputs/FieldNotes.tsx'
 import { type PullPath, holdsOf, isNeeded, linksOf } from '../../../core/derive/report/pullPath.ts'
+import { Button } from '../../kit/Controls.tsx'
 const mechanismOf = (id: string): SoilMechanism | null => soilMechanisms.find((one) => one === id) ?? null
 
 /** Asks for the reason. Without one nothing changes. */
 const ReasonForm = ({ mechanism, onDone }: { mechanism: SoilMechanism; onDone: () => void }) => {
   const words = wordsOf('loadPath').soil
   const id = useId()
-  const system = usePier((state) => state.view.units)
   const [reason, setReason] = useState('')
   const [issues, setIssues] = useState<readonly Issue[]>([])
   const submit = (event: FormEvent) => {
@@ -41,14 +40,14 @@ const ReasonForm = ({ mechanism, onDone }: { mechanism: SoilMechanism; onDone: (
         aria-describedby={`${id}-help ${id}-issues`}
         onChange={(event) => setReason(event.target.value)}
       />
-      <FieldIssues id={`${id}-issues`} errors={issues} warnings={[]} system={system} />
+      <FieldIssues id={`${id}-issues`} errors={issues} />
       <div className='line'>
         <button type='submit' className='button'>
           {words.use}
         </button>
-        <button type='button' className='button plain' onClick={onDone}>
+        <Button className='button plain' onClick={onDone}>
           {words.cancel}
-        </button>
+        </Button>
       </div>
     </form>
   )
@@ -69,9 +68,9 @@ export const GivenReason = ({ inUse }: { inUse: string }) => {
         <q>{judgement.reason}</q>
       </p>
       <p className='quiet'>{judgement.mechanism === inUse ? words.stays : words.idle}</p>
-      <button type='button' className='button' disabled={isLooking} onClick={() => judge(pierStore, null, '')}>
+      <Button disabled={isLooking} onClick={() => judge(pierStore, null, '')}>
         {words.back}
-      </button>
+      </Button>
     </div>
   )
 }

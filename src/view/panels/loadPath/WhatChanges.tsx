@@ -5,11 +5,11 @@ import { seenDocument } from '../../../state/derived.ts'
 import { applySuggestion } from '../../../state/suggestions.ts'
 import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useIsLooking, usePier } from '../../hooks/usePier.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useIsLooking, usePier, useUnits } from '../../hooks/usePier.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
 import type { PullPath } from '../../../core/derive/report/pullPath.ts'
 import { useSuggestions } from './useSuggestions.ts'
+import { Button } from '../../kit/Controls.tsx'
 
 const tryWords = (id: ChangeId): string => wordsOf('loadPath').tries[id]
 
@@ -32,9 +32,9 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
       <svg className='change-bar' width='100%' height='8' aria-hidden='true' focusable='false'>
         <rect width={`${((100 * Math.abs(one.gain)) / most).toFixed(2)}%`} height='8' />
       </svg>
-      <button type='button' className='button' disabled={isLooking} aria-label={words.tryThis(label)} onClick={onTry}>
+      <Button disabled={isLooking} aria-label={words.tryThis(label)} onClick={onTry}>
         {words.tryIt}
-      </button>
+      </Button>
     </li>
   )
 }

@@ -2,23 +2,15 @@ import { useEffect, useId, useState } from 'react'
 import { inputUnit, unitNames } from '../../../core/units/factors.ts'
 import { parseQuantity } from '../../../core/units/parse.ts'
 import type { QuantityKind } from '../../../core/units/quantity.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { boxText } from '../inputs/useEntry.ts'
 import { issueText } from '../../../facts/issueWords.ts'
 import { Mark } from '../../kit/Mark.tsx'
 
+type Props = Readonly<{ label: string; value: number; quantity: QuantityKind; onEnter: (value: number) => void }>
+
 /** A figure of a range. Enter or leaving the box enters it, Escape gives it up; a text that can't be read stays, with the reason. */
-export const AmountBox = ({
-  label,
-  value,
-  quantity,
-  onEnter,
-}: {
-  label: string
-  value: number
-  quantity: QuantityKind
-  onEnter: (value: number) => void
-}) => {
+export const AmountBox = ({ label, value, quantity, onEnter }: Props) => {
   const id = useId()
   const { system } = useUnits()
   const settled = boxText(value, quantity, system)

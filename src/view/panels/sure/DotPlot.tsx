@@ -1,7 +1,7 @@
 import { dotsOf, outOf } from '../../../core/uncertainty/summary.ts'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { roundValues, straightScale, wholeNumber } from './sureFigures.ts'
 
 const width = 300

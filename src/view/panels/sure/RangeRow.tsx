@@ -5,8 +5,9 @@ import type { Input } from '../../../core/uncertainty/inputs.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { setSpread, setVaries, sureStore } from '../../../state/sure.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { StandingMark, Mark } from '../../kit/Mark.tsx'
+import { Button, Switch } from '../../kit/Controls.tsx'
 import { AmountBox } from './AmountBox.tsx'
 import { drawnFigure, drawnRange, inputWords, usualDraws } from './sureFigures.ts'
 
@@ -33,15 +34,11 @@ export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; 
   return (
     <li className='ruled'>
       <div className='line wide sure-range'>
-        <input
+        <Switch
           id={id}
-          className='switch'
-          type='checkbox'
-          role='switch'
-          checked={assumption.varies}
-          aria-checked={assumption.varies}
+          isOn={assumption.varies}
           aria-label={sure.ranges.vary(label)}
-          onChange={(event) => setVaries(sureStore, input.id, event.target.checked)}
+          onSwitch={(on) => setVaries(sureStore, input.id, on)}
         />
         <span className='row-name grows'>
           <span>{label}</span>
@@ -49,8 +46,7 @@ export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; 
             {said} <StandingMark standing={assumption.standing} />
           </span>
         </span>
-        <button
-          type='button'
+        <Button
           className='button plain'
           aria-expanded={isOpen}
           aria-controls={`${id}-form`}
@@ -58,7 +54,7 @@ export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; 
           onClick={() => setIsOpen(!isOpen)}
         >
           {isOpen ? sure.ranges.close : sure.ranges.change}
-        </button>
+        </Button>
       </div>
       {problem !== null && (
         <p className='problem sure-help mark-short'>
@@ -81,19 +77,8 @@ export const RangeRow = ({ assumption, input, spec }: { assumption: Assumption; 
   )
 }
 
-const RangeForm = ({
-  input,
-  spread,
-  why,
-  entered,
-  hasFigure,
-}: {
-  input: Input
-  spread: Spread
-  why: string
-  entered: string
-  hasFigure: boolean
-}) => {
+type FormProps = Readonly<{ input: Input; spread: Spread; why: string; entered: string; hasFigure: boolean }>
+const RangeForm = ({ input, spread, why, entered, hasFigure }: FormProps) => {
   const sure = wordsOf('sure')
   const id = useId()
   const { plain, why: reason } = inputWords(input.id)

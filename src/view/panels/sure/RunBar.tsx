@@ -3,6 +3,7 @@ import { greatestSeed } from '../../../core/uncertainty/randomNumbers.ts'
 import { setSamples, setSeed, stopStudy, sureStore } from '../../../state/sure.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { Mark } from '../../kit/Mark.tsx'
+import { Button } from '../../kit/Controls.tsx'
 import { wholeNumber } from './sureFigures.ts'
 import { useSure } from './useSure.ts'
 
@@ -49,13 +50,9 @@ export const RunBar = ({ isStale, onRun }: { isStale: boolean; onRun: () => void
           aria-label={sure.run.tries}
         />
         {isRunning ? (
-          <button type='button' className='button' onClick={() => stopStudy(sureStore)}>
-            {sure.run.stop}
-          </button>
+          <Button onClick={() => stopStudy(sureStore)}>{sure.run.stop}</Button>
         ) : (
-          <button type='button' className='button' onClick={onRun}>
-            {sure.run.again}
-          </button>
+          <Button onClick={onRun}>{sure.run.again}</Button>
         )}
       </div>
       <p className='quiet' role='status'>
@@ -97,9 +94,7 @@ const SeedBox = ({ id }: { id: string }) => {
         }}
         onBlur={(event) => typed !== null && take(event.target.value)}
       />
-      <button type='button' className='button' onClick={() => take(String(seed === greatestSeed ? 0 : seed + 1))}>
-        {sure.run.nextSeed}
-      </button>
+      <Button onClick={() => take(String(seed === greatestSeed ? 0 : seed + 1))}>{sure.run.nextSeed}</Button>
       <span id={`${id}-seed-help`} className={isBad ? 'problem sure-help mark-short' : 'problem sure-help quiet'}>
         {isBad && <Mark name='short' />}
         {isBad ? sure.run.badSeed : sure.run.seedHelp}

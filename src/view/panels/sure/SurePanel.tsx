@@ -1,22 +1,45 @@
-import './sure.css'
 import { useEffect } from 'react'
 import type { SpreadOfUplift } from '../../../core/uncertainty/sureResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { seenDocument } from '../../../state/derived.ts'
-import { isSameQuestion, questionOf, runStudy, stopStudy, sureStore } from '../../../state/sure.ts'
+import { isSameQuestion, questionOf, runStudy, stopStudy, sureStore, restoreAssumptions } from '../../../state/sure.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { usePier, useResult } from '../../hooks/usePier.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { usePier, useResult, useUnits } from '../../hooks/usePier.ts'
 import { answerWords, reasonWords } from '../../../facts/answerWords.ts'
 import { Pairs } from '../../kit/FactTable.tsx'
 import { MarkedWord } from '../../kit/Mark.tsx'
 import { DotPlot, DotPlotNotes } from './DotPlot.tsx'
 import { LinkCounts } from './LinkCounts.tsx'
-import { Ranges } from './Ranges.tsx'
 import { RunBar } from './RunBar.tsx'
 import { countWords, unbroken, wholeNumber } from './sureFigures.ts'
 import { Swings } from './Swings.tsx'
 import { useSure } from './useSure.ts'
+import { inputsOf } from '../../../core/uncertainty/inputs.ts'
+import { startingAssumptions } from '../../../core/uncertainty/assumptions.ts'
+import { RangeRow } from './RangeRow.tsx'
+import { Button } from '../../kit/Controls.tsx'
+import './sure.css'
+
+/** What is assumed about every input that this pier has, each changed in place. */
+const Ranges = ({ spec }: { spec: PierSpec }) => {
+  const sure = wordsOf('sure')
+  const assumptions = useSure((state) => state.assumptions)
+  return (
+    <div className='sure-part stack small'>
+      <h4>{sure.ranges.title}</h4>
+      <p className='quiet'>{sure.ranges.plain}</p>
+      <ul className='sure-ranges'>
+        {inputsOf(spec).map((input) => {
+          const assumption = assumptions.find(({ id }) => id === input.id)
+          return assumption ? <RangeRow key={input.id} input={input} assumption={assumption} spec={spec} /> : null
+        })}
+      </ul>
+      <Button disabled={assumptions === startingAssumptions} onClick={() => restoreAssumptions(sureStore)}>
+        {sure.ranges.restore}
+      </Button>
+    </div>
+  )
+}
 
 /** Changes that follow each other faster than this wait for the last of them [ms]. */
 const pause = 350

@@ -1,7 +1,7 @@
 import type { SpreadOfUplift, Swing } from '../../../core/uncertainty/sureResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { drawnFigure, inputOf, inputWords, type Scale, straightScale } from './sureFigures.ts'
 
 const width = 300

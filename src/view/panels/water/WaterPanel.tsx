@@ -4,8 +4,8 @@ import type { JointResult, TopResult, WetShare } from '../../../core/model/moist
 import type { PierSpec } from '../../../core/model/spec.ts'
 import type { Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useShownSpec } from '../../hooks/usePier.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useShownSpec, useUnits } from '../../hooks/usePier.ts'
+import { Bullets } from '../../kit/Lists.tsx'
 import { Pairs } from '../../kit/FactTable.tsx'
 import { Numbers, WorkedDetails } from '../answers/WorkedDetails.tsx'
 import { SaidAndFound } from './SaidAndFound.tsx'
@@ -61,13 +61,7 @@ const TopAnswers = ({ top, onBracket, hasTexture }: TopProps) => {
     <>
       <h4>{words.title}</h4>
       <p className='strong'>{end}</p>
-      {path.reasons.length > 0 && (
-        <ul className='water-reasons small'>
-          {path.reasons.map((reason) => (
-            <li key={reason}>{words.reasons[reason]}</li>
-          ))}
-        </ul>
-      )}
+      {path.reasons.length > 0 && <Bullets className='water-reasons small' of={path.reasons.map((reason) => words.reasons[reason])} />}
       {path.fromUphill && <p>{words.sheet}</p>}
       {top.swale && <p>{words.swale}</p>}
       {top.pondedVolume > 1e-7 && <p>{words.ponds(say(top.pondedVolume, 'volume'))}</p>}

@@ -1,6 +1,6 @@
 import type { PostSide, WetStretch } from '../../../core/model/moistureResult.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useUnits } from '../../hooks/usePier.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
 
 const sides: readonly PostSide[] = ['uphill', 'axis', 'downhill']

@@ -7,6 +7,7 @@ import { type Words, wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
 import { evidenceText, inspectionText, lackText } from '../../../facts/lifeWords.ts'
 import { yearsOf, yearsText } from '../../../facts/timeWords.ts'
+import { Bullets } from '../../kit/Lists.tsx'
 import { Numbers } from '../answers/WorkedDetails.tsx'
 import { SourceList } from '../../kit/Sources.tsx'
 import { Fields } from '../inputs/Fields.tsx'
@@ -19,11 +20,7 @@ const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string
   lines.length > 0 && (
     <>
       <h4>{title}</h4>
-      <ul className='bullets'>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      <Bullets of={lines} />
     </>
   )
 

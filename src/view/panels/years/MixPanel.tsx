@@ -4,8 +4,7 @@ import type { PierSpec } from '../../../core/model/spec.ts'
 import type { SayNumber } from '../../../core/units/reader.ts'
 import { mixOf } from '../../../state/timeDerived.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useSpec } from '../../hooks/usePier.ts'
-import { useUnits } from '../../hooks/useUnits.ts'
+import { useSpec, useUnits } from '../../hooks/usePier.ts'
 import { daysOf } from '../../../facts/timeWords.ts'
 import { WeatherFlags } from '../../kit/WeatherFlags.tsx'
 import { answerWords } from '../../../facts/answerWords.ts'
@@ -14,7 +13,7 @@ import { Numbers } from '../answers/WorkedDetails.tsx'
 import { SourceList } from '../../kit/Sources.tsx'
 import { SaidOf } from '../water/SaidAndFound.tsx'
 import type { Worked } from '../../../core/model/worked.ts'
-import { Pairs } from '../../kit/FactTable.tsx'
+import { Columns, Pairs } from '../../kit/FactTable.tsx'
 import { BandChart } from '../../kit/BandChart.tsx'
 import './years.css'
 const named = ({ id, standing }: Worked) => (
@@ -107,25 +106,16 @@ const Dry = ({ mix }: { mix: DryMix }) => {
             : words.noWater}
       </p>
       <p className='quiet'>{life.traps['trap-more-water-fixes-dry-mix']}</p>
-      <table className='columns'>
-        <caption>{words.layers}</caption>
-        <thead>
-          <tr>
-            <th scope='col'>{words.below}</th>
-            <th scope='col'>{words.ratio}</th>
-            <th scope='col'>{words.strength}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {mix.layers.map(({ from, to, ratio, strength }) => (
-            <tr key={to}>
-              <th scope='row'>{years.range(say(mix.to - to, 'length'), say(mix.to - from, 'length'))}</th>
-              <td>{ratio.high > 0 ? years.range(ratio.low.toFixed(1), ratio.high.toFixed(1)) : words.none}</td>
-              <td>{strength === null ? '–' : years.range(percent(strength.low), percent(strength.high))}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Columns
+        className='columns'
+        caption={words.layers}
+        heads={[words.below, words.ratio, words.strength]}
+        rows={mix.layers.map(({ from, to, ratio, strength }) => [
+          years.range(say(mix.to - to, 'length'), say(mix.to - from, 'length')),
+          ratio.high > 0 ? years.range(ratio.low.toFixed(1), ratio.high.toFixed(1)) : words.none,
+          strength === null ? '–' : years.range(percent(strength.low), percent(strength.high)),
+        ])}
+      />
       <p className='quiet'>{words.picture}</p>
       <p className='quiet'>{life.traps['trap-gel-strength-is-no-constant']}</p>
       <h4>{words.trial}</h4>
