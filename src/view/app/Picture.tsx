@@ -16,7 +16,7 @@ import { TimeButton } from '../time/TimeButton.tsx'
 /** Small, and there long before the 3D picture. */
 const SectionView = lazyPage(() => import('../section/SectionView.tsx').then((module) => module.SectionView), ['scene'])
 /** Nothing until a moment is looked at. */
-const TimeBar = lazyPage(() => import('../time/TimeBar.tsx').then((module) => module.TimeBar), ['build', 'steps', 'time'])
+const TimeBar = lazyPage(() => import('../time/TimeBar.tsx').then((module) => module.TimeBar), ['steps', 'time'])
 const YearsTally = lazyPage(() => import('../time/YearsTally.tsx').then((module) => module.YearsTally), ['time'])
 const CutawayView = lazyPart(() => import('../scene/CutawayView.tsx').then((module) => module.CutawayView), ['moisture', 'scene'])
 

@@ -21,10 +21,10 @@ export const FactTable = ({ className, caption, heads, children }: TableProps) =
   </table>
 )
 
-type ColumnsProps = Omit<TableProps, 'children'> & Readonly<{ rows: readonly (readonly ReactNode[])[] }>
+type PlainTableProps = Omit<TableProps, 'children'> & Readonly<{ rows: readonly (readonly ReactNode[])[] }>
 
 /** Rows under their heads; the first cell of each names it. */
-export const Columns = ({ rows, ...table }: ColumnsProps) => (
+export const PlainTable = ({ rows, ...table }: PlainTableProps) => (
   <FactTable {...table}>
     <tbody>
       {rows.map(([name, ...cells], i) => (

@@ -9,7 +9,7 @@ import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult, useUnits } from '../hooks/usePier.ts'
 import type { SayNumber } from '../../core/units/reader.ts'
 import { Button } from '../kit/Controls.tsx'
-import { Columns } from '../kit/FactTable.tsx'
+import { PlainTable } from '../kit/FactTable.tsx'
 
 type Change = Readonly<{ label: string; right: string; wrong: string }>
 
@@ -93,7 +93,7 @@ export const BuiltWrong = () => {
         <Button onClick={() => putRight(pierStore)}>{words.allRight}</Button>
       </p>
       {changes.length > 0 && (
-        <Columns
+        <PlainTable
           className='columns time-table'
           heads={[words.numbers, words.right, words.asBuilt]}
           rows={changes.map(({ label, right, wrong }) => [label, right, wrong])}

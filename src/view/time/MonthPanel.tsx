@@ -3,7 +3,7 @@ import { mixOf } from '../../state/timeDerived.ts'
 import { wordsOf } from '../../words/index.ts'
 import { useResult, useUnits } from '../hooks/usePier.ts'
 import { BandChart } from '../kit/BandChart.tsx'
-import { Columns } from '../kit/FactTable.tsx'
+import { PlainTable } from '../kit/FactTable.tsx'
 import { listenToPlayer } from '../live/player.ts'
 import { daysOf, percents } from '../../facts/timeWords.ts'
 import { WeatherFlags } from '../kit/WeatherFlags.tsx'
@@ -74,7 +74,7 @@ const Dry = ({ mix }: Readonly<{ mix: DryMix }>) => {
         <p className='quiet'>{words.dry.trialText}</p>
         <p className='quiet'>{wordsOf('life').traps['trap-more-water-fixes-dry-mix']}</p>
       </div>
-      <Columns
+      <PlainTable
         className='columns time-table'
         heads={[words.dry.depth, words.dry.ratio, words.dry.strength]}
         rows={mix.layers.map(({ from, to, ratio, strength }) => [

@@ -13,7 +13,7 @@ import { Numbers } from '../answers/WorkedDetails.tsx'
 import { SourceList } from '../../kit/Sources.tsx'
 import { SaidOf } from '../water/SaidAndFound.tsx'
 import type { Worked } from '../../../core/model/worked.ts'
-import { Columns, Pairs } from '../../kit/FactTable.tsx'
+import { PlainTable, Pairs } from '../../kit/FactTable.tsx'
 import { BandChart } from '../../kit/BandChart.tsx'
 import './years.css'
 const named = ({ id, standing }: Worked) => (
@@ -106,7 +106,7 @@ const Dry = ({ mix }: { mix: DryMix }) => {
             : words.noWater}
       </p>
       <p className='quiet'>{life.traps['trap-more-water-fixes-dry-mix']}</p>
-      <Columns
+      <PlainTable
         className='columns'
         caption={words.layers}
         heads={[words.below, words.ratio, words.strength]}
