@@ -84,6 +84,7 @@ export type Notice = Readonly<{
     | 'changed-elsewhere'
     | 'file-refused'
     | 'file-opened'
+    | 'numbers-moved'
     | 'link-copied'
     | 'copy-refused'
     | 'scene-failed'

@@ -62,6 +62,7 @@ describe('calc', () => {
       'name',
       'note',
       'cautions',
+      'changed',
       'issues',
       'headlines',
       'spec',

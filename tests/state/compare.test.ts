@@ -258,7 +258,8 @@ describe('[Y3] rows', () => {
     expect(rowsFor(four).map(({ id }) => id)).not.toContain('load-used')
     const drawn = setPart(own, 'callout', true)
     const deep = drawn.ok ? setNumber(drawn.value, 'callout.depth', 1.5) : drawn
-    const pulled = deep.ok ? setPart(deep.value, 'loads.entered', true) : deep
+    const loaded = deep.ok ? setPart(deep.value, 'loads.entered', true) : deep
+    const pulled = loaded.ok ? setNumber(loaded.value, 'loads.entered.uplift', 4000) : loaded
     if (!pulled.ok) throw new Error('refused')
     const ids = rowsFor([derived(pulled.value.spec)]).map(({ id }) => id)
     expect(ids).toContain('drawing')

@@ -10,6 +10,7 @@ import { crc32, encodeLink } from '../../src/state/storage/link.ts'
 import { decodeLink } from '../../src/state/storage/readLink.ts'
 import { arbitraryPier } from '../arbitraryPier.ts'
 import versionOne from './links/version-1.json' with { type: 'json' }
+import versionTwo from './links/version-2.json' with { type: 'json' }
 
 const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_'
 /** What a link can say of a pier: nothing of name and note, of where values came from, and of kinds that are not in use. */
@@ -89,7 +90,9 @@ describe('link', () => {
 
   it.each([
     ['', 'link-too-short'],
-    ['2AA', 'link-version'],
+    ['3AA', 'link-version'],
+    ['0AA', 'link-version'],
+    ['2AA', 'link-checksum'],
     ['x', 'link-version'],
     ['1AA', 'link-checksum'],
     ['1AEabcd', 'link-checksum'],
@@ -146,7 +149,7 @@ describe('link', () => {
 
 /** Links made by released versions. They open the same pier for ever: add a file with each version of the link, never change one. */
 describe('links of every release', () => {
-  it.each(versionOne)('$code', ({ code, written, spec }) => {
+  it.each([...versionOne, ...versionTwo])('$code', ({ code, written, spec }) => {
     const read = opened(code)
     // What came into the document later is as in the pier that everybody starts from.
     expect(read.spec).toEqual({ ...defaultSpec, ...spec, post: { ...defaultSpec.post, ...spec.post } })

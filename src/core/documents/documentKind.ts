@@ -42,8 +42,8 @@ export type DocumentKind<D extends AnyDocument = AnyDocument> = Readonly<{
 export type DocumentReader<D extends AnyDocument = AnyDocument> = Readonly<{
   /** Reads a file of any released version. Anything may be handed in; what can't be read is refused with every reason. */
   parse(text: string): Result<D>
-  /** Reads the content of a link. */
-  fromLink?(content: string): Result<D>
+  /** Reads the content of a link of any released version. */
+  fromLink?(content: string, version?: number): Result<D>
   thumbnail?(document: D): SmallDrawing
 }>
 

@@ -31,8 +31,11 @@ const difference = (text: string, quantity: AskedQuantity): number =>
 type Ends = Readonly<{ from: string; to: string }>
 /** One text for both systems, or US and metric. */
 type Steps = string | readonly [us: string, metric: string]
-/** `silent` is what a link means that says nothing, for ever, and where the first pier starts unless `start` says otherwise. */
-type Start<V> = Readonly<{ silent: string | null; start?: string | V }>
+/**
+ * `silent` is what a link means that says nothing, for ever, and where the first pier starts unless `start` says otherwise. Where either is
+ * null the field may be left empty.
+ */
+type Start<V> = Readonly<{ silent: string | null; start?: string | V | null }>
 type NumberOptions<V> = FieldOptions & Ends & Start<V> & Readonly<{ step?: Steps; unit?: Readonly<Record<UnitSystem, UnitId>> }>
 
 /** A step of whole inches goes with one of 10 mm, a finer one with 1 mm. */
@@ -42,13 +45,13 @@ const both = (step: Steps): readonly [string, string] => {
   return [step, inches === undefined ? step : Number(inches) >= 1 ? '10 mm' : '1 mm']
 }
 
-type Given<O, V> = O extends { silent: null } ? V | null : V
+type Given<O, V> = O extends { silent: null } | { start: null } ? V | null : V
 const number =
   <Q extends AskedQuantity>(quantity: Q, usual: Steps) =>
   <const O extends NumberOptions<NumberOf[Q]>>(options: O): NumberNode<Given<O, NumberOf[Q]>> => {
     const { from, to, step = usual, silent, start, ...asked }: NumberOptions<NumberOf[Q]> = options
     const [us, metric] = both(step)
-    const said = start ?? silent
+    const said = start === undefined ? silent : start
     const first = typeof said === 'string' ? read(said, quantity) : said
     return {
       ...asked,
@@ -57,7 +60,7 @@ const number =
       min: read(from, quantity),
       max: read(to, quantity),
       step: { us: difference(us, quantity), metric: difference(metric, quantity) },
-      nullable: silent === null,
+      nullable: silent === null || start === null,
       silent,
       // Read as the quantity it is: the compiler can't follow a text to its unit.
       start: first as Given<O, NumberOf[Q]>,

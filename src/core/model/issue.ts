@@ -5,7 +5,8 @@ import type { SourceId } from '../engineering/sources.ts'
 export type Issue = Readonly<{
   /** Key into the text table, kebab case: 'post-wider-than-hole'. */
   code: string
-  severity: 'error' | 'warning'
+  /** `changed`: the pier is as it was, and what is worked out of it has moved since the version that wrote it. */
+  severity: 'error' | 'warning' | 'changed'
   /** Path into the spec: 'hole.depth'. Empty for the document as a whole. */
   path: string
   got?: number | string

@@ -11,6 +11,7 @@ import { textIssues, withoutForbidden } from './jobText.ts'
 import { migrated } from './migrate.ts'
 import { valueAt } from './path.ts'
 import { jobSchema } from './schema.ts'
+import { changesSince } from './methodChanges.ts'
 import { pierFields } from './pier/pier.ts'
 import { longestShown } from './issueCodes.ts'
 import { makeDocument } from './validate.ts'
@@ -47,6 +48,7 @@ export function parseText<T>(text: string, read: (data: unknown, early: readonly
  * @param early issues found before; with any of them the job is refused
  */
 export function readJob(data: unknown, early: readonly Issue[] = []): Result<PierDocument> {
+  const version = valueAt(data, 'pierglass')
   const current = migrated(data)
   if (!current.ok) return refused([...early, current.issue])
   const read = jobSchema.safeParse(current.data, { reportInput: true })
@@ -62,7 +64,7 @@ export function readJob(data: unknown, early: readonly Issue[] = []): Result<Pie
     ...strangers(origins, 'origins'),
     ...others.flatMap((other, i) => strangers(other.origins, `otherKinds.${i}.origins`)),
   ]
-  if (issues.length === 0) return made
+  if (issues.length === 0) return made.ok ? { ...made, issues: [...made.issues, ...changesSince(version, made.value)] } : made
   return refused(made.ok ? issues : [...issues, ...made.issues])
 }
 

@@ -8,14 +8,17 @@ import { linkedFields } from './linkContent.ts'
 import { schemaVersion } from './migrate.ts'
 import { pierFields } from './pier/pier.ts'
 
-/** The pier that a link's content says, through the same gate as a job file. Refused as 'link-content' when it is not one of ours. */
-export function documentFromContent(content: string): Result<PierDocument> {
+/**
+ * The pier that a link's content says, through the same gate as a job file. Refused as 'link-content' when it is not one of ours.
+ * @param version of the job file that the link was written beside
+ */
+export function documentFromContent(content: string, version: number = schemaVersion): Result<PierDocument> {
   const words = wordsOf(content)
   if (words === undefined) return refused
   const known = new Map(linkedFields.map((field) => [field.link, field.path]))
   if ([...words.keys()].some((key) => !known.has(key))) return refused
   const said = new Map([...words].map(([key, word]) => [known.get(key) ?? '', word]))
-  const read = readJob({ pierglass: schemaVersion, pier: told(pierFields.fields, '', said) })
+  const read = readJob({ pierglass: version, pier: told(pierFields.fields, '', said) })
   if (!read.ok) return { ok: false, issues: [...refused.issues, ...read.issues] }
   const isTyped = (path: string): boolean => {
     const word = said.get(path)

@@ -7,6 +7,7 @@ import type { Exposure, Order, PierResult, QuantityLine } from '../../core/model
 import type { PierDocument } from '../../core/model/spec.ts'
 import type { Check } from '../../core/model/worked.ts'
 import type { Zone } from '../../core/model/zone.ts'
+import { wordIn } from '../../facts/firstWords.ts'
 import { statusLine, statusParts } from '../../facts/statusWords.ts'
 import { answerWords } from '../../facts/answerWords.ts'
 import { wordsOf } from '../../words/index.ts'
@@ -101,10 +102,11 @@ const sourceRecords = (ids: readonly SourceId[]) => Object.fromEntries([...new S
 /**
  * The whole result of a job as plain data: numbers in SI under keys that name the unit, with texts in both systems. No meshes.
  *
- * @param warnings what validation said of the pier; the result's own issues follow
+ * @param warnings what was said of the pier as it was read; the result's own issues follow
  */
 export function resultJson(document: PierDocument, result: PierResult, warnings: readonly Issue[]): unknown {
-  const issues = [...warnings, ...result.issues]
+  const isChange = ({ severity }: Issue): boolean => severity === 'changed'
+  const issues = [...warnings.filter((one) => !isChange(one)), ...result.issues]
   const { hole, depths, uplift } = result
   const time = deriveTime(result.spec)
   const facts = report(result)
@@ -116,6 +118,8 @@ export function resultJson(document: PierDocument, result: PierResult, warnings:
       always: wordsOf('cautions').standing.map((caution) => caution.long),
       here: result.cautions.map((key) => wordsOf('cautions').ofPiers[key]),
     },
+    /** What has moved since the version of the file, and why. */
+    changed: warnings.filter(isChange).map(({ code }) => wordIn(wordsOf('moved'), code)),
     issues: issues.map(issue),
     headlines: result.headlines.map(workedJson),
     spec: withUnits(result.spec),

@@ -17,7 +17,8 @@ const atMostEvery = 400
 
 export type LinkFound<D extends AnyDocument = PierDocument> =
   | Readonly<{ kind: 'none' }>
-  | Readonly<{ kind: 'document'; document: D }>
+  /** `issues`: what has moved since the version that wrote it. */
+  | Readonly<{ kind: 'document'; document: D; issues: readonly Issue[] }>
   /** Without an issue: nothing tells what it was meant to be. */
   | Readonly<{ kind: 'damaged'; issues: readonly Issue[] }>
 
@@ -35,7 +36,7 @@ export const documentIn = async <D extends AnyDocument>(kind: DocumentKind<D>, h
   const [{ readLinkCode }, { fromLink }] = await Promise.all([import('./readLink.ts'), kind.reader()])
   if (!fromLink) return { kind: 'damaged', issues: [] }
   const read = readLinkCode(address.slice(mark.length), fromLink)
-  return read.ok ? { kind: 'document', document: read.value } : { kind: 'damaged', issues: read.issues }
+  return read.ok ? { kind: 'document', document: read.value, issues: read.issues } : { kind: 'damaged', issues: read.issues }
 }
 export const linkIn = (hash: string): Promise<LinkFound> => documentIn(pierKind, hash)
 

@@ -8,7 +8,8 @@ import type { PierDocument } from '../../core/model/spec.ts'
  * are used, so that no program that passes a link on has a reason to change it.
  */
 export const alphabet = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_'
-export const version = '1'
+/** Version of the job file that a link is written beside. */
+export const version = '2'
 export const checkBytes = 4
 export const headLength = 3
 export const longest = alphabet.length ** 2 - 1

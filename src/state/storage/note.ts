@@ -37,6 +37,8 @@ export type DocumentNote = Readonly<{
   clean: boolean
   /** Set aside when another document took its place: no tab goes on with it. */
   aside: boolean
+  /** What has moved since the version that wrote it. */
+  issues: readonly Issue[]
 }>
 export type Note =
   | Readonly<{ kind: 'none' }>
@@ -118,9 +120,11 @@ export const readNote = async (storage: NoteStorage | null, tab: string, kinds: 
   const read = parse(note.job)
   if (!read.ok) return { kind: 'damaged', tab, raw, issues: read.issues }
   const { revision, at, hash, place, clean } = note
+  const { issues } = read
   const id = place?.id ?? note.id ?? newId()
   const document = of.onlyTyped(read.value, note.typed)
-  return { kind: 'document', tab, of, id, document, revision, at, hash, saved: place?.revision ?? null, clean, aside: note.aside ?? false }
+  const saved = place?.revision ?? null
+  return { kind: 'document', tab, of, id, document, revision, at, hash, saved, clean, aside: note.aside ?? false, issues }
 }
 
 /** What a note says of where its document is kept. */

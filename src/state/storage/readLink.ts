@@ -14,12 +14,13 @@ const refused = (code: IssueCode, facts: Partial<Issue> = {}): Refused => ({
 /**
  * Reads the code of a link. White space, quote marks of mail programs and a stop after the end are overlooked; any other change is
  * named: cut off, of another version, a strange character, damaged, or not a document of this kind.
- * @param fromContent reads what the code carries
+ * @param fromContent reads what the code of a version carries
  */
-export function readLinkCode<D>(text: string, fromContent: (content: string) => Result<D>): Result<D> {
+export function readLinkCode<D>(text: string, fromContent: (content: string, version: number) => Result<D>): Result<D> {
   const code = unwrapped(text)
   if (code === '') return refused('link-too-short', { got: 0, limit: headLength })
-  if (code[0] !== version) return refused('link-version', { got: code.slice(0, 1), limit: version })
+  const written = Number(code[0])
+  if (!(written >= 1 && written <= Number(version))) return refused('link-version', { got: code.slice(0, 1), limit: version })
   const odd = /[^\w-]/u.exec(code)?.[0]
   if (odd !== undefined) return refused('link-alphabet', { got: odd })
   const told = headLength + alphabet.indexOf(code.charAt(1)) * 64 + alphabet.indexOf(code.charAt(2))
@@ -31,7 +32,7 @@ export function readLinkCode<D>(text: string, fromContent: (content: string) => 
   const check = new DataView(bytes.buffer, content.length).getUint32(0)
   if (check !== crc32(content)) return refused('link-checksum')
   try {
-    return fromContent(strFromU8(inflateSync(content)))
+    return fromContent(strFromU8(inflateSync(content)), written)
   } catch {
     return refused('link-content')
   }

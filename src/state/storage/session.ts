@@ -1,6 +1,6 @@
 import type { DocumentKind } from '../../core/documents/documentKind.ts'
 import { lookAt, stopLooking } from '../actions/look.ts'
-import { dismiss, notify } from '../actions/notices.ts'
+import { dismiss, notify, tellChanges } from '../actions/notices.ts'
 import { seenDocument } from '../derived.ts'
 import type { Holder } from '../document/holder.ts'
 import { pierHolder } from '../pierHolder.ts'
@@ -67,6 +67,7 @@ const resume = async (holder: Holder, storage: NoteStorage | null, tab: Tab): Pr
   const last = noted(holder, storage, await lastNote(storage, tab.id, holder.kind))
   if (last === null) return null
   holder.begin(last.document, keptByNote(last))
+  tellChanges(holder, last.issues)
   void takeOver(storage, last, tab)
   return last
 }
@@ -105,7 +106,10 @@ const show = (store: PierStore, link: LinkFound): void => {
   dismiss(store, 'link-damaged')
   const state = store.getState()
   if (isSamePier(link.document.spec, state.document.spec)) stopLooking(store)
-  else if (!isSamePier(link.document.spec, seenDocument(state).spec)) lookAt(store, link.document)
+  else if (!isSamePier(link.document.spec, seenDocument(state).spec)) {
+    lookAt(store, link.document)
+    tellChanges(pierHolder(store), link.issues)
+  }
 }
 
 /** A link pasted into the address of the open page. */

@@ -1,4 +1,5 @@
 import { ready } from '../../core/documents/documentKind.ts'
+import { tellChanges } from '../actions/notices.ts'
 import { isKept, keptOf } from '../document/opened.ts'
 import type { ShelfDesk } from './desk.ts'
 import { tellOthers } from './elsewhere.ts'
@@ -26,6 +27,7 @@ export const tending = ({ parts, state, set, say, ask, sorted, write, settled, r
     page.open(read.value, { id, document: lasts ? read.value : null, place: { revision: found.record.revision, lasts } })
     if (!isKept(before)) page.notify({ code: 'pier-set-aside' })
     page.dismiss('changed-elsewhere')
+    tellChanges(page, read.issues)
     set({ conflict: null, said: null })
     void relist()
     return true

@@ -10,6 +10,7 @@ import { lazyPage } from '../lazyPage.tsx'
 import { Button } from '../kit/Controls.tsx'
 
 const MistakesNotice = lazyPage(() => import('./MistakesNotice.tsx').then((module) => module.MistakesNotice), ['build'])
+const MovedList = lazyPage(() => import('./MovedList.tsx').then((module) => module.MovedList), ['moved'])
 const mostIssues = 40
 const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 
@@ -38,7 +39,12 @@ const OneNotice = ({ notice }: { notice: Notice }) => {
         {name !== undefined && <span className='notice-name'> {name}</span>}
       </p>
       <Actions notice={notice} />
-      {issues.length > 0 && (
+      {notice.code === 'numbers-moved' && (
+        <Suspense>
+          <MovedList of={issues} />
+        </Suspense>
+      )}
+      {notice.code !== 'numbers-moved' && issues.length > 0 && (
         <ul className='whole-row stack tight small broken-anywhere'>
           {issues.slice(0, mostIssues).map((issue, i) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: the list of one notice never changes

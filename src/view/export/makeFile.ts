@@ -15,9 +15,11 @@ const makers: Readonly<Record<FileId, () => Promise<Maker>>> = {
   threeMf: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeThreeMf,
   png: async () => (await withWords(() => import('./makePicture.ts'), ['scene', 'takeAlong'])).makePng,
   csv: async () =>
-    (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'reasons'])).makeCsv,
+    (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'moved', 'reasons']))
+      .makeCsv,
   json: async () =>
-    (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'reasons'])).makeJson,
+    (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'moved', 'reasons']))
+      .makeJson,
 }
 
 /** Makes one file from the pier as it stands. Rejects when the browser can't. */

@@ -4,7 +4,8 @@ import { pierKind } from '../../core/documents/pier.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
 import { largestText } from '../../core/spec/jobText.ts'
 import { openDocument } from '../../state/actions/document.ts'
-import { dismiss, notify } from '../../state/actions/notices.ts'
+import { dismiss, notify, tellChanges } from '../../state/actions/notices.ts'
+import { pierHolder } from '../../state/pierHolder.ts'
 import type { PierStore } from '../../state/store.ts'
 import { fileName } from '../../export/fileName.ts'
 import { textOf } from '../../export/textOf.ts'
@@ -50,6 +51,7 @@ export const openJob = async (store: PierStore, name: string, asked: Promise<Res
   if (!job.ok) return notify(store, { code: 'file-refused', detail: name, issues: job.issues })
   openDocument(store, job.value)
   notify(store, { code: 'file-opened', detail: name })
+  tellChanges(pierHolder(store), job.issues)
 }
 
 export const openJobFile = (store: PierStore, file: File): Promise<void> => openJob(store, file.name, jobInFile(file))

@@ -180,10 +180,13 @@ export const fields: Readonly<Record<FieldPath, FieldText>> = {
   'concrete.cores.first': { label: 'First core', help: 'Corrected strength from the laboratory report.' },
   'concrete.cores.second': { label: 'Second core', help: 'Corrected strength from the laboratory report.' },
   'concrete.cores.third': { label: 'Third core', help: 'Corrected strength from the laboratory report.' },
-  'loads.entered': { label: 'Loads from the drawing', help: 'What the engineer’s drawing asks of one post. These go before any estimate.' },
-  'loads.entered.uplift': { label: 'Uplift', help: 'Allowable-stress uplift on one post, from the drawing.' },
-  'loads.entered.gravity': { label: 'Downward load', help: 'Weight, snow and live load on one post.' },
-  'loads.entered.lateral': { label: 'Sideways load', help: 'Push on one post, from wind.' },
+  'loads.entered': {
+    label: 'Loads from the drawing',
+    help: 'What the engineer’s drawing asks of one post. These go before any estimate. Leave empty what nobody gave you.',
+  },
+  'loads.entered.uplift': { label: 'Uplift', help: 'Allowable-stress uplift on one post, from the drawing. Empty, or 0: not asked.' },
+  'loads.entered.gravity': { label: 'Downward load', help: 'Weight, snow and live load on one post. Empty, or 0: not asked.' },
+  'loads.entered.lateral': { label: 'Sideways load', help: 'Push on one post, from wind. Empty, or 0: not asked.' },
   'loads.entered.lateralHeight': { label: 'Height of the push', help: 'How far above grade the sideways load acts.' },
   'loads.estimate': {
     label: 'Estimate from the roof',

@@ -30,6 +30,7 @@ export const english = {
     looking: async () => (await import('./looking.ts')).looking,
     materials: async () => (await import('./materials.ts')).materials,
     moisture: async () => (await import('./moisture.ts')).moisture,
+    moved: async () => (await import('./moved.ts')).moved,
     questions: async () => (await import('./questions.ts')).questions,
     reasons: async () => (await import('./reasons.ts')).reasons,
     scene: async () => (await import('./scene.ts')).scene,

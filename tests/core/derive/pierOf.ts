@@ -4,7 +4,6 @@ import type { PierResult } from '../../../src/core/model/result.ts'
 import type { EnteredLoads, PierSpec } from '../../../src/core/model/spec.ts'
 import type { Check, Worked } from '../../../src/core/model/worked.ts'
 import { defaultSpec } from '../../../src/core/spec/defaults.ts'
-import { loadFields } from '../../../src/core/spec/pier/loads.ts'
 import { fromSI, toSI, type UnitId } from '../../../src/core/units/factors.ts'
 import { metres, newtons, slope } from '../../../src/core/units/quantity.ts'
 
@@ -19,8 +18,10 @@ export const plainPier: PierSpec = {
   hole: { ...defaultSpec.hole, diameter: inch(24), depth: foot(5) },
 }
 
+/** Loads of an open shed of our own, all of them given. */
+export const someLoads: EnteredLoads = { uplift: pound(800), gravity: pound(4000), lateral: pound(400), lateralHeight: foot(8) }
 export const entered = (loads: Partial<EnteredLoads>): PierSpec['loads'] => ({
-  entered: { ...loadFields.fields.entered.first, ...loads },
+  entered: { ...someLoads, ...loads },
   estimate: null,
 })
 

@@ -23,7 +23,10 @@ const chainIn = (document: PierDocument) => pullPath(report(derivePier(document.
 const view = (...edits: readonly Edit[]) => chainIn(edited(...edits))
 const placesOf = (links: readonly Fact[]) => links.map(({ link }) => link?.place ?? 'nowhere')
 const bell: Edit = (d) => setPart(d, 'hole.bell', true)
-const loads: Edit = (d) => setPart(d, 'loads.entered', true)
+const loads: Edit = (d) => {
+  const on = setPart(d, 'loads.entered', true)
+  return on.ok ? setField(on.value, 'loads.entered.uplift', '800 lb', 'us') : on
+}
 const boring: Edit = (d) => setField(d, 'site.blows', '15', 'us')
 const shallowFrost: Edit = (d) => setField(d, 'site.frostDepth', '12 in', 'us')
 
@@ -63,7 +66,7 @@ describe('[P3] the load path as the chart shows it', () => {
   })
 
   it.each(fillKinds.filter((kind) => kind.counting.connection.counted === 'not counted').map((kind) => kind.id))(
-    '%s: no capacity, no ratio and nothing short, whatever is asked',
+    '%s: no capacity and no ratio; what holds less than is asked falls short all the same',
     (id) => {
       const chain = view(
         (d) => setChoice(d, 'fill.kind', id),
@@ -72,7 +75,8 @@ describe('[P3] the load path as the chart shows it', () => {
       )
       expect(chain).toMatchObject({ holds: null, whole: { value: null, ratio: null } })
       const links = linksOf(chain)
-      expect(links.some((link) => isShort(link) || link.link?.governs)).toBe(false)
+      expect(links.some(({ link }) => link?.governs)).toBe(false)
+      for (const link of links) expect(isShort(link)).toBe(isNeeded(link) && (holdsOf(link) ?? Number.POSITIVE_INFINITY) < pounds(40000))
       for (const link of links) expect(holdsOf(link) === null).toBe(link.counted === 'not counted')
       expect(chain.whole.restsOn.length).toBeGreaterThan(0)
       for (const id of chain.whole.restsOn) expect(links.find((link) => link.id === id)?.counted).toBe('not counted')

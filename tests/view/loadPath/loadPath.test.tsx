@@ -25,7 +25,10 @@ const edited = (...edits: readonly Edit[]): PierDocument =>
     if (!next.ok) throw new Error(JSON.stringify(next.issues))
     return next.value
   }, defaultDocument)
-const loads: Edit = (d) => setPart(d, 'loads.entered', true)
+const loads: Edit = (d) => {
+  const on = setPart(d, 'loads.entered', true)
+  return on.ok ? setField(on.value, 'loads.entered.uplift', '800 lb', 'us') : on
+}
 const asks =
   (uplift: string): Edit =>
   (d) =>

@@ -31,7 +31,13 @@ const pick =
     setChoice(document, path, choice)
 
 const piers = [
-  edited(on('loads.entered')),
+  edited(
+    on('loads.entered'),
+    type('loads.entered.uplift', '800'),
+    type('loads.entered.gravity', '4000'),
+    type('loads.entered.lateral', '400'),
+    type('loads.entered.lateralHeight', '8'),
+  ),
   edited(on('hole.bell'), type('site.frostDepth', '12 in'), type('site.blows', '15'), on('loads.estimate')),
   edited(on('verticalBars'), type('bars.count', '2'), type('site.waterTable', '20 in')),
   edited(pick('fill.kind', 'mixed-bracket-pier'), pick('site.soil.kind', 'user'), type('hole.depth', '110 in')),

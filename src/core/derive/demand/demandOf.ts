@@ -18,10 +18,14 @@ const unknown: Demand = {
   notes: [],
 }
 
-/** What pulls, presses and pushes on one pier: loads from the drawing before an estimate, an estimate before nothing. */
+/**
+ * What pulls, presses and pushes on one pier: loads from the drawing before an estimate, an estimate before the uplift of the drawing check
+ * alone. A part that is switched on and left empty asks nothing.
+ */
 export function demandOf(spec: PierSpec): Demand {
   const { loads } = spec
-  const plumb = loads.entered ? enteredDemand(loads.entered) : loads.estimate ? estimatedDemand(loads.estimate) : unknown
+  const estimated = loads.estimate && estimatedDemand(loads.estimate)
+  const plumb = (loads.entered && enteredDemand(spec)) ?? estimated ?? enteredDemand(spec) ?? unknown
   return spec.support.kind === 'embedded' && spec.post.lean > 0 ? leaningDemand(plumb, spec.post.lean) : plumb
 }
 

@@ -1,20 +1,34 @@
 import type { Demand } from '../../model/result.ts'
-import type { EnteredLoads } from '../../model/spec.ts'
+import type { EnteredLoads, PierSpec } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import { given } from '../given.ts'
 
-const entered = (id: string, value: number): Worked => given(id, value, 'force', { sources: ['user'], standing: 'assumed here' })
+/** Null where nothing is asked: nobody gave a figure, or a nought, which is what people type for one that they do not know. */
+const entered = (id: string, value: number | null): Worked | null =>
+  value === null || value === 0 ? null : given(id, value, 'force', { sources: ['user'], standing: 'assumed here' })
 
-/** Loads from the drawing, as they were entered. */
-export const enteredDemand = ({ uplift, gravity, lateral, lateralHeight }: EnteredLoads): Demand => ({
-  kind: 'entered',
-  isEstimate: false,
-  uplift: entered('demand-uplift', uplift),
-  gravity: entered('demand-gravity', gravity),
-  lateral: entered('demand-lateral', lateral),
-  lateralHeight,
-  cases: [],
-  governing: { uplift: null, gravity: null },
-  worked: [],
-  notes: [],
-})
+const nothing: EnteredLoads = { uplift: null, gravity: null, lateral: null, lateralHeight: null }
+
+/**
+ * Loads from the drawing, as they were entered, each by itself; null where none is. Where no uplift is entered with them, the one that the
+ * drawing check holds is the drawing's too.
+ */
+export function enteredDemand({ loads, callout }: Pick<PierSpec, 'loads' | 'callout'>): Demand | null {
+  const { uplift, gravity, lateral, lateralHeight } = loads.entered ?? nothing
+  const found = {
+    uplift: entered('demand-uplift', uplift ?? callout?.uplift ?? null),
+    gravity: entered('demand-gravity', gravity),
+    lateral: entered('demand-lateral', lateral),
+  }
+  if (!found.uplift && !found.gravity && !found.lateral) return null
+  return {
+    kind: 'entered',
+    isEstimate: false,
+    ...found,
+    lateralHeight: found.lateral && lateralHeight,
+    cases: [],
+    governing: { uplift: null, gravity: null },
+    worked: [],
+    notes: [],
+  }
+}

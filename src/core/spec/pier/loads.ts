@@ -3,14 +3,17 @@ import { angle, force, group, length, oneOf, part, pressure, ratio, windSpeed } 
 /** Lengths of buildings are told in feet or in metres. */
 const told = { step: ['0.5 ft', '0.1 m'], unit: { us: 'ft', metric: 'm' } } as const
 
-/** Allowable-stress loads at the top of the pier, from the drawing. They start from an invented open shed, to be typed over. */
+/**
+ * Allowable-stress loads at the top of the pier, from the drawing. Each starts empty, which means that it is not asked: no figure is held
+ * against the pier that nobody gave. What a silent link means were invented starts once, and are kept so that released links open alike.
+ */
 const entered = part(
   {
-    uplift: force({ from: '0 lb', to: '40000 lb', link: 'lu', silent: '800 lb' }),
-    gravity: force({ from: '0 lb', to: '100000 lb', link: 'ld', silent: '4000 lb' }),
-    lateral: force({ from: '0 lb', to: '20000 lb', link: 'lt', silent: '400 lb' }),
+    uplift: force({ from: '0 lb', to: '40000 lb', link: 'lu', silent: '800 lb', start: null }),
+    gravity: force({ from: '0 lb', to: '100000 lb', link: 'ld', silent: '4000 lb', start: null }),
+    lateral: force({ from: '0 lb', to: '20000 lb', link: 'lt', silent: '400 lb', start: null }),
     /** Of the lateral load above grade. */
-    lateralHeight: length({ ...told, from: '0 ft', to: '40 ft', link: 'lh', silent: '96 in' }),
+    lateralHeight: length({ ...told, from: '0 ft', to: '40 ft', link: 'lh', silent: '96 in', start: null }),
   },
   { given: 'drawing', link: 'le' },
 )

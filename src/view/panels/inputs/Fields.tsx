@@ -1,12 +1,13 @@
 import { type ReactNode, Suspense } from 'react'
 import type { Field } from '../../../core/model/field.ts'
+import type { PierSpec } from '../../../core/model/spec.ts'
+import type { SayNumber } from '../../../core/units/reader.ts'
 import { valueAt } from '../../../core/spec/path.ts'
-import { switchPart, setValue } from '../../../state/actions/edit.ts'
-import { sliderOf } from '../../../state/slider.ts'
+import { switchPart } from '../../../state/actions/edit.ts'
 import { pierStore } from '../../../state/store.ts'
 import type { KindText } from '../../../words/en/fills.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
-import { usePier, useSpec } from '../../hooks/usePier.ts'
+import { useSpec, useUnits } from '../../hooks/usePier.ts'
 import { lazyPage } from '../../lazyPage.tsx'
 import { fieldLabel } from '../../../facts/issueWords.ts'
 import { ChoiceField } from './ChoiceField.tsx'
@@ -32,10 +33,17 @@ const kinds: Readonly<Record<string, Readonly<{ words: () => Readonly<Record<str
   'support.bracket.kind': { words: () => wordsOf('brackets'), picture: bracketPictogram },
 }
 
+/** What an empty box means: nothing was given, or the drawing says it elsewhere. */
+const emptyWords = (path: string, { callout }: PierSpec, say: SayNumber): string =>
+  path === 'loads.entered.uplift' && callout?.uplift
+    ? wordsOf('app').fields.fromDrawing(say(callout.uplift, 'force'))
+    : wordsOf('app').fields.empty
+
 /** One field, by what it is: a number, a number that may be left out, a choice, or a part that may be left out. */
 const OneField = ({ field, children }: { field: Field; children?: ReactNode }) => {
-  const value = valueAt(useSpec(), field.path)
-  const system = usePier((state) => state.view.units)
+  const spec = useSpec()
+  const { say } = useUnits()
+  const value = valueAt(spec, field.path)
   const help = helpOf(field.path)
   const kind = kinds[field.path]
   if (field.path === 'callout') return <DrawingEditor path={field.path} />
@@ -53,22 +61,8 @@ const OneField = ({ field, children }: { field: Field; children?: ReactNode }) =
         {children}
       </SwitchField>
     )
-  if (!field.nullable) return <NumberField field={field} help={help} />
-  const start = () => {
-    const slider = sliderOf(field, system)
-    return slider.valueAt(Math.round((slider.first * 3 + slider.last) / 4))
-  }
-  return (
-    <SwitchField
-      path={`${field.path}.met`}
-      label={wordsOf('app').fields.present(fieldLabel(field.path))}
-      help={help}
-      on={value !== null}
-      onChange={(on) => setValue(pierStore, field.path, on ? start() : null)}
-    >
-      <NumberField field={field} help={help} />
-    </SwitchField>
-  )
+  if (field.nullable) return <NumberField field={field} help={help} none={emptyWords(field.path, spec, say)} />
+  return <NumberField field={field} help={help} />
 }
 
 /** Fields of one group in order; those of an optional part stand inside it. */

@@ -13,7 +13,10 @@ const LoadsNote = () => {
   const { demand, spec } = useResult()
   const { say } = useUnits()
   if (demand.kind === null) return <p className='group-note quiet'>{words.none}</p>
-  if (demand.kind === 'entered') return <p className='group-note quiet'>{spec.loads.estimate ? words.enteredFirst : words.entered}</p>
+  if (demand.kind === 'entered') {
+    const { entered, estimate } = spec.loads
+    return <p className='group-note quiet'>{entered ? (estimate ? words.enteredFirst : words.entered) : words.fromDrawing}</p>
+  }
   const parts = [
     demand.uplift && words.up(say(Math.max(0, demand.uplift.value), 'force')),
     demand.gravity && words.down(say(demand.gravity.value, 'force')),

@@ -29,8 +29,11 @@ export const groupSummary: Readonly<Record<FieldGroup, (spec: PierSpec, say: Say
       ...(piers > 1 ? [wordsOf('app').fields.piers(piers)] : []),
     ].join(', '),
   water: ({ water }) => word('water.ground', water.ground),
-  loads: ({ loads }, say) =>
-    loads.entered ? say(loads.entered.uplift, 'force') : loads.estimate ? wordsOf('app').fields.estimate : wordsOf('app').fields.none,
+  loads: ({ loads, callout }, say) => {
+    const { estimate, none } = wordsOf('app').fields
+    const uplift = loads.entered?.uplift ?? (loads.estimate && !loads.entered ? null : callout?.uplift)
+    return uplift ? say(uplift, 'force') : loads.estimate ? estimate : none
+  },
   years: ({ life, costs }, say) => [word('life.reference', life.reference), ...(costs ? [say(costs.rate, 'ratio')] : [])].join(', '),
   drawing: ({ callout }) => (callout ? callout.number || wordsOf('app').fields.drawingEntered : wordsOf('app').fields.none),
 }

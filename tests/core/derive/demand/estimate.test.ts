@@ -4,6 +4,7 @@ import { demandOf } from '../../../../src/core/derive/demand/demandOf.ts'
 import type { LoadCase } from '../../../../src/core/model/result.ts'
 import type { LoadEstimate, PierSpec } from '../../../../src/core/model/spec.ts'
 import { defaultSpec } from '../../../../src/core/spec/defaults.ts'
+import { someLoads } from '../pierOf.ts'
 import { loadFields } from '../../../../src/core/spec/pier/loads.ts'
 import { fromSI, toSI } from '../../../../src/core/units/factors.ts'
 import { metres, radians } from '../../../../src/core/units/quantity.ts'
@@ -115,15 +116,15 @@ describe('[C1] loads at a post are estimated from the roof, every case tried', (
   })
 
   it('loads from the drawing go before an estimate, and neither is nothing', () => {
-    const both = demandOf({ ...defaultSpec, loads: { entered: loadFields.fields.entered.first, estimate: w4 } })
+    const both = demandOf({ ...defaultSpec, loads: { entered: someLoads, estimate: w4 } })
     expect(both).toMatchObject({ kind: 'entered', isEstimate: false, cases: [] })
-    expect(both.uplift?.value).toBe(loadFields.fields.entered.first.uplift)
+    expect(both.uplift?.value).toBe(someLoads.uplift)
     expect(demandOf(defaultSpec)).toMatchObject({ kind: null, uplift: null, gravity: null, lateral: null })
   })
 
   it('says that earthquake is not covered and that an estimate is one, when there is a load at all', () => {
     expect(derivePier(withEstimate(w4)).cautions).toEqual(expect.arrayContaining(['earthquake-not-covered', 'loads-are-estimated']))
-    const drawn = derivePier({ ...defaultSpec, loads: { entered: loadFields.fields.entered.first, estimate: null } }).cautions
+    const drawn = derivePier({ ...defaultSpec, loads: { entered: someLoads, estimate: null } }).cautions
     expect(drawn).toContain('earthquake-not-covered')
     expect(drawn).not.toContain('loads-are-estimated')
     expect(derivePier(defaultSpec).cautions).not.toContain('earthquake-not-covered')
