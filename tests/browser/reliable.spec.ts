@@ -86,6 +86,32 @@ test('[R4] a picture at rest costs nothing', async ({ app }) => {
   expect((await app.renderer()).frames).toBe(frames)
 })
 
+test('[R15] a hand that turns the picture gets one frame a move, and none once it lets go', async ({ app }) => {
+  await app.page.setViewportSize({ width: 640, height: 480 })
+  await app.open('', '')
+  await app.stillness()
+  const box = await parts(app.page).canvas.boundingBox()
+  if (!box) throw new Error('there is no picture')
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  await app.page.mouse.move(x, y)
+  await app.page.mouse.down()
+  const { frames } = await app.renderer()
+  const moves = 40
+  for (let i = 1; i <= moves; i++) {
+    await app.page.mouse.move(x + 3 * i, y)
+    await app.page.evaluate(() => new Promise(requestAnimationFrame))
+  }
+  const turned = (await app.renderer()).frames
+  await app.page.mouse.up()
+  await app.stillness()
+  const rested = (await app.renderer()).frames
+  // A move that comes within the frame of another has none of its own. The first hand on it may draw one more.
+  expect(turned - frames).toBeGreaterThan(moves / 2)
+  expect(turned - frames).toBeLessThanOrEqual(moves + 2)
+  // Names are laid out anew where it rests.
+  expect(rested - turned).toBeLessThanOrEqual(3)
+})
+
 test.describe('without a 3D picture', () => {
   test.use({ graphics: false })
 

@@ -1,20 +1,19 @@
 import { View } from '@react-three/drei/web/View'
 import { flushSync, type RootState, useFrame, useThree } from '@react-three/fiber'
 import { type RefObject, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { Box3, Vector3 } from 'three'
 import type { Viewpoint, ViewSettings } from '../../state/appState.ts'
 import { offerRenderer } from '../live/probe.ts'
 import { Eye, type EyeHandle } from './camera/Eye.tsx'
 import { framed, type SafeArea } from './camera/framing.ts'
 import { focalPixels, type Frame, type Viewport } from './camera/lens.ts'
-import { partExtent, type PierExtent } from './camera/pierExtent.ts'
+import { partExtent } from './camera/pierExtent.ts'
 import { aimAt, narrowWidth } from './camera/viewpoints.ts'
 import { Pixels } from './canvas/Pixels.tsx'
-import { useHeld } from './site/kit.ts'
 import { PaperScale } from './materials/paperScale.ts'
-import { Pier } from './pier/Pier.tsx'
-import { bodyOf, type PlacedPier, placedExtent } from './pier/placedPier.ts'
-import { type CanvasKit, createCanvasKit, createPierKit } from './site/kit.ts'
-import { type PlayedMoment, PierSite } from './site/PierSite.tsx'
+import { bodyOf, onSite, type PlacedPier, placedExtent } from './pier/placedPier.ts'
+import { type CanvasKit, createCanvasKit, useHeld } from './site/kit.ts'
+import { type PlayedMoment, Site } from './site/Site.tsx'
 import { readTones, type Tones } from './site/tones.ts'
 
 /** The picture while it stands, for those who write over it, turn it or copy it. */
@@ -29,8 +28,8 @@ export type LivePicture = Readonly<{
 
 type Props = Readonly<{
   size: Viewport
-  /** From left to right, in columns of one width; null for a pier that can't be built. */
-  columns: readonly (PlacedPier | null)[]
+  /** The piers of each site, from left to right, in columns of one width; none for a pier that can't be built. */
+  columns: readonly (readonly PlacedPier[])[]
   view: ViewSettings
   /** Counts drawing contexts. */
   lives: number
@@ -50,7 +49,7 @@ type Props = Readonly<{
   onStand: (picture: LivePicture | null) => void
 }>
 
-/** Piers side by side on one canvas, with one eye and one lens for all, so that scale, light and cut are the same in every column. */
+/** Sites side by side on one canvas, with one eye and one lens for all, so that scale, light and cut are the same in every column. */
 export function PierColumns(props: Props) {
   const { size, columns, view, moment, lives, isBusy, onFrame, onRest, onStand } = props
   const isFull = view.quality === 'full'
@@ -77,7 +76,7 @@ export function PierColumns(props: Props) {
       <Eye
         ref={eye}
         viewport={column}
-        isDamped={isFull && !prefersStill()}
+        isGliding={isFull && !prefersStill()}
         onGrab={grab}
         onLeave={() => setTurning(true)}
         onRest={() => {
@@ -85,11 +84,19 @@ export function PierColumns(props: Props) {
           onRest()
         }}
       />
-      {columns.map((standing, i) => (
+      {columns.map(([first, ...others], i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a column is a place, and shows whatever stands there
         <View key={i} track={places[i] as RefObject<HTMLElement>}>
-          {standing ? (
-            <Column standing={standing} view={view} moment={moment} tones={tones} kit={kit} lives={lives} />
+          {first ? (
+            <Site
+              places={[first, ...others]}
+              kit={kit}
+              tones={tones}
+              lives={lives}
+              isFull={isFull}
+              pointedAt={view.pointedAt}
+              moment={moment}
+            />
           ) : (
             <color attach='background' args={[tones.paper]} />
           )}
@@ -97,19 +104,6 @@ export function PierColumns(props: Props) {
         </View>
       ))}
     </>
-  )
-}
-
-type ColumnProps = Pick<Props, 'view' | 'moment' | 'lives'> & Readonly<{ standing: PlacedPier; tones: Tones; kit: CanvasKit }>
-
-/** One pier in its place. */
-function Column({ standing, view, moment, tones, kit, lives }: ColumnProps) {
-  const isFull = view.quality === 'full'
-  const own = useHeld(kit, () => createPierKit(kit))
-  return (
-    <PierSite standing={standing} kit={own} tones={tones} lives={lives} isFull={isFull} moment={moment}>
-      <Pier standing={standing} kit={own} isFull={isFull} pointedAt={view.pointedAt} />
-    </PierSite>
   )
 }
 
@@ -168,7 +162,8 @@ function useFraming(props: Props, column: Viewport, eye: RefObject<EyeHandle | n
   /** Named view that the eye stands at, until a hand moves it. */
   const standsAt = useRef<Viewpoint | null>(viewpoint.name)
   const before = useRef<Readonly<{ at: number; settled: unknown }> | null>(null)
-  const lift = columns.find((standing) => standing !== null)?.lift ?? 0
+  const piers = columns.flat()
+  const lift = piers[0]?.lift ?? 0
   // biome-ignore lint/correctness/useExhaustiveDependencies: framed anew by these alone, as all else is then
   useLayoutEffect(() => {
     const was = before.current
@@ -176,26 +171,28 @@ function useFraming(props: Props, column: Viewport, eye: RefObject<EyeHandle | n
     const isCalled = was !== null && was.at !== viewpoint.at
     if (isCalled) standsAt.current = viewpoint.name
     const name = standsAt.current
-    const piers = columns.filter((standing) => standing !== null)
     if (name === null || piers.length === 0) return
     const aims = piers.map((standing) => {
       const { spec, checks } = standing.pier.result
       // A close-up is of the part whose link is open.
       const where = checks.find(({ id }) => id === openLink)?.where ?? []
       const part = partExtent(where, (id) => bodyOf(standing.pier, id)?.mesh ?? null)
-      return aimAt(name, placedExtent(standing), cut.facing, spec.site.downhill, column.width < narrowWidth, part)
+      const aim = aimAt(name, placedExtent(standing), cut.facing, spec.site.downhill + standing.turn, column.width < narrowWidth, part)
+      return { ...aim, points: aim.points.map((point) => onSite(standing, point)) }
     })
     const [first] = aims
     if (!first) return
     const pose = framed({ ...first, points: aims.flatMap(({ points }) => points) }, column, free(column, name))
-    const most = (of: (one: PierExtent) => number) => Math.max(...piers.map(({ pier }) => of(pier.extent)))
-    const half = most((one) => one.half)
-    const leash = {
-      distance: pose.distance,
-      half,
-      low: -most((one) => -one.bottom),
-      high: most((one) => Math.max(one.groundTop, one.pierTop)) + half,
+    const within = new Box3()
+    for (const {
+      at,
+      pier: { extent },
+    } of piers) {
+      const { half, bottom, groundTop, pierTop } = extent
+      within.expandByPoint(new Vector3(at[0] - half, at[1] + bottom, at[2] - half))
+      within.expandByPoint(new Vector3(at[0] + half, at[1] + Math.max(groundTop, pierTop) + half, at[2] + half))
     }
+    const leash = { distance: pose.distance, within }
     const isMove = isCalled || (was !== null && was.settled !== settled)
     eye.current?.goTo(pose, leash, !isMove || prefersStill())
   }, [viewpoint.at, settled, room, column, lift])

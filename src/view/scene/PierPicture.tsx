@@ -11,7 +11,7 @@ import type { Viewport } from './camera/lens.ts'
 import type { PictureLayer } from './overlay/PictureLayer.ts'
 import { type LivePicture, PierColumns, prefersStill } from './PierColumns.tsx'
 import { drawnPier, type PierLook } from './pier/drawnPier.ts'
-import { movedIn, type PlacedPier, targetsOf } from './pier/placedPier.ts'
+import { alone, movedIn, type PlacedPier, targetsOf } from './pier/placedPier.ts'
 import { type PullState, pullState, riseTime, risenAfter, shownRise } from './pull/pullState.ts'
 
 type Props = Readonly<{
@@ -44,7 +44,7 @@ export function PierPicture({ size, lives, layer, room, isHeld, onStand }: Props
     (column, name) => layer.overlay.safeArea(column, pierStore.getState(), name),
     [layer],
   )
-  const columns = useMemo(() => [standing], [standing])
+  const columns = useMemo(() => [[standing]], [standing])
   return (
     <PierColumns
       size={size}
@@ -84,7 +84,7 @@ function useStanding(): Readonly<{ standing: PlacedPier; pulled: PullState; isRi
   const { share, isRising } = useRising(link)
   const pier = useMemo(() => drawnPier(result, look, way), [result, look, way])
   const rise = way ? share * shownRise(way.how, result.spec.hole.depth) : 0
-  const standing = useMemo(() => ({ pier, hidden, lift: explode, rise }), [pier, hidden, explode, rise])
+  const standing = useMemo(() => ({ ...alone, pier, hidden, lift: explode, rise }), [pier, hidden, explode, rise])
   return { standing, pulled, isRising }
 }
 

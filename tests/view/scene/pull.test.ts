@@ -8,7 +8,7 @@ import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setChoice, setPart } from '../../../src/core/spec/edit.ts'
 import { radians } from '../../../src/core/units/quantity.ts'
 import { drawnPier, type PierLook, segments } from '../../../src/view/scene/pier/drawnPier.ts'
-import { bodyOf, movedIn, offsetOf } from '../../../src/view/scene/pier/placedPier.ts'
+import { alone, bodyOf, movedIn, offsetOf } from '../../../src/view/scene/pier/placedPier.ts'
 import { bentZone, pullState, risenAfter, riseTime, shownRise } from '../../../src/view/scene/pull/pullState.ts'
 import { close } from '../../close.ts'
 import { meshVolume } from '../../meshFacts.ts'
@@ -60,7 +60,7 @@ describe('[L4] what a pull moves in the picture', () => {
   })
 
   it.each(cases)('$name: just what is listed goes up, and all else stays', ({ result, way }) => {
-    const standing = { pier: drawnPier(result, look, way), hidden, lift: 0, rise: 0 }
+    const standing = { ...alone, pier: drawnPier(result, look, way), hidden, lift: 0, rise: 0 }
     expect(movedIn(standing)).toEqual({ displaced: [], parted: [], bent: [] })
     const rise = shownRise(way.how, result.spec.hole.depth)
     const risen = { ...standing, rise }

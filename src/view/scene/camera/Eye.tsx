@@ -1,12 +1,12 @@
 import { CameraControls, CameraControlsImpl } from '@react-three/drei/core/CameraControls'
 import { useFrame, useThree } from '@react-three/fiber'
 import { type Ref, useEffect, useImperativeHandle, useMemo, useRef } from 'react'
-import { Box3, PerspectiveCamera, Vector3 } from 'three'
+import { type Box3, PerspectiveCamera, Vector3 } from 'three'
 import { fieldOfView, type Pose, type Viewport } from './lens.ts'
 import type { PictureCamera } from './PictureCamera.ts'
 
-/** How far the eye may go: `distance` [m] at which the whole is framed; how far off the axis, down and up the target may be dragged [m]. */
-export type Leash = Readonly<{ distance: number; half: number; low: number; high: number }>
+/** How far the eye may go: `distance` [m] at which the whole is framed; the box in which the target may be dragged. */
+export type Leash = Readonly<{ distance: number; within: Box3 }>
 
 /** What may be asked of the eye. */
 export type EyeHandle = Readonly<{
@@ -21,8 +21,8 @@ export type EyeHandle = Readonly<{
 type Props = Readonly<{
   ref: Ref<EyeHandle>
   viewport: Viewport
-  /** The eye goes on a little when a hand lets it go. */
-  isDamped: boolean
+  /** The eye glides after a turn of the wheel. */
+  isGliding: boolean
   /** A hand took the camera; it set off; it came to rest. */
   onGrab(): void
   onLeave(): void
@@ -30,27 +30,32 @@ type Props = Readonly<{
 }>
 
 const moveTime = 200
-const damping = 0.16
+const glideTime = 0.08
 const ease = (t: number): number => t * t * (3 - 2 * t)
 const turn = 2 * Math.PI
 
 /**
  * Orbit, pan and zoom within limits, and short moves to named views. A hand moves a plain eye about its target; the picture is drawn from
- * where the lens stands for it, so that uprights stay upright at shallow angles and drafting views have no perspective. Nothing runs
- * while nothing moves.
+ * where the lens stands for it, so that uprights stay upright at shallow angles and drafting views have no perspective. While a hand holds
+ * it, each of its moves is one frame; nothing runs while nothing moves.
  */
-export function Eye({ ref, viewport, isDamped, onGrab, onLeave, onRest }: Props) {
+export function Eye({ ref, viewport, isGliding, onGrab, onLeave, onRest }: Props) {
   const camera = useThree((state) => state.camera) as PictureCamera
   const invalidate = useThree((state) => state.invalidate)
   const eye = useMemo(() => new PerspectiveCamera((fieldOfView * 180) / Math.PI), [])
   const controls = useRef<CameraControlsImpl>(null)
-  const now = useRef<Moving>({ shift: [0, 0], perspective: 1, size: 8, move: null, isHeld: false, toRest: false, last: null }).current
+  const now = useRef<Moving>({ shift: [0, 0], perspective: 1, size: 8, move: null, isHeld: false, toRest: false }).current
 
   const grab = (): void => {
     now.move = null
     now.toRest = true
     onGrab()
     onLeave()
+  }
+  const rest = (): void => {
+    if (!now.toRest || now.isHeld || now.move) return
+    now.toRest = false
+    onRest()
   }
   const pose = (): Pose => {
     const { current } = controls
@@ -68,22 +73,23 @@ export function Eye({ ref, viewport, isDamped, onGrab, onLeave, onRest }: Props)
     controls.current?.rotateTo(Math.PI / 2 - azimuth, Math.PI / 2 - pitch, false)
     controls.current?.dollyTo(distance, false)
     controls.current?.moveTo(...target, false)
+    controls.current?.update(0)
     now.shift = shift
     now.perspective = perspective
   }
   useImperativeHandle(ref, () => ({
     pose,
-    goTo: (to, { distance, half, low, high }, atOnce) => {
+    goTo: (to, { distance, within }, atOnce) => {
       const { current } = controls
       if (!current) return
       current.minDistance = distance * 0.12
       current.maxDistance = distance * 2.2
-      current.setBoundary(new Box3(new Vector3(-half, low, -half), new Vector3(half, high, half)))
+      current.setBoundary(within)
       now.size = distance
       now.move = atOnce ? null : { from: pose(), to, start: performance.now() }
+      now.toRest = true
       if (atOnce) place(to)
       else onLeave()
-      now.toRest = true
       invalidate()
     },
     nudge: (round, up, nearer) => {
@@ -101,14 +107,7 @@ export function Eye({ ref, viewport, isDamped, onGrab, onLeave, onRest }: Props)
       place(between(now.move.from, now.move.to, ease(t)))
       if (t === 1) now.move = null
     }
-    const shot = pose()
-    camera.take(shot, viewport, now.size)
-    const isGliding = now.move !== null || isApart(shot, now.last)
-    now.last = shot
-    if (isGliding) invalidate()
-    if (!now.toRest || now.isHeld || isGliding) return
-    now.toRest = false
-    onRest()
+    camera.take(pose(), viewport, now.size)
   }, -0.5)
   usePanWithKeys(controls)
   return (
@@ -118,18 +117,23 @@ export function Eye({ ref, viewport, isDamped, onGrab, onLeave, onRest }: Props)
       maxPolarAngle={(91 * Math.PI) / 180}
       azimuthRotateSpeed={0.75}
       polarRotateSpeed={0.75}
-      restThreshold={0.001}
-      smoothTime={isDamped ? damping : 0}
-      draggingSmoothTime={isDamped ? damping / 2 : 0}
+      draggingSmoothTime={isGliding ? glideTime : 0}
       onControlStart={() => {
         now.isHeld = true
+        if (controls.current) controls.current.draggingSmoothTime = 0
         grab()
       }}
-      onControl={grab}
+      onControl={() => {
+        grab()
+        // Taken over at once: the frame that is asked for finds nothing more to do, and asks for no other.
+        if (now.isHeld) controls.current?.update(1)
+      }}
       onControlEnd={() => {
         now.isHeld = false
-        invalidate()
+        if (controls.current) controls.current.draggingSmoothTime = isGliding ? glideTime : 0
+        rest()
       }}
+      onSleep={rest}
     />
   )
 }
@@ -144,17 +148,7 @@ type Moving = {
   isHeld: boolean
   /** It has not been said yet that the eye came to rest. */
   toRest: boolean
-  /** As the last frame was drawn. */
-  last: Pose | null
 }
-
-/** Closer than this from frame to frame [rad, and in shares of the distance], the eye is at rest. */
-const still = 2e-4
-const isApart = (a: Pose, b: Pose | null): boolean =>
-  b === null ||
-  Math.abs(a.azimuth - b.azimuth) > still ||
-  Math.abs(a.pitch - b.pitch) > still ||
-  Math.hypot(a.distance - b.distance, ...a.target.map((x, i) => x - (b.target[i] ?? 0))) > still * a.distance
 
 /** With Ctrl, Shift or Meta held, the first button drags the target instead of turning. */
 function usePanWithKeys(controls: Readonly<{ current: CameraControlsImpl | null }>): void {

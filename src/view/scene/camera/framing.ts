@@ -23,13 +23,21 @@ export function extentOf(points: readonly Point[], pose: Pose, viewport: Viewpor
   return extent
 }
 
+/** Middle of the box round points [m]. */
+const middleOf = (points: readonly Point[]): Point => {
+  const [x, y, z] = [0, 1, 2].map((k) => {
+    const along = points.map((point) => point[k] as number)
+    return (Math.min(...along) + Math.max(...along)) / 2
+  }) as [number, number, number]
+  return [x, y, z]
+}
+
 /** The pose of an aim at which its points just fill the safe area, in its middle. */
 export function framed({ points, azimuth, pitch, perspective }: Aim, viewport: Viewport, safe: SafeArea): Pose {
-  const heights = points.map((p) => p[1])
-  const middle = (Math.min(...heights) + Math.max(...heights)) / 2
-  const reach = Math.max(...points.map(([x, y, z]) => Math.hypot(x, y - middle, z)))
+  const target = middleOf(points)
+  const reach = Math.max(...points.map(([x, y, z]) => Math.hypot(x - target[0], y - target[1], z - target[2])))
   const room = { width: Math.max(40, safe.right - safe.left), height: Math.max(40, safe.bottom - safe.top) }
-  const at = (distance: number): Pose => ({ azimuth, pitch, distance, target: [0, middle, 0], shift: [0, 0], perspective })
+  const at = (distance: number): Pose => ({ azimuth, pitch, distance, target, shift: [0, 0], perspective })
   let near = reach * 1.15
   let far = reach * 60
   for (let i = 0; i < 40; i++) {

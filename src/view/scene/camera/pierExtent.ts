@@ -1,6 +1,6 @@
 import { heightAt, plane, type Surface } from '../../../core/geometry/surface.ts'
 import type { PierResult } from '../../../core/model/result.ts'
-import type { Mesh } from '../../../core/model/solid.ts'
+import { type Mesh, nativeRoles } from '../../../core/model/solid.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 
 /** Sizes [m] that the camera, the light and the floor go by; heights are signed. */
@@ -36,7 +36,7 @@ export function pierExtent({ zones, spec }: PierResult, meshOf: (id: string) => 
   for (const zone of zones) {
     const positions = meshOf(zone.id)?.positions
     if (!positions) continue
-    const isNative = zone.role === 'topsoil' || zone.role === 'soil' || zone.role === 'soil-lower'
+    const isNative = nativeRoles.has(zone.role)
     for (let i = 0; i < positions.length; i += 3) {
       const y = positions[i + 1] ?? 0
       if (isNative) {

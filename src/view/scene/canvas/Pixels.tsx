@@ -18,10 +18,11 @@ export const Pixels = ({ isMoving }: Readonly<{ isMoving: boolean }>) => (
 )
 
 function FewerWhenSlow() {
-  const set = useThree((state) => state.set)
-  const invalidate = useThree((state) => state.invalidate)
+  const get = useThree((state) => state.get)
   const draw = (current: number): void => {
-    set(({ performance }) => ({ performance: { ...performance, current } }))
+    const { performance, set, invalidate } = get()
+    if (performance.current === current) return
+    set({ performance: { ...performance, current } })
     invalidate()
   }
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, when all has come to rest

@@ -7,7 +7,7 @@ import type { Frame, Viewport } from '../camera/lens.ts'
 import { SceneCanvas } from '../canvas/SceneCanvas.tsx'
 import { type LivePicture, PierColumns } from '../PierColumns.tsx'
 import { drawnPier, type PierLook } from '../pier/drawnPier.ts'
-import { type PlacedPier, placedExtent } from '../pier/placedPier.ts'
+import { alone, type PlacedPier, placedExtent } from '../pier/placedPier.ts'
 import '../scene.css'
 import { paperTones, readTones } from '../site/tones.ts'
 import { CompareInk } from './CompareInk.ts'
@@ -93,7 +93,7 @@ function ComparedPiers({ size, lives, piers, year, holder, onStand }: PiersProps
     <PierColumns
       size={size}
       lives={lives}
-      columns={columns}
+      columns={useMemo(() => columns.map((standing) => (standing ? [standing] : [])), [columns])}
       view={useMemo(() => ({ ...view, pointedAt: null, openLink: null }), [view])}
       settled={null}
       room={useMemo(() => ({ piers, isWet }), [piers, isWet])}
@@ -125,7 +125,7 @@ function useStandings(piers: readonly (PierResult | null)[], wetness: boolean): 
       if (result === null) return null
       const known = before.get(result)
       const pier = known?.pier.look === look ? known.pier : drawnPier(result, look, null)
-      const standing = known?.pier === pier && known.lift === explode ? known : { pier, hidden: none, lift: explode, rise: 0 }
+      const standing = known?.pier === pier && known.lift === explode ? known : { ...alone, pier, hidden: none, lift: explode, rise: 0 }
       made.current.set(result, standing)
       return standing
     })

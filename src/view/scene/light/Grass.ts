@@ -6,11 +6,15 @@ import {
   InstancedBufferGeometry,
   Mesh,
   MeshLambertMaterial,
-  Vector4,
+  Vector3,
 } from 'three'
-import type { SharedUniforms } from '../materials/sharedUniforms.ts'
+import { gradeOf } from '../camera/pierExtent.ts'
+import type { PlacedPier } from '../pier/placedPier.ts'
+import { writeEach } from './Floor.ts'
 
 const most = 16000
+/** Blades on a block of this half side [m]. */
+const bladesOn = (half: number): number => Math.round(11000 * half * half + 900)
 
 /** A fixed scatter over the unit square, spread evenly, and two chances a blade. */
 function scatter(): Float32Array {
@@ -25,39 +29,44 @@ function scatter(): Float32Array {
 }
 
 /**
- * Short blades on the ground, so that turf has an edge where it is cut. Placed once; the vertex shader stands each blade on
- * grade and folds away those in the opened sector or on the bare ring, so that turning the cut costs nothing here.
+ * Short blades on the ground, so that turf has an edge where it is cut. The vertex shader stands each blade on grade and folds away those
+ * in the opened sector or on the bare ring, so that turning the cut costs nothing here. Many piers share the blades that one may have.
  */
 export class Grass {
   readonly mesh: Mesh<InstancedBufferGeometry, MeshLambertMaterial>
-  private readonly own = { uCut: { value: new Vector4(0, 0, 0, 0) }, uBlade: { value: new Vector4(1, 0.3, 0.03, 0.005) } }
+  private readonly own = { uCut: { value: new Vector3() } }
 
-  constructor(shared: SharedUniforms) {
+  constructor() {
     const geometry = new InstancedBufferGeometry()
     geometry.setAttribute('position', new BufferAttribute(new Float32Array([-0.5, 0, 0, 0.5, 0, 0, 0.12, 1, 0]), 3))
     geometry.setAttribute('normal', new BufferAttribute(new Float32Array([0, 1, 0, 0, 1, 0, 0, 1, 0]), 3))
     geometry.setAttribute('spot', new InstancedBufferAttribute(scatter(), 4))
     const material = new MeshLambertMaterial({ color: new Color('#7c8f45'), side: DoubleSide })
     material.onBeforeCompile = (shader) => {
-      Object.assign(shader.uniforms, { uGround: shared.uGround, ...this.own })
+      Object.assign(shader.uniforms, this.own)
       shader.vertexShader = shader.vertexShader
         .replace(
           '#include <common>',
           `#include <common>
 attribute vec4 spot;
-uniform vec4 uCut; uniform vec4 uBlade; uniform vec4 uGround;
-varying vec2 vTint;`,
+attribute vec4 axis;
+attribute vec4 lie;
+uniform vec3 uCut;
+varying vec2 vTint;
+vec2 turned(vec2 way, float by){ return vec2(cos(by) * way.x - sin(by) * way.y, sin(by) * way.x + cos(by) * way.y); }`,
         )
         .replace(
           '#include <begin_vertex>',
-          `vec2 at = spot.xy * uBlade.x;
+          `float edge = lie.x;
+vec2 at = turned(spot.xy * edge * 0.995, axis.w);
 float turnTo = mod(atan(at.y, at.x) - uCut.x + 9.42477796, 6.28318531) - 3.14159265;
-float shown = step(uBlade.y + 0.07 * spot.z, length(at)) * step(uCut.y, abs(turnTo));
+float shown = step(lie.y + 0.07 * spot.z, length(at)) * step(uCut.y, abs(turnTo)) * step(mod(float(gl_InstanceID), uCut.z) + 0.5, 11000.0 * edge * edge + 900.0);
 float spin = spot.w * 6.2832;
-float tall = uBlade.z * (0.45 + 0.75 * spot.z) * shown;
-vec3 transformed = vec3(at.x + cos(spin) * position.x * uBlade.w * shown + (spot.w - 0.5) * position.y * tall * 0.8,
-  uGround.x + uGround.y * at.x + uGround.z * at.y + position.y * tall,
-  at.y + sin(spin) * position.x * uBlade.w * shown + (spot.z - 0.5) * position.y * tall * 0.8);
+float wide = min(0.007, 0.006 * edge + 0.001) * shown;
+float tall = min(0.04, 0.03 * edge + 0.008) * (0.45 + 0.75 * spot.z) * shown;
+vec3 transformed = axis.xyz + vec3(at.x + cos(spin) * position.x * wide + (spot.w - 0.5) * position.y * tall * 0.8,
+  lie.z * at.x + lie.w * at.y + position.y * tall,
+  at.y + sin(spin) * position.x * wide + (spot.z - 0.5) * position.y * tall * 0.8);
 vTint = vec2(position.y, spot.z);`,
         )
       shader.fragmentShader = shader.fragmentShader
@@ -77,12 +86,23 @@ vTint = vec2(position.y, spot.z);`,
     this.mesh.receiveShadow = true
   }
 
-  /** `half` side of the block, `bare` radius without grass [m]; `facing` and `open` of the cut [rad]. */
-  place(half: number, bare: number, facing: number, open: number): void {
-    this.own.uBlade.value.set(half * 0.995, bare, Math.min(0.04, 0.03 * half + 0.008), Math.min(0.007, 0.006 * half + 0.001))
-    this.own.uCut.value.set(facing, open > 0 ? open / 2 + 0.002 : -1, 0, 0)
-    const count = Math.round(Math.min(most, 11000 * half * half + 900))
-    this.mesh.geometry.instanceCount = count
+  /** On the blocks of these piers; `lifted` says how far up the turf of each is [m]. */
+  place(places: readonly PlacedPier[], lifted: (standing: PlacedPier) => number): void {
+    const [first] = places
+    const { geometry } = this.mesh
+    geometry.instanceCount = 0
+    if (!first) return
+    const { cut } = first.pier.look
+    const each = Math.floor(most / places.length)
+    this.own.uCut.value.set(cut.facing + first.turn, cut.open > 0 ? cut.open / 2 + 0.002 : -1, each)
+    writeEach(geometry, 'axis', 4, places, (one) => [one.at[0], one.at[1] + lifted(one), one.at[2], one.turn], each)
+    const lie = ({ pier, turn }: PlacedPier): readonly number[] => {
+      const { gx, gz } = gradeOf(pier.result.spec.site)
+      const [c, s] = [Math.cos(turn), Math.sin(turn)]
+      return [pier.extent.half, pier.extent.holeRadius + 0.05, c * gx - s * gz, s * gx + c * gz]
+    }
+    writeEach(geometry, 'lie', 4, places, lie, each)
+    geometry.instanceCount = places.length > 1 ? each * places.length : Math.min(most, bladesOn(first.pier.extent.half))
   }
 
   dispose(): void {

@@ -1,4 +1,4 @@
-import { Color, Vector2, Vector3, Vector4 } from 'three'
+import { Color, Vector2, Vector3 } from 'three'
 import { createWetUniforms, type WetUniforms } from './wetUniforms.ts'
 
 /** Values that every solid material reads; changed in place, never replaced. */
@@ -10,15 +10,12 @@ export type SharedUniforms = Readonly<{
   /** Plan direction to the reader's right, so that marks run on across the axis. */
   uRight: { value: Vector2 }
   uAccent: { value: Color }
-  /** Grade: height on the axis, slope along x and along z. */
-  uGround: { value: Vector4 }
-  /** Height of the water table [m]; far below when there is none. */
-  uWater: { value: number }
   /** What sets in the ground: 0 hard and dry … 1 just placed. */
   uFresh: { value: number }
 }> &
   WetUniforms
 
+/** Stands for the height of a water table that is not there or not shown [m]. */
 export const noWater = -1e4
 
 /** Shade in the corner of a cut that is open by so much [rad]: none once its faces are flush. For the eye, no measure. */
@@ -29,8 +26,6 @@ export const createSharedUniforms = (): SharedUniforms => ({
   uPaperScale: { value: new Vector3(0.004, 0.004, 0) },
   uRight: { value: new Vector2(1, 0) },
   uAccent: { value: new Color('#7a1f5c') },
-  uGround: { value: new Vector4(0, 0, 0, 0) },
-  uWater: { value: noWater },
   uFresh: { value: 0 },
   ...createWetUniforms(),
 })

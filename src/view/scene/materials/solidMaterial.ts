@@ -1,14 +1,24 @@
-import { type IUniform, MeshLambertMaterial, type MeshLambertMaterialParameters } from 'three'
+import { type IUniform, MeshLambertMaterial } from 'three'
 import type { SharedUniforms } from './sharedUniforms.ts'
 import { fragmentPars, inkAndAccent, vertexMain, vertexPars } from './surfaceGlsl.ts'
 import { metalPars, mineralPars, woodPars } from './toneGlsl.ts'
+import { scatterPars, wetPars } from './wetGlsl.ts'
 
-/** Three families; everything else about a material is a uniform. */
-export type Family = 'mineral' | 'wood' | 'metal'
+/** Three families of materials, and two plain ones for weak machines; everything else about a material is a uniform. */
+export type Family = 'mineral' | 'wood' | 'metal' | 'plain' | 'plainWood'
 /** Faces as they stand, faces that the cut made, and such faces with marks on them. */
 export type Faces = 'outside' | 'cut' | 'marked'
 
-const pars: Readonly<Record<Family, string>> = { mineral: mineralPars, wood: woodPars, metal: metalPars }
+const plainPars = `varying vec3 vPlace; varying vec3 vFace; varying float vLit; uniform vec3 uPaperScale; uniform vec3 uAccent; uniform vec3 uTone;`
+const pars: Readonly<Record<Family, string>> = {
+  mineral: fragmentPars + mineralPars,
+  wood: fragmentPars + woodPars,
+  metal: fragmentPars + metalPars,
+  plain: `${plainPars}${scatterPars} uniform float uSets; uniform float uFresh;
+vec3 plainTone(){ return scattered(uTone) * mix(1.0, 0.52, uSets * uFresh); }`,
+  plainWood: `${plainPars}${wetPars}
+vec3 plainWoodTone(){ return wetWood(uTone); }`,
+}
 const defines: Readonly<Record<Faces, Record<string, string>>> = {
   outside: {},
   cut: { CUT_FACE: '' },
@@ -17,15 +27,13 @@ const defines: Readonly<Record<Faces, Record<string, string>>> = {
 
 export type OwnUniforms = Record<string, IUniform>
 
-/** Pushed back a little in depth so that lines drawn on a face stay whole. */
-export const behindLines: MeshLambertMaterialParameters = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 }
-
 /**
  * A matt material whose colour and relief come from the place in the solid, so that a cut shows the inside. `own` is asked when the
- * material is first drawn.
+ * material is first drawn. It is pushed back a little in depth so that lines drawn on a face stay whole.
  */
 export function solidMaterial(family: Family, faces: Faces, shared: SharedUniforms, own: () => OwnUniforms): MeshLambertMaterial {
-  const material = new MeshLambertMaterial(behindLines)
+  const isPlain = family === 'plain' || family === 'plainWood'
+  const material = new MeshLambertMaterial({ polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 })
   material.defines = { ...defines[faces] }
   material.onBeforeCompile = (shader) => {
     Object.assign(shader.uniforms, shared, own())
@@ -33,10 +41,10 @@ export function solidMaterial(family: Family, faces: Faces, shared: SharedUnifor
       .replace('#include <common>', `#include <common>${vertexPars}`)
       .replace('#include <begin_vertex>', `#include <begin_vertex>${vertexMain}`)
     shader.fragmentShader = shader.fragmentShader
-      .replace('#include <clipping_planes_pars_fragment>', `#include <clipping_planes_pars_fragment>${fragmentPars}${pars[family]}`)
-      .replace('#include <map_fragment>', `vec3 tone = ${family}Tone();${inkAndAccent} diffuseColor.rgb = tone;`)
-      .replace('#include <normal_fragment_maps>', 'normal = bumped(normal, relief, 1.0, faceDirection);')
-      .replace('#include <emissivemap_fragment>', 'totalEmissiveRadiance += uAccent * 0.16 * uLit;')
+      .replace('#include <clipping_planes_pars_fragment>', `#include <clipping_planes_pars_fragment>\n${pars[family]}`)
+      .replace('#include <map_fragment>', `vec3 tone = ${family}Tone();${isPlain ? '' : inkAndAccent} diffuseColor.rgb = tone;`)
+      .replace('#include <normal_fragment_maps>', isPlain ? '' : 'normal = bumped(normal, relief, 1.0, faceDirection);')
+      .replace('#include <emissivemap_fragment>', `totalEmissiveRadiance += uAccent * ${isPlain ? '0.5' : '0.16'} * vLit;`)
   }
   material.customProgramCacheKey = () => `solid-${family}-${faces}`
   return material

@@ -3,28 +3,41 @@
  * marks are looked up in baked tiles; what is worked out for each pixel is only what depends on the pier, the water or the moment.
  */
 export const vertexPars = `
+attribute vec4 place;
+attribute vec4 own;
 varying vec3 vPlace;
 varying vec3 vFace;
 varying vec2 vFlat;
+varying float vDeep;
+varying float vWater;
+varying float vBare;
+varying float vLit;
 uniform vec2 uRight;
+uniform float uLit;
+vec2 turned(vec2 way, float by){ return vec2(cos(by) * way.x - sin(by) * way.y, sin(by) * way.x + cos(by) * way.y); }
 `
-/** `vFlat`: across and up a cut face [m], across counted to the reader's right. */
+/** `vFlat`: across and up a cut face [m], across counted to the reader's right. `vFace`: the way a face looks in its own pier. */
 export const vertexMain = `
-vPlace = position;
-vFace = normal;
-vFlat = vec2(dot(position.xz, uRight) < 0.0 ? -length(position.xz) : length(position.xz), position.y);
+vPlace = place.xyz;
+vFace = vec3(turned(normal.xz, -place.w), normal.y).xzy;
+vFlat = vec2(dot(turned(place.xz, place.w), uRight) < 0.0 ? -length(place.xz) : length(place.xz), place.y);
+vDeep = own.x;
+vWater = own.y;
+vBare = own.z;
+vLit = abs(own.w - uLit) < 0.5 ? 1.0 : 0.0;
 `
 
 export const fragmentPars = `
 varying vec3 vPlace;
 varying vec3 vFace;
 varying vec2 vFlat;
+varying float vDeep;
+varying float vWater;
+varying float vBare;
+varying float vLit;
 uniform sampler2D uCloud;
 uniform vec3 uPaperScale;
 uniform vec3 uAccent;
-uniform float uLit;
-uniform vec4 uGround;
-uniform float uWater;
 uniform float uCorner;
 #ifdef CUT_FACE
 uniform sampler2D uMarks;
@@ -34,8 +47,7 @@ uniform float uInkShare;
 #endif
 float cover(float d, float px){ return 1.0 - smoothstep(-0.5 * px, 0.5 * px, d); }
 float inkLine(float d, float halfWidth, float px){ return cover(abs(d) - max(halfWidth, 0.42 * px), px); }
-float depthBelowGround(){ return uGround.x + uGround.y * vPlace.x + uGround.z * vPlace.z - vPlace.y; }
-float wetness(float fringe){ return 1.0 - smoothstep(uWater - 0.01, uWater + 0.05 + 0.12 * fringe, vPlace.y); }
+float wetness(float fringe){ return 1.0 - smoothstep(vWater - 0.01, vWater + 0.05 + 0.12 * fringe, vPlace.y); }
 /** A repeating tile laid on the face: flat on a cut, else from the side that the face looks to most. */
 vec4 laid(sampler2D tile, vec2 perMetre){
 #ifdef CUT_FACE
@@ -49,7 +61,7 @@ vec4 laid(sampler2D tile, vec2 perMetre){
 #endif
 }
 float waterMarks(){
-  float below = (uWater - vFlat.y) / uPaperScale.x;
+  float below = (vWater - vFlat.y) / uPaperScale.x;
   if (below < 0.0) return 0.0;
   float px = fwidth(vFlat.y) / uPaperScale.x;
   float across = vFlat.x / uPaperScale.x / 17.0;
@@ -91,8 +103,8 @@ export const inkAndAccent = `
   if (uPaperScale.z > 0.0) marks = mix(marks, texture(uMarks, vFlat / (uPaperScale.y * uMarksTile)).r, uPaperScale.z);
   tone = mix(tone, ink, min(1.0, 1.5 * marks) * uInkShare);
 #endif
-  if (uWater > -1e3) tone = mix(tone, vec3(0.045, 0.33, 0.62), waterMarks());
+  if (vWater > -1e3) tone = mix(tone, vec3(0.045, 0.33, 0.62), waterMarks());
   tone *= 1.0 - uCorner * exp(-7.0 * abs(vFlat.x));
 #endif
-tone = mix(tone * 0.97 + 0.022, uAccent, 0.22 * uLit);
+tone = mix(tone * 0.97 + 0.022, uAccent, 0.22 * vLit);
 `

@@ -6,7 +6,7 @@ const number = (value: number): string => value.toFixed(6)
 export const mineralPars = `${scatterPars}
 uniform sampler2D uGrain; uniform sampler2D uTurf;
 uniform float uContrast;
-uniform float uGrass; uniform float uBare;
+uniform float uGrass;
 uniform float uSets; uniform float uFresh;
 float relief = 0.0;
 vec3 mineralTone(){
@@ -18,14 +18,14 @@ vec3 mineralTone(){
   relief *= 0.6;
 #endif
   c *= 1.0 + uContrast * (broad.r + broad.g - 1.0);
-  c *= 1.0 - 0.16 * smoothstep(0.0, 1.4, depthBelowGround());
+  c *= 1.0 - 0.16 * smoothstep(0.0, 1.4, vDeep);
   c = scattered(c);
-  if (uWater > -1e3) c = moistened(c, wetness(1.4 * broad.g - 0.2) * step(-0.5, depthBelowGround()));
+  if (vWater > -1e3) c = moistened(c, wetness(1.4 * broad.g - 0.2) * step(-0.5, vDeep));
   c *= mix(vec3(1.0), vec3(0.5, 0.51, 0.54), uSets * uFresh);
 #ifndef CUT_FACE
   if (uGrass > 0.5 && vFace.y > 0.5) {
     vec4 turf = laid(uTurf, vec2(${number(1 / turfTile)}));
-    float lawn = smoothstep(uBare, uBare + 0.05, length(vPlace.xz) + 0.16 * (laid(uCloud, vec2(0.9)).b - 0.5));
+    float lawn = smoothstep(vBare, vBare + 0.05, length(vPlace.xz) + 0.16 * (laid(uCloud, vec2(0.9)).b - 0.5));
     c = mix(c * 1.12, turf.rgb * (0.75 + 0.5 * broad.r), lawn);
     relief = mix(relief, ${number(mostRelief)} * turf.a, lawn);
   }
@@ -57,7 +57,7 @@ vec3 woodTone(){
     float pixel = fwidth(across) * uPost.x;
     c *= 1.0 - 0.62 * (1.0 - smoothstep(0.0006, 0.0014 + pixel, seam)) * step(0.02, across) * step(across, 0.98);
   }
-  if (uWater > -1e3) c = moistened(c, 0.55 * wetness(drift.a + 0.5));
+  if (vWater > -1e3) c = moistened(c, 0.55 * wetness(drift.a + 0.5));
   return wetWood(c);
 }
 `

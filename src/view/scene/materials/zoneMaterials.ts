@@ -1,4 +1,4 @@
-import { Color, type Material, MeshLambertMaterial, Texture, Vector2, Vector4 } from 'three'
+import { Color, type Material, Texture, Vector2, Vector4 } from 'three'
 import type { Role } from '../../../core/model/solid.ts'
 import type { BarCoating, PierSpec, PostSectionId } from '../../../core/model/spec.ts'
 import { type Hatch, hatchOfGround, hatchOfRole } from '../../section/hatch.ts'
@@ -6,16 +6,13 @@ import { hatchTiles } from '../../section/hatchTile.ts'
 import { cloudTexture, marksTexture, mineralTexture, turfTexture, woodTexture } from './bakedTextures.ts'
 import { groundLook, type MineralLook, mineralLooks } from './mineralLooks.ts'
 import type { SharedUniforms } from './sharedUniforms.ts'
-import { behindLines, type Family, type OwnUniforms, solidMaterial } from './solidMaterial.ts'
-import { wetPlain } from './wetPlain.ts'
+import { type Family, type OwnUniforms, solidMaterial } from './solidMaterial.ts'
 
-/** Materials of one zone: its outside faces and the faces that the cut made. */
+/** Materials of one look: of outside faces and of the faces that the cut made. */
 export type ZoneMaterials = Readonly<{
   pair: readonly [Material, Material]
-  /** 0 plain … 1 pointed at. */
-  setLit(amount: number): void
-  /** 0 hard and dry … 1 just placed; only what sets changes. Materials of the full picture read it from the shared values. */
-  setFresh(amount: number): void
+  /** Number of the bodies that are pointed at; -1 for none. */
+  lit: { value: number }
   dispose(): void
 }>
 
@@ -56,9 +53,6 @@ const coatingTone: Readonly<Record<BarCoating, readonly [string, string, number]
   epoxy: ['#5d7a66', '#536d5c', 0],
   stainless: ['#9a9fa3', '#858a8e', 0],
 }
-
-/** Share of its light that concrete just placed keeps back. For the eye, no measure. */
-const freshDark = 0.48
 
 /** About two thirds of the thickness of a common bar apart. Common practice, no source. */
 const ribsPerMetre = 95
@@ -133,50 +127,40 @@ function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
   }
 }
 
-/** Materials of a zone. `bare` [m] is the radius within which no grass grows, shared by all zones. */
+/** Materials of all bodies that look the same. */
 export function zoneMaterials(
   role: Role,
   spec: PierSpec,
   shared: SharedUniforms,
-  bare: { value: number },
   quality: 'full' | 'light',
   bounds: PostBounds | null,
 ): ZoneMaterials {
   const { family, own, ink, inkShare, hatch, plain } = recipe(role, spec, bounds)
-  if (quality === 'light') {
-    const pair = [plainMaterial(plain, 1, role, shared), plainMaterial(plain, 1.08, role, shared)] as const
-    const dry = new Color(plain)
-    return {
-      pair,
-      setLit: (amount) => {
-        for (const material of pair) material.emissive.copy(shared.uAccent.value).multiplyScalar(0.5 * amount)
-      },
-      setFresh: (amount) => {
-        if (!sets(role)) return
-        pair[0].color.copy(dry).multiplyScalar(1 - freshDark * amount)
-        pair[1].color.copy(dry).multiplyScalar(1.08 * (1 - freshDark * amount))
-      },
-      dispose: () => disposeAll(pair),
-    }
-  }
-  const lit = { value: 0 }
+  const lit = { value: -1 }
   let baked: OwnUniforms | null = null
   const bake = (): OwnUniforms => {
     baked ??= { ...own(), ...(hatch === 'none' ? {} : marksOwn(hatch, ink, inkShare)), uCloud: uniform(cloudTexture()) }
-    return { ...baked, uBare: bare, uLit: lit }
+    return { ...baked, uLit: lit }
   }
-  const pair = [
-    solidMaterial(family, 'outside', shared, bake),
-    solidMaterial(family, hatch === 'none' ? 'cut' : 'marked', shared, bake),
-  ] as const
+  const flat = (gain: number) => () => ({
+    uTone: uniform(new Color(plain).multiplyScalar(gain)),
+    uSets: uniform(sets(role) ? 1 : 0),
+    uScattered: uniform(role === 'dry-mix' ? 1 : 0),
+    uLit: lit,
+  })
+  const plainFamily = family === 'wood' ? 'plainWood' : 'plain'
+  const pair =
+    quality === 'light'
+      ? ([solidMaterial(plainFamily, 'outside', shared, flat(1)), solidMaterial(plainFamily, 'outside', shared, flat(1.08))] as const)
+      : ([
+          solidMaterial(family, 'outside', shared, bake),
+          solidMaterial(family, hatch === 'none' ? 'cut' : 'marked', shared, bake),
+        ] as const)
   return {
     pair,
-    setLit: (amount) => {
-      lit.value = amount
-    },
-    setFresh: () => undefined,
+    lit,
     dispose: () => {
-      disposeAll(pair)
+      for (const material of pair) material.dispose()
       for (const { value } of Object.values(baked ?? {})) if (value instanceof Texture) value.dispose()
     },
   }
@@ -188,16 +172,3 @@ const marksOwn = (hatch: Exclude<Hatch, 'none'>, ink: string, share: number): Ow
   uInk: colour(ink),
   uInkShare: uniform(share),
 })
-
-const disposeAll = (materials: readonly Material[]): void => {
-  for (const material of materials) material.dispose()
-}
-
-const plainMaterial = (hex: string, gain: number, role: Role, shared: SharedUniforms): MeshLambertMaterial => {
-  const material = new MeshLambertMaterial({
-    color: new Color(hex).multiplyScalar(gain),
-    ...behindLines,
-  })
-  if (role === 'wood' || role === 'dry-mix') wetPlain(material, role, shared)
-  return material
-}

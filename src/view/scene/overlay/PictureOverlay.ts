@@ -1,4 +1,5 @@
 import { formatText } from '../../../core/units/format.ts'
+import { nativeRoles } from '../../../core/model/solid.ts'
 import type { Zone } from '../../../core/model/zone.ts'
 import type { AppState, Viewpoint } from '../../../state/appState.ts'
 import { shownResult } from '../../../state/derived.ts'
@@ -15,7 +16,6 @@ import type { SafeArea } from '../camera/framing.ts'
 import { focalPixels, type Frame, projectPoint, type Viewport } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { narrowWidth } from '../camera/viewpoints.ts'
-import { isNative } from '../pier/drawnPier.ts'
 import { bodyOf, offsetOf, type PlacedPier, placedExtent, targetsOf } from '../pier/placedPier.ts'
 import type { PullState } from '../pull/pullState.ts'
 import { type Anchor, visibleAnchors } from './anchors.ts'
@@ -97,7 +97,7 @@ export class PictureOverlay {
   private zonesToName(state: AppState, isNarrow: boolean): Zone[] {
     const { layers } = state.view
     return namedZones(
-      withoutZones(shownResult(state), hiddenZones(state)).zones.filter(({ role }) => layers.soil || !isNative(role)),
+      withoutZones(shownResult(state), hiddenZones(state)).zones.filter(({ role }) => layers.soil || !nativeRoles.has(role)),
       mostNames(isNarrow, state.view.time?.stretch === 'years'),
     )
   }

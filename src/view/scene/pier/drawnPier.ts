@@ -5,7 +5,7 @@ import { planAngles } from '../../../core/geometry/planAngles.ts'
 import { postOf } from '../../../core/geometry/postOf.ts'
 import { sheetMesh } from '../../../core/geometry/sheetMesh.ts'
 import type { PierResult } from '../../../core/model/result.ts'
-import type { Cut, Mesh, Role } from '../../../core/model/solid.ts'
+import { type Cut, type Mesh, nativeRoles } from '../../../core/model/solid.ts'
 import type { Sheet, Zone } from '../../../core/model/zone.ts'
 import { radians } from '../../../core/units/quantity.ts'
 import { gradeOf, type PierExtent, pierExtent } from '../camera/pierExtent.ts'
@@ -53,9 +53,6 @@ export type DrawnPier = Readonly<{
   post: PostBounds | null
 }>
 
-const nativeRoles: ReadonlySet<Role> = new Set(['topsoil', 'soil', 'soil-lower'])
-export const isNative = (role: Role): boolean => nativeRoles.has(role)
-
 /** Uniform segments to the full turn. */
 export const segments = 96
 
@@ -91,7 +88,7 @@ export function drawnPier(result: PierResult, look: PierLook, way: LettingGo | n
     if (pieces && !bend) parts.push({ zone, isPiece: true, ...pieces.goes, share: null, goes: true })
   }
   const meshOf = (id: string): Mesh | null => parts.find(({ zone, isPiece }) => zone.id === id && !isPiece)?.mesh ?? null
-  const native = parts.flatMap(({ zone, isPiece, mesh }) => (look.soil && !isPiece && isNative(zone.role) ? [mesh.outline] : []))
+  const native = parts.flatMap(({ zone, isPiece, mesh }) => (look.soil && !isPiece && nativeRoles.has(zone.role) ? [mesh.outline] : []))
   return {
     result,
     look,

@@ -1,13 +1,35 @@
+import type { Point3 } from '../../../core/geometry/placed.ts'
+import { nativeRoles } from '../../../core/model/solid.ts'
 import type { Zone } from '../../../core/model/zone.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { bentZone } from '../pull/pullState.ts'
 import type { Target } from '../pointing/sightLines.ts'
-import { type DrawnPart, type DrawnPier, isNative } from './drawnPier.ts'
+import type { DrawnPart, DrawnPier } from './drawnPier.ts'
 
-/** How a pier stands in the picture: what of it is not there yet, how far apart it is (0..1), and how far up what has let go stands [m]. */
-export type PlacedPier = Readonly<{ pier: DrawnPier; hidden: ReadonlySet<string>; lift: number; rise: number }>
+/**
+ * How a pier stands in the picture: where its axis meets grade on the site [m], how far its plan is turned there [rad], what of it is not
+ * there yet, how far apart it is (0..1), and how far up what has let go stands [m].
+ */
+export type PlacedPier = Readonly<{
+  at: Point3
+  turn: number
+  pier: DrawnPier
+  hidden: ReadonlySet<string>
+  lift: number
+  rise: number
+}>
 
-export const isShown = ({ pier, hidden }: PlacedPier, { id, role }: Zone): boolean => (pier.look.soil || !isNative(role)) && !hidden.has(id)
+/** The place of a pier that stands alone. */
+export const alone = { at: [0, 0, 0], turn: 0 } as const
+
+/** Where a point of a pier is on the site [m]. */
+export function onSite({ at, turn }: Pick<PlacedPier, 'at' | 'turn'>, [x, y, z]: Point3): Point3 {
+  const [c, s] = [Math.cos(turn), Math.sin(turn)]
+  return [at[0] + c * x - s * z, at[1] + y, at[2] + s * x + c * z]
+}
+
+export const isShown = ({ pier, hidden }: PlacedPier, { id, role }: Zone): boolean =>
+  (pier.look.soil || !nativeRoles.has(role)) && !hidden.has(id)
 
 type Place = Readonly<{ x: number; y: number; z: number }>
 

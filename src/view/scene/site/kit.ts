@@ -1,7 +1,6 @@
 import { useEffect, useRef } from 'react'
 import { Vector3 } from 'three'
 import { createSharedUniforms, type SharedUniforms } from '../materials/sharedUniforms.ts'
-import type { ZoneMaterials } from '../materials/zoneMaterials.ts'
 import { createLineSet, type LineSet } from '../pier/lineSet.ts'
 
 /**
@@ -15,7 +14,7 @@ export function useHeld<K, T extends { dispose(): void }>(key: K, make: (before:
   return held.current.thing
 }
 
-/** What all piers of one canvas share: lines, the size of a paper millimetre, the colour of what is pointed at. */
+/** What all sites of one canvas share: lines, the size of a paper millimetre, the colour of what is pointed at. */
 export type CanvasKit = Readonly<{ lines: LineSet; uPaperScale: { value: Vector3 }; dispose(): void }>
 
 export function createCanvasKit(): CanvasKit {
@@ -27,16 +26,10 @@ export function createCanvasKit(): CanvasKit {
   }
 }
 
-/** What the materials of one pier share. `bare` [m]: no grass within this radius; `worn`: the materials themselves, which go along with a moment. */
-export type PierKit = Readonly<{
-  shared: SharedUniforms
-  bare: { value: number }
-  lines: LineSet
-  worn: Set<Pick<ZoneMaterials, 'setFresh'>>
-  dispose(): void
-}>
+/** What the materials of one site share. */
+export type SiteKit = Readonly<{ shared: SharedUniforms; lines: LineSet; dispose(): void }>
 
-export function createPierKit({ lines, uPaperScale }: CanvasKit): PierKit {
+export function createSiteKit({ lines, uPaperScale }: CanvasKit): SiteKit {
   const shared = { ...createSharedUniforms(), uPaperScale }
-  return { shared, bare: { value: 0 }, lines, worn: new Set(), dispose: () => shared.uScatter.value.dispose() }
+  return { shared, lines, dispose: () => shared.uScatter.value.dispose() }
 }
