@@ -1,6 +1,7 @@
 import { createReadStream, existsSync } from 'node:fs'
 import { createServer, type Server } from 'node:http'
 import { extname, join, normalize } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import type { Plugin } from 'vite'
 
 /** The page as it is, and the same page with every body and blade in a plain standard material: same triangles, light and shadow. */
@@ -9,7 +10,7 @@ export const looks: readonly Look[] = ['ours', 'plain']
 
 const plainSolid = `
 import { MeshStandardMaterial } from 'three'
-export const behindLines = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 }
+const behindLines = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 }
 export const solidMaterial = (family) =>
   new MeshStandardMaterial({ ...behindLines, color: { mineral: '#93754f', wood: '#c9a877', metal: '#8b9093' }[family] })
 `
@@ -21,12 +22,22 @@ const plainLook = (): Plugin => ({
   transform: (code, id) => (id.endsWith('/light/Grass.ts') ? code.replaceAll('MeshLambertMaterial', 'MeshStandardMaterial') : null),
 })
 
-/** Builds both pages under `folder`. */
+/** The page of a site with many piers, which is no part of what is built to be handed out. */
+const sitePage = fileURLToPath(new URL('./site', import.meta.url))
+
+export async function buildSite(outDir: string, plugins: Plugin[] = []): Promise<void> {
+  const { build } = await import('vite')
+  const target = 'es2022'
+  await build({ configFile: false, logLevel: 'error', root: sitePage, base: './', plugins, build: { outDir, emptyOutDir: true, target } })
+}
+
+/** Builds the page and the site in both looks under `folder`. */
 export async function buildPages(folder: string): Promise<void> {
   const { build } = await import('vite')
   for (const look of looks) {
-    const outDir = join(folder, look)
-    await build({ logLevel: 'error', plugins: look === 'plain' ? [plainLook()] : [], build: { outDir, emptyOutDir: true } })
+    const plugins = look === 'plain' ? [plainLook()] : []
+    await build({ logLevel: 'error', plugins, build: { outDir: join(folder, look), emptyOutDir: true } })
+    await buildSite(join(folder, look, 'site'), plugins)
   }
 }
 
@@ -39,7 +50,7 @@ const types: Readonly<Record<string, string>> = {
   '.wasm': 'application/wasm',
 }
 
-/** Serves both pages; gives the address they lie under. */
+/** Serves what lies in a folder; gives its address. */
 export const servePages = (folder: string): Promise<{ server: Server; address: string }> =>
   new Promise((resolve) => {
     const server = createServer(({ url = '/' }, response) => {
