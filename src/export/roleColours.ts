@@ -1,18 +1,21 @@
 import type { Role } from '../core/model/solid.ts'
 
-/** Colours of materials in files, sRGB: the same as on the page, which keeps them in its style sheet. */
+/**
+ * Colours of materials in files, sRGB: the same as on the page, which keeps them in its style sheet, and as what the picture shows of
+ * them on the whole; ground is sand.
+ */
 export const roleColours: Readonly<Record<Role, string>> = {
-  topsoil: '#544535',
-  soil: '#b3946c',
-  'soil-lower': '#999586',
-  backfill: '#7d5f3d',
-  granular: '#a0937c',
-  gravel: '#8a8578',
-  mulch: '#4a3b2d',
-  'dry-mix': '#c7bfae',
-  concrete: '#a9a59f',
-  'flowable-fill': '#94a09a',
-  wood: '#dfbe97',
+  topsoil: '#514130',
+  soil: '#ad9671',
+  'soil-lower': '#a3957b',
+  backfill: '#705c43',
+  granular: '#53575b',
+  gravel: '#74726e',
+  mulch: '#6f4527',
+  'dry-mix': '#b3aa97',
+  concrete: '#b6b4b1',
+  'flowable-fill': '#cad1c9',
+  wood: '#d7b48d',
   bar: '#5d6163',
   steel: '#85898b',
 }

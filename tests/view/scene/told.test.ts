@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { PresumptiveClass, Soil } from '../../../src/core/model/spec.ts'
+import { roleColours } from '../../../src/export/roleColours.ts'
 import { lightOf, mineralGrain, type Tile, woodGrain } from '../../../src/view/scene/materials/bakedTiles.ts'
 import { groundLook, mineralLooks, type PlacedMineral } from '../../../src/view/scene/materials/mineralLooks.ts'
 import { close } from '../../close.ts'
@@ -18,13 +19,18 @@ const atAGlance = 6
 
 describe('[V15] materials are told apart at a glance, with any kind of sight', () => {
   const classes: readonly PresumptiveClass[] = ['sand', 'clay', 'gravel', 'foliated-rock', 'crystalline-rock']
-  const soils = new Map<string, Triple>([
-    ...classes.map((name): [string, Triple] => [
-      `${name} ground`,
-      meanOf(mineralGrain(groundLook({ kind: 'presumptive', class: name }, false))),
+  const soils = new Map<string, Triple>(
+    [false, true].flatMap((isLower): [string, Triple][] => [
+      ...classes.map((name): [string, Triple] => [
+        `${name} ground${isLower ? ', deeper' : ''}`,
+        meanOf(mineralGrain(groundLook({ kind: 'presumptive', class: name }, isLower))),
+      ]),
+      [
+        `described ground${isLower ? ', deeper' : ''}`,
+        meanOf(mineralGrain(groundLook({ kind: 'user' } as Extract<Soil, { kind: 'user' }>, isLower))),
+      ],
     ]),
-    ['described ground', meanOf(mineralGrain(groundLook({ kind: 'user' } as Extract<Soil, { kind: 'user' }>, false)))],
-  ])
+  )
   const placed = new Map<string, Triple>([
     ...Object.entries(mineralLooks).map(([name, look]): [string, Triple] => [name, meanOf(mineralGrain(look))]),
     ['wood', meanOf(woodGrain('#dfbe97', '#bb8d61'))],
@@ -47,9 +53,24 @@ describe('[V15] materials are told apart at a glance, with any kind of sight', (
       ['flowable-fill', 'gravel', 'backfill', 'topsoil', 'mulch'],
       ['granular', 'backfill', 'topsoil', 'mulch'],
       ['topsoil', 'backfill', 'mulch'],
+      ['backfill', 'gravel', 'mulch'],
     ]
     for (const [name, ...others] of meeting) for (const other of others) isTold(name, other)
     for (const name of Object.keys(mineralLooks)) for (const wood of ['wood', 'treated wood']) isTold(name, wood)
+  })
+
+  it('what is chosen for one another: stone in lifts or stone at the bottom, and all ways to fill the hole', () => {
+    isTold('granular', 'gravel')
+    const fills: readonly PlacedMineral[] = ['concrete', 'dry-mix', 'flowable-fill', 'granular', 'backfill']
+    for (const [i, fill] of fills.entries()) for (const other of fills.slice(i + 1)) isTold(fill, other)
+  })
+
+  it('in the same colours on the page, in its drawings and in its files', () => {
+    const names = [...Object.keys(mineralLooks), 'wood'] as (PlacedMineral | 'wood')[]
+    const seen = (hex: string): Triple => labOf(lightOf(hex))
+    for (const name of names) expect(ciede2000(seen(roleColours[name]), labOf(colourOf(name))), name).toBeLessThan(1)
+    expect(ciede2000(seen(roleColours.soil), labOf(colourOf('sand ground')))).toBeLessThan(1)
+    expect(ciede2000(seen(roleColours['soil-lower']), labOf(colourOf('sand ground, deeper')))).toBeLessThan(1)
   })
 
   it('by a measure that gives the published examples', () => {
