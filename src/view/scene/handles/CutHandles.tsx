@@ -7,15 +7,8 @@ import { pierStore } from '../../../state/store.ts'
 import { wordsOf } from '../../../words/index.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import type { Pixel } from '../../section/ink.ts'
+import type { PictureLayer } from '../overlay/PictureLayer.ts'
 import { draggedCut, type HandleId } from './handlePlaces.ts'
-
-/** What the handles need of the picture. */
-export type HandleGround = Readonly<{
-  angleDragged(from: Pixel, to: Pixel, cut: Cut, handle: HandleId): number
-  hold(isHeld: boolean): void
-  /** Hands over the elements, to be moved with the picture. */
-  register(handle: HandleId, element: HTMLElement | null): void
-}>
 
 const degree = Math.PI / 180
 const step = 5 * degree
@@ -40,7 +33,7 @@ function useCutWriter(): (cut: Cut) => void {
 }
 
 /** Three handles on the ground: the two sides of the cut, and its middle, which turns it. Each is a slider for the keyboard. */
-export function CutHandles({ ground }: Readonly<{ ground: HandleGround }>) {
+export function CutHandles({ ground }: Readonly<{ ground: PictureLayer }>) {
   const words = wordsOf('scene')
   const cut = usePier((state) => state.view.cut)
   const write = useCutWriter()

@@ -27,25 +27,11 @@ export const lookKey = (role: Role, spec: PierSpec, quality: 'full' | 'light', b
     role === 'bar' ? (spec.bars?.coating ?? '') : '',
   ].join('|')
 
-/** Sides of the post as built [m]; read from its mesh, so that no table of sizes is needed here. */
-export type PostBounds = Readonly<{ width: number; depth: number }>
+/** Sides of the post as built [m], and whether it is round; read off its outline, so that no table of sizes is needed here. */
+export type PostBounds = Readonly<{ width: number; depth: number; isRound: boolean }>
 
-/** Plies across the width, and whether the post is round; what the grain needs to know of a section. */
-const postMake: Readonly<Record<PostSectionId, Readonly<{ plies: number; round: boolean }>>> = {
-  '4x4': { plies: 1, round: false },
-  '4x6': { plies: 1, round: false },
-  '6x6': { plies: 1, round: false },
-  '6x8': { plies: 1, round: false },
-  '8x8': { plies: 1, round: false },
-  '3-ply-2x6': { plies: 3, round: false },
-  '4-ply-2x6': { plies: 4, round: false },
-  '3-ply-2x8': { plies: 3, round: false },
-  'round-6': { plies: 1, round: true },
-  'round-7': { plies: 1, round: true },
-  'round-8': { plies: 1, round: true },
-  'round-9': { plies: 1, round: true },
-  'round-10': { plies: 1, round: true },
-}
+/** Plies across the width of a post that is not of one piece. */
+const plies: Readonly<Partial<Record<PostSectionId, number>>> = { '3-ply-2x6': 3, '4-ply-2x6': 4, '3-ply-2x8': 3 }
 
 const coatingTone: Readonly<Record<BarCoating, readonly [string, string, number]>> = {
   plain: ['#7d5138', '#5f4234', 1],
@@ -75,12 +61,11 @@ const mineralOwn = (look: MineralLook, role: Role): OwnUniforms => ({
 const sets = (role: Role): boolean => role === 'concrete' || role === 'flowable-fill'
 
 const woodOwn = (spec: PierSpec, bounds: PostBounds | null): OwnUniforms => {
-  const make = postMake[spec.post.section]
   const fresh = spec.post.treatment === 'untreated'
   return {
     uGrain: uniform(fresh ? woodTexture('#dfbe97', '#bb8d61') : woodTexture('#d0b684', '#a58a58')),
-    uPost: uniform(new Vector4(bounds?.width ?? 0.14, bounds?.depth ?? 0.14, make.plies, 0)),
-    uRound: uniform(make.round ? 1 : 0),
+    uPost: uniform(new Vector4(bounds?.width ?? 0.14, bounds?.depth ?? 0.14, plies[spec.post.section] ?? 1, 0)),
+    uRound: uniform(bounds?.isRound ? 1 : 0),
   }
 }
 
@@ -98,9 +83,8 @@ type Recipe = Readonly<{ family: Family; own: () => OwnUniforms; ink: string; in
 function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
   const hatch = hatchOfRole(role)
   switch (role) {
-    case 'wood': {
+    case 'wood':
       return { family: 'wood', own: () => woodOwn(spec, bounds), hatch, ink: '#5a3d22', inkShare: 0.5, plain: '#c9a877' }
-    }
     case 'bar': {
       const tone = coatingTone[spec.bars?.coating ?? spec.verticalBars?.coating ?? 'plain']
       return { family: 'metal', own: () => metalOwn(tone, ribsPerMetre), hatch, ink: '#000000', inkShare: 0, plain: tone[0] }
@@ -110,21 +94,16 @@ function recipe(role: Role, spec: PierSpec, bounds: PostBounds | null): Recipe {
     case 'soil':
     case 'soil-lower': {
       const soil = role === 'soil' ? spec.site.soil : (spec.site.lower?.soil ?? spec.site.soil)
-      const look = groundLook(soil, role === 'soil-lower')
-      return {
-        family: 'mineral',
-        own: () => mineralOwn(look, role),
-        hatch: hatchOfGround(soil),
-        ink: look.ink,
-        inkShare: look.inkShare,
-        plain: look.base,
-      }
+      return mineral(groundLook(soil, role === 'soil-lower'), role, hatchOfGround(soil))
     }
-    default: {
-      const look = mineralLooks[role]
-      return { family: 'mineral', own: () => mineralOwn(look, role), hatch, ink: look.ink, inkShare: look.inkShare, plain: look.base }
-    }
+    default:
+      return mineral(mineralLooks[role], role, hatch)
   }
+}
+
+const mineral = (look: MineralLook, role: Role, hatch: Hatch): Recipe => {
+  const { ink, inkShare, base } = look
+  return { family: 'mineral', own: () => mineralOwn(look, role), hatch, ink, inkShare, plain: base }
 }
 
 /** Materials of all bodies that look the same. */

@@ -6,7 +6,6 @@ import { pierStore } from '../../../state/store.ts'
 import { player } from '../../live/player.ts'
 import type { Pixel } from '../../section/ink.ts'
 import type { Frame } from '../camera/lens.ts'
-import type { HandleGround } from '../handles/CutHandles.tsx'
 import type { HandleId } from '../handles/handlePlaces.ts'
 import { angleDragged, handlePixels, isFar } from '../handles/handlePlaces.ts'
 import type { LivePicture } from '../PierColumns.tsx'
@@ -16,7 +15,7 @@ import { PictureOverlay } from './PictureOverlay.ts'
 const tapSlack = 6
 
 /** Ties what lies over the canvas to the picture: lays out words when it rests, moves handles and plate with each frame, and finds the part under the pointer. */
-export class PictureLayer implements HandleGround {
+export class PictureLayer {
   readonly overlay: PictureOverlay
   /** The picture while it stands. */
   picture: LivePicture | null = null
@@ -87,6 +86,7 @@ export class PictureLayer implements HandleGround {
     this.picture?.state.invalidate()
   }
 
+  /** Takes over the element of a handle, to be moved with the picture. */
   register(handle: HandleId, element: HTMLElement | null): void {
     if (element) this.handles.set(handle, element)
     else this.handles.delete(handle)

@@ -59,7 +59,13 @@ export const segments = 96
 /** Sides of the post [m], read off its outline; null when there is none. */
 export function postBounds(zones: readonly Zone[]): PostBounds | null {
   const post = postOf(zones)
-  return post && { width: 2 * reachAlong(post.outline, 0), depth: 2 * reachAlong(post.outline, Math.PI / 2) }
+  return (
+    post && {
+      width: 2 * reachAlong(post.outline, 0),
+      depth: 2 * reachAlong(post.outline, Math.PI / 2),
+      isRound: post.outline.kind === 'circle',
+    }
+  )
 }
 
 /** Makes the bodies and lines of a pier that is looked at in this way; `way` in which it lets go, null while it holds. */

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useMemo } from 'react'
 import { lookKey, type ZoneMaterials, zoneMaterials } from '../materials/zoneMaterials.ts'
 import type { PlacedPier } from '../pier/placedPier.ts'
-import { type Bodies as BodyBuffer, type Body, writeBodies } from './bodies.ts'
+import { type Bodies as BodyBuffer, type Body, writeBodies } from './buffers.ts'
 import { type SiteKit, useHeld } from './kit.ts'
 
 type Props = Readonly<{ places: readonly PlacedPier[]; kit: SiteKit; isFull: boolean; pointedAt: string | null }>

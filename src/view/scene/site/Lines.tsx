@@ -4,7 +4,7 @@ import type { DrawnPart, DrawnSheet } from '../pier/drawnPier.ts'
 import { dashes, guideLines } from '../pier/lines.ts'
 import type { LineSet } from '../pier/lineSet.ts'
 import { isShown, offsetOf, type PlacedPier } from '../pier/placedPier.ts'
-import { linesOnSite, writeLines } from './bodies.ts'
+import { linesOnSite, writeLines } from './buffers.ts'
 import { type SiteKit, useHeld } from './kit.ts'
 
 type Props = Readonly<{ places: readonly PlacedPier[]; kit: SiteKit; pointedAt: string | null }>
