@@ -125,7 +125,7 @@ const scenes: readonly Scene[] = [
 async function open(page: Page, address: string, look: Look, { piers, isSite }: Scene): Promise<void> {
   await page.goto(`${address}/${look}/${isSite ? `site/?piers=${piers}` : ''}`)
   if (isSite) {
-    await page.waitForFunction(() => (window.site?.read()?.frames ?? 0) > 1, undefined, { timeout: 60_000 })
+    await page.waitForFunction(() => (window.site?.read()?.frames ?? 0) > 0, undefined, { timeout: 60_000 })
     return
   }
   await page.waitForFunction(() => window.pierglass?.ready() === true, undefined, { timeout: 60_000 })

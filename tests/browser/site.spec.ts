@@ -31,7 +31,7 @@ test('[V17] forty piers are as many draws, buffers, textures and programs as one
   }
   const held = ({ geometries, textures, programs }: SiteReading) => ({ geometries, textures, programs })
   await page.goto(`${address}/?piers=1`)
-  await page.waitForFunction(() => (window.site?.read()?.frames ?? 0) > 1)
+  await page.waitForFunction(() => (window.site?.read()?.frames ?? 0) > 0)
   const one = await read()
   await page.evaluate(() => window.site?.show(7))
   const seven = await read()

@@ -2,20 +2,18 @@ import type { Cut } from '../../../core/model/solid.ts'
 import type { PierResult } from '../../../core/model/result.ts'
 import type { Theme } from '../../../state/appState.ts'
 import { annotate, type Annotated, type Say } from '../../section/annotate.ts'
-import type { Side } from '../../section/labelColumns.ts'
 import { columnTally } from '../../section/tallyRoom.ts'
 import { typeSize } from '../../section/typeSize.ts'
-import { focalPixels, type Frame } from '../camera/lens.ts'
+import type { Frame } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { InkPainter } from '../overlay/InkPainter.ts'
-import { groundPixel, pierBoxes } from '../overlay/obstacles.ts'
+import { facesOf, sightOf } from '../overlay/obstacles.ts'
 
 /** Only what wets the wood: the columns are too narrow for names and lengths, which stand above and below them. */
 const layers = { soil: true, labels: false, dimensions: false, water: false, frost: false, wetness: true } as const
 /** No length is written here. */
 const silent: Say = { length: () => '', slope: () => '' }
 const noColumns = { left: 0, right: 0, top: 0, bottom: 0, taken: { left: [], right: [] } } as const
-const leastOpen = 0.04
 
 type Column = { readonly svg: SVGSVGElement; readonly painter: InkPainter; last: Annotated | null }
 export type InkedPier = Readonly<{ result: PierResult; extent: PierExtent }>
@@ -31,12 +29,12 @@ export class CompareInk {
     while (this.columns.length < piers.length) this.columns.push(this.addColumn())
     for (const { svg } of this.columns.splice(piers.length)) svg.remove()
     const { width, height } = frame.viewport
-    const faces = cut.open > leastOpen ? ({ left: cut.facing + cut.open / 2, right: cut.facing - cut.open / 2 } as const) : null
     for (const [i, column] of this.columns.entries()) {
       const pier = piers[i] ?? null
       Object.assign(column.svg.style, { position: 'absolute', left: `${i * width}px`, width: `${width}px`, height: `${height}px` })
-      column.svg.style.visibility = pier && faces ? '' : 'hidden'
-      if (pier && faces) this.lay(column, pier, frame, faces, theme, isMoving)
+      const isSeen = pier !== null && facesOf(cut) !== null
+      column.svg.style.visibility = isSeen ? '' : 'hidden'
+      if (isSeen) this.lay(column, pier, frame, cut, theme, isMoving)
     }
   }
 
@@ -50,27 +48,12 @@ export class CompareInk {
     return { svg, painter: new InkPainter(svg), last: null }
   }
 
-  private lay(
-    column: Column,
-    { result, extent }: InkedPier,
-    frame: Frame,
-    faces: Readonly<Record<Side, number>>,
-    theme: Theme,
-    isMoving: boolean,
-  ): void {
+  private lay(column: Column, { result, extent }: InkedPier, frame: Frame, cut: Cut, theme: Theme, isMoving: boolean): void {
     const { width, height } = frame.viewport
     const size = typeSize(theme, true)
     column.last = annotate({
       result,
-      sight: {
-        point: (theta, r, y) => groundPixel(theta, r, y, frame),
-        isShown: () => true,
-        faces,
-        isFlat: false,
-        half: extent.half,
-        perMetre: focalPixels(height) / frame.pose.distance,
-        pier: pierBoxes(extent, result.spec.hole.diameter / 2, frame),
-      },
+      sight: { ...sightOf(frame, cut, extent, result.spec.hole.diameter / 2), isFlat: false },
       layers,
       say: silent,
       size,

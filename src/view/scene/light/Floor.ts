@@ -144,7 +144,10 @@ export class Floor {
   }
 }
 
-/** Writes a value for each pier, in place where there is room; each holds for `times` instances of what is drawn. */
+/** Room for so many piers is made at once: how many instances there may be is asked by the renderer only when it draws the first time. */
+const mostPiers = 1000
+
+/** Writes a value for each pier; it holds for `times` instances of what is drawn. */
 export function writeEach(
   geometry: InstancedBufferGeometry,
   name: string,
@@ -154,9 +157,9 @@ export function writeEach(
   times = 1,
 ): void {
   const before = geometry.getAttribute(name) as InstancedBufferAttribute | undefined
-  const fits = before !== undefined && before.count >= places.length && before.meshPerAttribute === times
-  const attribute = fits ? before : new InstancedBufferAttribute(new Float32Array(places.length * size), size, false, times)
-  if (!fits) geometry.setAttribute(name, attribute.setUsage(DynamicDrawUsage))
+  const isKept = before?.meshPerAttribute === times
+  const attribute = isKept ? before : new InstancedBufferAttribute(new Float32Array(mostPiers * size), size, false, times)
+  if (!isKept) geometry.setAttribute(name, attribute.setUsage(DynamicDrawUsage))
   attribute.array.set(places.flatMap((standing) => [...of(standing)]))
   attribute.needsUpdate = true
 }

@@ -13,18 +13,17 @@ import type { FacePlace } from '../../section/sectionAnchors.ts'
 import { tallyRoom } from '../../section/tallyRoom.ts'
 import { typeSize, type TypeSize } from '../../section/typeSize.ts'
 import type { SafeArea } from '../camera/framing.ts'
-import { focalPixels, type Frame, projectPoint, type Viewport } from '../camera/lens.ts'
+import { type Frame, projectPoint, type Viewport } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { narrowWidth } from '../camera/viewpoints.ts'
 import { bodyOf, offsetOf, type PlacedPier, placedExtent, targetsOf } from '../pier/placedPier.ts'
 import type { PullState } from '../pull/pullState.ts'
 import { type Anchor, visibleAnchors } from './anchors.ts'
 import { InkPainter } from './InkPainter.ts'
-import { arcPath, barHeight, groundPixel, handleBoxes, handleRoom, nameColumns, pierBoxes } from './obstacles.ts'
+import { arcPath, barHeight, facesOf, groundPixel, handleBoxes, handleRoom, nameColumns, sightOf } from './obstacles.ts'
 import { overlaid, type PullInk, pullInk } from './pullInk.ts'
 import { SightLines } from '../pointing/sightLines.ts'
 
-const leastOpen = 0.04
 /** A leader needs this much room between its name and its end [px]. */
 const elbowRoom = 18
 
@@ -102,9 +101,8 @@ export class PictureOverlay {
     )
   }
 
-  private faces(): Record<Side, number> | null {
-    const cut = this.state?.view.cut
-    return cut && cut.open > leastOpen ? { left: cut.facing + cut.open / 2, right: cut.facing - cut.open / 2 } : null
+  private faces(): Readonly<Record<Side, number>> | null {
+    return this.state && facesOf(this.state.view.cut)
   }
 
   private lay(frame: Frame, anew: boolean): void {
@@ -117,7 +115,6 @@ export class PictureOverlay {
     const { view } = state
     const { spec } = shownResult(state)
     const isApart = view.explode > 0
-    const faces = this.faces()
     const bounds = { x: 4, y: 4, width: frame.viewport.width - 8, height: frame.viewport.height - barHeight - 8 }
     const handles = handleBoxes(view.cut, extent, frame)
     const tally = view.time?.stretch === 'years' ? [tallyRoom(frame.viewport, view.theme, view.mistakes.length > 0)] : []
@@ -125,14 +122,11 @@ export class PictureOverlay {
     // Lengths belong to the pier as it stands.
     const shown = shownLayers(view)
     const layers = pulled.kind === 'letting-go' ? { ...shown, dimensions: false, wetness: false } : shown
+    const seen = sightOf(frame, view.cut, extent, spec.hole.diameter / 2)
     const sight: Sight = {
-      point: (theta, r, y) => groundPixel(theta, r, y, frame),
+      ...seen,
       isShown: (theta, r, y) => this.sightLines.isShown(theta, r, y, frame),
-      faces,
-      isFlat: Math.abs(view.cut.open - Math.PI) < 0.5,
-      half: extent.half,
-      perMetre: focalPixels(frame.viewport.height) / frame.pose.distance,
-      pier: [...pierBoxes(extent, spec.hole.diameter / 2, frame), ...handles, ...tally, ...(pull?.boxes ?? [])],
+      pier: [...seen.pier, ...handles, ...tally, ...(pull?.boxes ?? [])],
     }
     const say: Say = {
       length: (value) => formatText(value, 'length', view.units),
@@ -152,7 +146,7 @@ export class PictureOverlay {
       isInYears: view.time?.stretch === 'years',
       kept: anew ? null : this.annotated,
     })
-    if (faces) {
+    if (sight.faces) {
       const { ink } = this.annotated
       this.annotated = { ...this.annotated, ink: { ...ink, paths: { ...ink.paths, arc: arcPath(view.cut, extent, frame) } } }
     }

@@ -1,7 +1,8 @@
 import type { Cut } from '../../../core/model/solid.ts'
+import type { Sight } from '../../section/annotate.ts'
 import { type Box, InkPot, type Pixel } from '../../section/ink.ts'
 import type { Columns, Side } from '../../section/labelColumns.ts'
-import { type Frame, projectPoint } from '../camera/lens.ts'
+import { focalPixels, type Frame, projectPoint } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { handlePixels, turnArc } from '../handles/handlePlaces.ts'
 
@@ -15,6 +16,22 @@ export function groundPixel(theta: number, r: number, y: number, { pose, viewpor
   return [px, py]
 }
 
+const leastOpen = 0.04
+/** Plan angles of the faces of a cut that is open far enough to be written on; null for any other. */
+export const facesOf = ({ open, facing }: Cut): Readonly<Record<Side, number>> | null =>
+  open > leastOpen ? { left: facing + open / 2, right: facing - open / 2 } : null
+
+/** How a pier whose shaft has this radius [m] is seen, nothing before it. */
+export const sightOf = (frame: Frame, cut: Cut, extent: PierExtent, shaft: number): Sight => ({
+  point: (theta, r, y) => groundPixel(theta, r, y, frame),
+  isShown: () => true,
+  faces: facesOf(cut),
+  isFlat: Math.abs(cut.open - Math.PI) < 0.5,
+  half: extent.half,
+  perMetre: focalPixels(frame.viewport.height) / frame.pose.distance,
+  pier: pierBoxes(extent, shaft, frame),
+})
+
 /** Left and right edge of the block on the screen. */
 function blockEdges({ half, bottom }: PierExtent, frame: Frame): [number, number] {
   const xs = [1, 3, 5, 7].flatMap((n) => [bottom, 0].map((y) => groundPixel((n * Math.PI) / 4, half * Math.SQRT2, y, frame)[0]))
@@ -22,7 +39,7 @@ function blockEdges({ half, bottom }: PierExtent, frame: Frame): [number, number
 }
 
 /** Boxes that no figure may cover: the fill, `shaft` its radius [m], and the post, in the plane through the axis that faces the reader. */
-export function pierBoxes({ holeBottom, pierTop, postTop }: PierExtent, shaft: number, frame: Frame): Box[] {
+function pierBoxes({ holeBottom, pierTop, postTop }: PierExtent, shaft: number, frame: Frame): Box[] {
   const across = frame.pose.azimuth - Math.PI / 2
   const box = (radius: number, low: number, high: number): Box => {
     const points = [across, across + Math.PI].flatMap((theta) => [

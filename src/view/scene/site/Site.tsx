@@ -37,14 +37,15 @@ type Props = Readonly<{
 /** Piers at their places on one site: one daylight, one floor, one growth of grass, and one draw for all that looks the same. */
 export function Site({ places, kit, tones, lives, isFull, pointedAt, moment }: Props) {
   const own = useHeld(kit, () => createSiteKit(kit))
-  const { pier, turn } = places[0]
+  const [{ pier, turn, at }] = places
+  const reach = Math.max(...places.map((one) => one.pier.extent.half + Math.hypot(one.at[0] - at[0], one.at[2] - at[2])))
   useWhatMaterialsRead(pier, turn, own)
   useLayoutEffect(() => void own.shared.uAccent.value.set(tones.accent), [own, tones])
   useMoment(own, pier.result.spec, moment)
   return (
     <>
       <color attach='background' args={[tones.paper]} />
-      <Haze paper={tones.paper} half={pier.extent.half} />
+      <Haze paper={tones.paper} reach={reach} />
       <Sun places={places} isDark={tones.isDark} isFull={isFull} lives={lives} />
       <Ground places={places} isDark={tones.isDark} isFull={isFull} />
       <Bodies places={places} kit={own} isFull={isFull} pointedAt={pointedAt} />
@@ -53,14 +54,14 @@ export function Site({ places, kit, tones, lives, isFull, pointedAt, moment }: P
   )
 }
 
-/** What stands far behind the pier in view goes over into the paper. */
-function Haze({ paper, half }: Readonly<{ paper: string; half: number }>) {
+/** What stands far behind a site that reaches so far [m] goes over into the paper. */
+function Haze({ paper, reach }: Readonly<{ paper: string; reach: number }>) {
   const fog = useRef<Fog>(null)
   useFrame(({ camera }) => {
     const { back } = camera as PictureCamera
     if (!fog.current) return
-    fog.current.near = back - half * 0.2
-    fog.current.far = back + half * 14
+    fog.current.near = back - reach * 0.2
+    fog.current.far = back + reach * 14
   })
   return <fog attach='fog' ref={fog} args={[paper, 1, 10]} />
 }
