@@ -1,8 +1,8 @@
 import type { Server } from 'node:http'
 import { fileURLToPath } from 'node:url'
+import { expect, test } from '@playwright/test'
 import { buildSite, servePages } from '../bench/gpuPages.ts'
 import type { SiteReading } from '../bench/site/main.tsx'
-import { expect, test } from './app.ts'
 
 /** The page of a site with many piers is of the tests alone: it is built and served here. */
 const folder = fileURLToPath(new URL('../../node_modules/.cache/site-page', import.meta.url))
@@ -18,9 +18,8 @@ test.afterAll(() => server.close())
 test.use({ viewport: { width: 480, height: 320 } })
 
 test('[V17] forty piers are as many draws, buffers, textures and programs as one of each kind, through edits and to the end', async ({
-  app,
+  page,
 }) => {
-  const { page } = app
   const read = async (): Promise<SiteReading> => {
     const reading = await page.evaluate(() => {
       window.site?.draw()
@@ -49,9 +48,9 @@ test('[V17] forty piers are as many draws, buffers, textures and programs as one
       if (i % 20 === 0) window.site?.draw()
     }
   })
-  expect(held(await read())).toEqual(held(forty))
+  await expect.poll(async () => held(await read())).toEqual(held(forty))
   await page.evaluate(() => window.site?.show(1))
-  expect(held(await read())).toEqual(held(one))
+  await expect.poll(async () => held(await read())).toEqual(held(one))
   await page.evaluate(() => window.site?.leave())
   await expect.poll(() => page.evaluate(() => window.site?.read())).toMatchObject({ geometries: 0, textures: 0 })
 })

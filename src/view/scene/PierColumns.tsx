@@ -13,7 +13,7 @@ import { Pixels } from './canvas/Pixels.tsx'
 import { PaperScale } from './materials/paperScale.ts'
 import { bodyOf, onSite, type PlacedPier, placedExtent } from './pier/placedPier.ts'
 import { type CanvasKit, createCanvasKit, useHeld } from './site/kit.ts'
-import { type PlayedMoment, Site } from './site/Site.tsx'
+import { type PlayedMoment, PierSite } from './site/PierSite.tsx'
 import { readTones, type Tones } from './site/tones.ts'
 
 /** The picture while it stands, for those who write over it, turn it or copy it. */
@@ -88,7 +88,7 @@ export function PierColumns(props: Props) {
         // biome-ignore lint/suspicious/noArrayIndexKey: a column is a place, and shows whatever stands there
         <View key={i} track={places[i] as RefObject<HTMLElement>}>
           {first ? (
-            <Site
+            <PierSite
               places={[first, ...others]}
               kit={kit}
               tones={tones}

@@ -14,7 +14,7 @@ import { noWater } from '../../../src/view/scene/materials/sharedUniforms.ts'
 import { drawnPier, type PierLook } from '../../../src/view/scene/pier/drawnPier.ts'
 import { alone, offsetOf, onSite, type PlacedPier } from '../../../src/view/scene/pier/placedPier.ts'
 import { Bodies } from '../../../src/view/scene/site/Bodies.tsx'
-import type { Bodies as BodyBuffer } from '../../../src/view/scene/site/buffers.ts'
+import type { BodyGeometry } from '../../../src/view/scene/site/buffers.ts'
 import { createCanvasKit, createSiteKit } from '../../../src/view/scene/site/kit.ts'
 import { Lines } from '../../../src/view/scene/site/Lines.tsx'
 import { close } from '../../close.ts'
@@ -64,7 +64,7 @@ const show = (places: PlacedPier | readonly PlacedPier[], pointedAt: string | nu
 }
 const drawn = (): Body[] => store.getState().scene.children as Body[]
 /** Bodies, a mesh for each look. */
-const meshes = (): (Body & { geometry: BodyBuffer })[] => drawn().filter(({ material }) => Array.isArray(material)) as never
+const meshes = (): (Body & { geometry: BodyGeometry })[] => drawn().filter(({ material }) => Array.isArray(material)) as never
 const geometries = (): Set<BufferGeometry> => new Set(drawn().map(({ geometry }) => geometry))
 /** What is written of each part that is shown, with the geometry it is in. */
 const spots = () => meshes().flatMap(({ geometry }) => (geometry.spots ?? []).map((spot) => ({ ...spot, geometry })))

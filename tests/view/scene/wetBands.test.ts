@@ -11,8 +11,12 @@ import { mostBands } from '../../../src/view/scene/materials/wetGlsl.ts'
 import { createWetUniforms } from '../../../src/view/scene/materials/wetUniforms.ts'
 import { postBounds } from '../../../src/view/scene/pier/drawnPier.ts'
 import { showWet } from '../../../src/view/scene/pier/showWet.ts'
-import { levelAt, wetBands } from '../../../src/view/scene/pier/wetBands.ts'
+import { type Levels, wetBands } from '../../../src/view/scene/pier/wetBands.ts'
 import { anyPier } from '../../anyPier.ts'
+
+/** As the materials read a band: level at a place across the post: -1 at its uphill face, 0 at the axis, 1 at its downhill face [m]. */
+const levelAt = ({ uphill, axis, downhill }: Levels, across: number): number =>
+  axis + (across < 0 ? uphill - axis : downhill - axis) * Math.min(1, Math.abs(across))
 
 const places = { uphill: -1, axis: 0, downhill: 1 } as const
 const fills = ['dry-bag-at-foot', 'dry-full-height', 'mixed-full-height', 'mixed-bracket-pier'] as const

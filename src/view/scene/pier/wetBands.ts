@@ -64,7 +64,3 @@ export function wetBands(profile: readonly WetStretch[]): WetBand[] {
     return { wetness, waterAndAir: air === 'true', from: levels(i, 'from'), to: levels(i, 'to') }
   })
 }
-
-/** Level at a place across the post: -1 at its uphill face, 0 at the axis, 1 at its downhill face [m]. */
-export const levelAt = ({ uphill, axis, downhill }: Levels, across: number): number =>
-  axis + (across < 0 ? uphill - axis : downhill - axis) * Math.min(1, Math.abs(across))

@@ -1,7 +1,7 @@
 import { useLayoutEffect, useMemo } from 'react'
 import { lookKey, type ZoneMaterials, zoneMaterials } from '../materials/zoneMaterials.ts'
 import type { PlacedPier } from '../pier/placedPier.ts'
-import { type Bodies as BodyBuffer, type Body, writeBodies } from './buffers.ts'
+import { type BodyGeometry, type Body, writeBodies } from './buffers.ts'
 import { type SiteKit, useHeld } from './kit.ts'
 
 type Props = Readonly<{ places: readonly PlacedPier[]; kit: SiteKit; isFull: boolean; pointedAt: string | null }>
@@ -36,7 +36,7 @@ function BodiesOfLook({ bodies, kit, isFull, lit }: LookProps) {
     const { result, post } = (bodies[0] as Body).standing.pier
     return zoneMaterials(role, result.spec, kit.shared, isFull ? 'full' : 'light', post)
   })
-  const geometry = useHeld(bodies, (before: BodyBuffer | null) => writeBodies(bodies, before))
+  const geometry = useHeld(bodies, (before: BodyGeometry | null) => writeBodies(bodies, before))
   useLayoutEffect(() => {
     materials.lit.value = lit
   }, [materials, lit])

@@ -19,14 +19,14 @@ const names = Object.keys(sizes) as Name[]
 
 /** Where a body is written: its first vertex, its first outside face and its first section face. */
 type Spot = Readonly<{ body: Body; vertex: number; outside: number; section: number }>
-/** Bodies of one look in one geometry: group 0 outside faces, group 1 section faces. */
-export type Bodies = BufferGeometry & { spots?: readonly Spot[] }
+/** BodyGeometry of one look in one geometry: group 0 outside faces, group 1 section faces. */
+export type BodyGeometry = BufferGeometry & { spots?: readonly Spot[] }
 
 /** Stands for the sizes of all that is never culled: nothing is read off it. */
 const anywhere = new Sphere()
 
-const newBodies = (vertices: number, indices: number): Bodies => {
-  const geometry: Bodies = new BufferGeometry()
+const newBodies = (vertices: number, indices: number): BodyGeometry => {
+  const geometry: BodyGeometry = new BufferGeometry()
   for (const name of names)
     geometry.setAttribute(name, new BufferAttribute(new Float32Array(vertices * sizes[name]), sizes[name]).setUsage(DynamicDrawUsage))
   geometry.setIndex(new BufferAttribute(new Uint32Array(indices), 1).setUsage(DynamicDrawUsage))
@@ -39,7 +39,7 @@ const newBodies = (vertices: number, indices: number): Bodies => {
  * disposes the old one. `position` and `normal` are those of the site [m]; `place` the place in the pier [m] and the turn of the pier
  * [rad]; `own` the depth below its grade, its water table, the radius without grass [m], and the number of the body.
  */
-export function writeBodies(bodies: readonly Body[], old: Bodies | null): Bodies {
+export function writeBodies(bodies: readonly Body[], old: BodyGeometry | null): BodyGeometry {
   const shown = bodies.filter(({ standing, part }) => isShown(standing, part.zone))
   const sum = (of: (part: DrawnPart) => number): number => shown.reduce((all, { part }) => all + of(part), 0)
   const outsides = sum(({ mesh }) => mesh.outsideCount)
@@ -79,7 +79,7 @@ const written = (target: BufferAttribute, from: number, count: number): void => 
   target.needsUpdate = true
 }
 
-function writeBody(geometry: Bodies, { body: { standing, part, number }, vertex, outside, section }: Spot): void {
+function writeBody(geometry: BodyGeometry, { body: { standing, part, number }, vertex, outside, section }: Spot): void {
   const { mesh, share } = part
   const { pier, rise, turn, at } = standing
   const off = offsetOf(standing, part)
@@ -89,12 +89,7 @@ function writeBody(geometry: Bodies, { body: { standing, part, number }, vertex,
   const bare = Math.max(spec.hole.diameter, spec.hole.flare?.diameter ?? 0) / 2 + 0.04
   const [c, s] = [Math.cos(turn), Math.sin(turn)]
   const count = mesh.positions.length / 3
-  const [position, normal, place, own] = names.map((name) => geometry.getAttribute(name) as BufferAttribute) as [
-    BufferAttribute,
-    BufferAttribute,
-    BufferAttribute,
-    BufferAttribute,
-  ]
+  const { position, normal, place, own } = geometry.attributes as Record<Name, BufferAttribute>
   for (let i = 0; i < count; i++) {
     const [x, z] = [mesh.positions[3 * i] as number, mesh.positions[3 * i + 2] as number]
     const y = (mesh.positions[3 * i + 1] as number) + (share ? (share[i] as number) * rise : 0)

@@ -22,7 +22,7 @@ import type { Tones } from './tones.ts'
 export type PlayedMoment = Readonly<{ stretch: Stretch | null; place: number }>
 
 type Props = Readonly<{
-  /** Piers at their places, looked at in one way. What is of one pier, wet wood and years, is that of the first. */
+  /** Piers at their places, looked at in one way. Wet wood and years are shown of one that stands alone. */
   places: readonly [PlacedPier, ...PlacedPier[]]
   kit: CanvasKit
   tones: Tones
@@ -35,11 +35,11 @@ type Props = Readonly<{
 }>
 
 /** Piers at their places on one site: one daylight, one floor, one growth of grass, and one draw for all that looks the same. */
-export function Site({ places, kit, tones, lives, isFull, pointedAt, moment }: Props) {
+export function PierSite({ places, kit, tones, lives, isFull, pointedAt, moment }: Props) {
   const own = useHeld(kit, () => createSiteKit(kit))
   const [{ pier, turn, at }] = places
   const reach = Math.max(...places.map((one) => one.pier.extent.half + Math.hypot(one.at[0] - at[0], one.at[2] - at[2])))
-  useWhatMaterialsRead(pier, turn, own)
+  useWhatMaterialsRead(pier, turn, own, places.length === 1)
   useLayoutEffect(() => void own.shared.uAccent.value.set(tones.accent), [own, tones])
   useMoment(own, pier.result.spec, moment)
   return (
@@ -106,13 +106,15 @@ function turfLift(standing: PlacedPier): number {
 }
 
 /** Writes what all materials of a site read into the values they share. */
-function useWhatMaterialsRead({ result: { spec, zones }, look, post }: PlacedPier['pier'], turn: number, { shared }: SiteKit): void {
+function useWhatMaterialsRead({ result, look, post }: PlacedPier['pier'], turn: number, { shared }: SiteKit, isAlone: boolean): void {
+  const { spec, zones } = result
+  const isWet = look.wetness && isAlone
   useLayoutEffect(() => {
     const facing = look.cut.facing + turn
     shared.uCorner.value = cornerShade(look.cut.open)
     shared.uRight.value.set(Math.sin(facing), -Math.cos(facing))
   }, [look, turn, shared])
-  useLayoutEffect(() => showWet(shared, spec, zones, post, look.wetness), [shared, spec, zones, post, look.wetness])
+  useLayoutEffect(() => showWet(shared, spec, zones, post, isWet), [shared, spec, zones, post, isWet])
 }
 
 /** In each frame: how fresh what sets in the ground is, and how much of such wood is gone. It makes nothing. */
