@@ -19,7 +19,7 @@ const names = Object.keys(sizes) as Name[]
 
 /** Where a body is written: its first vertex, its first outside face and its first section face. */
 type Spot = Readonly<{ body: Body; vertex: number; outside: number; section: number }>
-/** BodyGeometry of one look in one geometry: group 0 outside faces, group 1 section faces. */
+/** Bodies of one look in one geometry: group 0 outside faces, group 1 section faces. */
 export type BodyGeometry = BufferGeometry & { spots?: readonly Spot[] }
 
 /** Stands for the sizes of all that is never culled: nothing is read off it. */
