@@ -9,7 +9,7 @@ export const roleColours: Readonly<Record<Role, string>> = {
   soil: '#ad9671',
   'soil-lower': '#a3957b',
   backfill: '#705c43',
-  granular: '#53575b',
+  granular: '#5c5f63',
   gravel: '#74726e',
   mulch: '#6f4527',
   'dry-mix': '#b3aa97',

@@ -46,7 +46,7 @@ test('[V17] forty piers are as many draws, buffers, textures and programs as one
   await page.evaluate(() => {
     for (let i = 0; i < 200; i++) {
       window.site?.edit(i % 40, (5 * i) % 12)
-      if (i % 20 === 0) window.site?.draw()
+      if (i % 50 === 0) window.site?.draw()
     }
   })
   await expect.poll(async () => held(await read())).toEqual(held(forty))

@@ -42,7 +42,7 @@ function capture({ eye, kit, state }: LivePicture, width: number, height: number
   marks.set(rung, rung, 0)
   gl.setPixelRatio(1)
   gl.setSize(width, height, false)
-  camera.retake({ ...pose, shift: [pose.shift[0] * share, pose.shift[1] * share] }, { width, height })
+  camera.take({ ...pose, shift: [pose.shift[0] * share, pose.shift[1] * share] }, { width, height })
   gl.render(scene, camera)
   const made = new Promise<Blob | null>((done) => gl.domElement.toBlob(done, 'image/png'))
   kit.lines.scale(1)

@@ -14,8 +14,8 @@ export class PictureCamera extends PerspectiveCamera {
     super((fieldOfView * 180) / Math.PI)
   }
 
-  /** `size` [m]: distance from which the whole is framed, by which the nearest and the farthest plane go. */
-  take(pose: Pose, viewport: Viewport, size: number): void {
+  /** `size` [m]: distance from which the whole is framed, by which the nearest and the farthest plane go; as it was before, if it isn't told. */
+  take(pose: Pose, viewport: Viewport, size = this.shot?.size ?? 8): void {
     this.shot = { pose, viewport, size }
     const { eye, axes, back } = lensPlace(pose)
     this.back = back
@@ -23,11 +23,6 @@ export class PictureCamera extends PerspectiveCamera {
     this.quaternion.setFromRotationMatrix(turned.makeBasis(right.set(...axes[0]), up.set(...axes[1]), out.set(...axes[2])))
     this.updateProjectionMatrix()
     this.updateMatrixWorld()
-  }
-
-  /** As it was taken last, in another pose or size. */
-  retake(pose: Pose, viewport: Viewport): void {
-    if (this.shot) this.take(pose, viewport, this.shot.size)
   }
 
   override updateProjectionMatrix(): void {

@@ -65,7 +65,7 @@ const stoneInk = { inkShare: 0.18 } as const
 export const mineralLooks: Readonly<Record<PlacedMineral, MineralLook>> = {
   topsoil: look('#544332 #3d3125 #7d6b52 #59492f', [0.8, 0.42, 0.06, 0.12], { bump: 1, ink: '#d9c8a6', inkShare: 0.42 }),
   backfill: look('#7d664b #594634 #97805f #4e3e2c', [1, 0.45, 0.42, 0.22], { scale: [2.6, 9, 4.2, 8], bump: 1.7 }),
-  granular: look('#3a3d40 #313437 #6f7377 #4a4e52', [0.6, 0.3, 0.85, 0.6], {
+  granular: look('#404346 #373a3d #787c80 #54585c', [0.6, 0.3, 0.85, 0.6], {
     scale: [1.4, 9, 4.2, 9],
     packed: 0.55,
     bump: 1.8,

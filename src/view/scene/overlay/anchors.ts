@@ -32,8 +32,10 @@ export function visibleAnchors(zone: Zone, mesh: Mesh, seen: Seen): Anchor[] {
 }
 
 const tries = 36
+/** A leader ends this far inside what is seen of a part [px]; on a thin part less far, and on what is seen edge-on nowhere. */
+const [wellInside, justInside] = [7, 1.5]
 
-/** Middles of outside faces that can be seen, nearest to the middle of all that can. */
+/** The middle of an outside face that can be seen, inside what is seen of the part and nearest to the middle of all that can. */
 function outsideAnchors(id: string, { positions, indices, outsideCount }: Mesh, seen: Seen): Anchor[] {
   const triangles = outsideCount / 3
   const step = Math.max(1, Math.floor(triangles / tries))
@@ -51,6 +53,8 @@ function outsideAnchors(id: string, { positions, indices, outsideCount }: Mesh, 
   const x = shown.reduce((sum, s) => sum + s.at[0], 0) / shown.length
   const y = shown.reduce((sum, s) => sum + s.at[1], 0) / shown.length
   shown.sort((p, q) => Math.hypot(p.at[0] - x, p.at[1] - y) - Math.hypot(q.at[0] - x, q.at[1] - y))
-  const best = shown[0]
+  const isInside = ([px, py]: Pixel, by: number): boolean =>
+    [-by, by].every((step) => seen.isFirst(id, [px + step, py]) && seen.isFirst(id, [px, py + step]))
+  const best = shown.find(({ at }) => isInside(at, wellInside)) ?? shown.find(({ at }) => isInside(at, justInside))
   return best ? [{ face: null, place: best.place }] : []
 }

@@ -17,31 +17,26 @@ const nowhere = { x: 0, y: 0, z: 0 } as const
  */
 export function Lines({ places, kit: { lines }, pointedAt }: Props) {
   const drawn = useMemo(() => {
-    const parts = (of: (part: DrawnPart) => Float32Array): Float32Array =>
-      linesOnSite(
-        places.flatMap((standing) =>
-          standing.pier.parts.flatMap((part) =>
-            isShown(standing, part.zone) ? [{ standing, segments: of(part), off: offsetOf(standing, part) }] : [],
-          ),
-        ),
-      )
     const whole = (of: (standing: PlacedPier) => Float32Array): Float32Array =>
       linesOnSite(places.map((standing) => ({ standing, segments: of(standing), off: nowhere })))
-    const together = (of: (standing: PlacedPier) => readonly Float32Array[]): Float32Array =>
-      whole((standing) => (standing.lift === 0 ? joined(of(standing)) : none))
-    const sheet = (id: DrawnSheet['id']) => together(({ pier }) => pier.sheets.flatMap((each) => (each.id === id ? [each.line] : [])))
+    const together = (of: (pier: PlacedPier['pier']) => Float32Array | undefined): Float32Array =>
+      whole(({ pier, lift }) => (lift === 0 && of(pier)) || none)
+    const sheet = (wanted: DrawnSheet['id']) => together(({ sheets }) => sheets.find(({ id }) => id === wanted)?.line)
     return {
-      outlines: parts(({ mesh }) => mesh.outline),
-      edges: parts(({ edges }) => edges),
-      ground: together(({ pier }) => [pier.ground]),
+      outlines: ofParts(places, ({ mesh }) => mesh.outline),
+      edges: ofParts(places, ({ edges }) => edges),
+      ground: together(({ ground }) => ground),
       water: sheet('water-table'),
       frost: sheet('frost-line'),
       guides: whole(({ pier: { result, offsets, look }, lift }) =>
         lift > 0 ? dashes(guideLines(result.zones, offsets, lift, look.cut), 0.03, 0.025) : none,
       ),
-      lit: parts(({ zone, mesh, edges }) => (zone.id !== pointedAt ? none : mesh.outline.length > 0 ? mesh.outline : edges)),
     }
-  }, [places, pointedAt])
+  }, [places])
+  const lit = useMemo(
+    () => ofParts(places, ({ zone, mesh, edges }) => (zone.id !== pointedAt ? none : mesh.outline.length > 0 ? mesh.outline : edges)),
+    [places, pointedAt],
+  )
   const outlines = useLines(drawn.outlines)
   const water = useLines(drawn.water)
   const frost = useLines(drawn.frost)
@@ -52,7 +47,7 @@ export function Lines({ places, kit: { lines }, pointedAt }: Props) {
       <Line geometry={useLines(drawn.guides)} material={lines.guide} order={2} />
       <Line geometry={outlines} material={lines.cut} order={3} />
       <Line geometry={useLines(drawn.ground)} material={lines.ground} order={4} />
-      <Line geometry={useLines(drawn.lit)} material={lines.lit} order={5} />
+      <Line geometry={useLines(lit)} material={lines.lit} order={5} />
       <Line geometry={water} material={lines.casing} order={6} />
       <Line geometry={frost} material={lines.casing} order={6} />
       <Line geometry={water} material={lines.water} order={7} />
@@ -63,10 +58,15 @@ export function Lines({ places, kit: { lines }, pointedAt }: Props) {
 
 const none = new Float32Array()
 
-function joined(all: readonly Float32Array[]): Float32Array {
-  const [first = none] = all
-  return all.length < 2 ? first : Float32Array.from(all.flatMap((each) => [...each]))
-}
+/** Lines of the parts that are shown, where each is now. */
+const ofParts = (places: readonly PlacedPier[], of: (part: DrawnPart) => Float32Array): Float32Array =>
+  linesOnSite(
+    places.flatMap((standing) =>
+      standing.pier.parts.flatMap((part) =>
+        isShown(standing, part.zone) ? [{ standing, segments: of(part), off: offsetOf(standing, part) }] : [],
+      ),
+    ),
+  )
 
 const useLines = (segments: Float32Array): LineSegmentsGeometry =>
   useHeld(segments, (before: LineSegmentsGeometry | null) => writeLines(segments, before))
