@@ -29,6 +29,7 @@ import { TimeRule } from '../../src/view/time/TimeRule.tsx'
 import { YearsPanel } from '../../src/view/time/YearsPanel.tsx'
 import { draw } from '../view/page.ts'
 import { chartsIn } from './chartText.ts'
+import { soundDocument } from '../soundPier.ts'
 import { exampleDocuments } from './piers.ts'
 import { kept, leftOver } from './kept.ts'
 
@@ -98,11 +99,15 @@ const once: typeof charts = {
   'rule-of-years': () => rule('years', 31, 60),
 }
 
-const wanted = exampleDocuments
-  .filter(([name]) => !name.endsWith('metric'))
-  .flatMap(([name, document], i) =>
-    Object.entries(i === 5 ? { ...charts, ...once } : charts).map(([chart, make]) => [`${name}-${chart}`, document, make] as const),
-  )
+const wanted = [
+  ...exampleDocuments
+    .filter(([name]) => !name.endsWith('metric'))
+    .flatMap(([name, document], i) =>
+      Object.entries(i === 5 ? { ...charts, ...once } : charts).map(([chart, make]) => [`${name}-${chart}`, document, make] as const),
+    ),
+  // Of a pier of which every link counts: without one there is no study.
+  ['sound-sure', soundDocument, Sure] as const,
+]
 
 describe('[Z3] every chart is drawn as it was', () => {
   const drawnNames: string[] = []
@@ -122,7 +127,7 @@ describe('[Z3] every chart is drawn as it was', () => {
     expect(leftOver('drawings/chart', drawnNames)).toEqual([])
     for (const chart of [...Object.keys(charts), ...Object.keys(once)])
       expect(
-        drawnNames.some((name) => exampleDocuments.some(([example]) => name === `${example}-${chart}.svg`)),
+        drawnNames.some((name) => [...exampleDocuments, ['sound']].some(([pier]) => name === `${pier}-${chart}.svg`)),
         chart,
       ).toBe(true)
   })

@@ -23,7 +23,7 @@ export const kept = (path: string, now: string): string => {
 export const leftOver = (folder: string, wanted: readonly string[]): readonly string[] => {
   const extra = existsSync(fileAt(folder)) ? readdirSync(fileAt(folder)).filter((name) => !wanted.includes(name)) : []
   if (!isWriting) return extra
-  for (const name of extra) rmSync(new URL(`${folder}/${name}`, import.meta.url))
+  for (const name of extra) rmSync(fileAt(`${folder}/${name}`).pathname)
   return []
 }
 

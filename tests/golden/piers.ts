@@ -1,6 +1,10 @@
 import type { PierDocument } from '../../src/core/model/spec.ts'
 import { parseJob, writeJob } from '../../src/core/spec/jobFile.ts'
+import { loadFields } from '../../src/core/spec/pier/loads.ts'
+import { toSI } from '../../src/core/units/factors.ts'
+import { newtons } from '../../src/core/units/quantity.ts'
 import { decodeLink } from '../../src/state/storage/readLink.ts'
+import { soundDocument } from '../soundPier.ts'
 import links from './calc/links.txt?raw'
 
 const files = import.meta.glob<string>('../../public/examples/*.json', { query: '?raw', import: 'default', eager: true })
@@ -24,6 +28,18 @@ export const strayJobs = (): readonly NamedJob[] =>
     .trim()
     .split('\n')
     .map((code, i): NamedJob => [`stray ${i + 1}`, writeJob(ofLink(code))])
+
+/** A pier of which every link counts, under a load. */
+export const soundJob: NamedJob = [
+  'sound',
+  writeJob({
+    ...soundDocument,
+    spec: {
+      ...soundDocument.spec,
+      loads: { entered: { ...loadFields.fields.entered.first, uplift: newtons(toSI(800, 'lb')) }, estimate: null },
+    },
+  }),
+]
 
 /** The examples, read. */
 export const exampleDocuments: readonly (readonly [name: string, document: PierDocument])[] = exampleJobs.map(([name, job]) => {

@@ -4,7 +4,6 @@ import { claimsAbout, weighedClaims } from '../../src/core/derive/evidence.ts'
 import { lifeEvidence } from '../../src/core/engineering/tables/lifeEvidence.ts'
 import { comparedFirst, fillKinds } from '../../src/core/kinds/index.ts'
 import type { FillId, PierDocument } from '../../src/core/model/spec.ts'
-import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { setChoice, setNumber, setPart } from '../../src/core/spec/edit.ts'
 import { allFields } from '../../src/core/spec/fields.ts'
 import { closeCompare, createCompareStore, type Pick as Picked, openCompare } from '../../src/state/compare.ts'
@@ -22,17 +21,26 @@ import { inputRows } from '../../src/state/compareInputs.ts'
 import { differingFirst, extremesOf, rowsFor, voices } from '../../src/state/compareRows.ts'
 import { comparedDocuments, comparedPiers, firstPicks, picksOf } from '../../src/state/compareSet.ts'
 import { derived } from '../../src/state/derived.ts'
+import { metres } from '../../src/core/units/quantity.ts'
 import { compare as words } from '../../src/words/en/compare.ts'
 import { fills } from '../../src/words/en/fills.ts'
 import { arbitraryPier } from '../arbitraryPier.ts'
+import { soundDocument } from '../soundPier.ts'
 
-const own = defaultDocument
+const own = soundDocument
 const with_ = (kind: FillId, document: PierDocument = own): PierDocument => {
   const changed = setChoice(document, 'fill.kind', kind)
   if (!changed.ok) throw new Error(JSON.stringify(changed.issues))
   return changed.value
 }
-const resultOf = (kind: FillId) => derived(with_(kind).spec)
+/** Legs of a bracket so deep that upright bars are developed past them. */
+const resultOf = (kind: FillId) => {
+  const { spec } = with_(kind)
+  const { support } = spec
+  return derived(
+    support.kind === 'bracket' ? { ...spec, support: { ...support, bracket: { ...support.bracket, embedment: metres(0.5) } } } : spec,
+  )
+}
 const row = (id: string) => {
   const found = rowsFor([derived(own.spec)]).find((one) => one.id === id)
   if (!found) throw new Error(`no row ${id}`)

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { whatIf } from '../../src/core/derive/whatIf/whatIf.ts'
 import type { PierDocument } from '../../src/core/model/spec.ts'
-import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { setChoice, setPart } from '../../src/core/spec/edit.ts'
 import { judge } from '../../src/state/actions/judgement.ts'
 import { dragField } from '../../src/state/actions/drag.ts'
@@ -11,14 +10,15 @@ import { openLink, setPull } from '../../src/state/actions/view.ts'
 import { derived, shownResult } from '../../src/state/derived.ts'
 import { encodeLink } from '../../src/state/storage/link.ts'
 import { applySuggestion, suggestionSteps, suggestionsKnown } from '../../src/state/suggestions.ts'
+import { soundDocument } from '../soundPier.ts'
 import { freshStore } from './freshStore.ts'
 
 const must = (result: ReturnType<typeof setChoice>): PierDocument => {
   if (!result.ok) throw new Error(JSON.stringify(result.issues))
   return result.value
 }
-const belled = must(setPart(defaultDocument, 'hole.bell', true))
-const dry = must(setChoice(defaultDocument, 'fill.kind', 'dry-full-height'))
+const belled = must(setPart(soundDocument, 'hole.bell', true))
+const dry = must(setChoice(soundDocument, 'fill.kind', 'dry-full-height'))
 
 describe('[L5] another way to count the ground', () => {
   const reason = 'Boring B-2 found dense sand down to 9 ft'
@@ -63,7 +63,7 @@ describe('[L5] another way to count the ground', () => {
 
 describe('[L6] what changes the number most', () => {
   it('is worked out in steps, once for each spec, and is what the core says', () => {
-    const { spec } = freshStore().getState().document
+    const { spec } = freshStore(soundDocument).getState().document
     expect(suggestionsKnown(spec)).toBeNull()
     const steps = [...suggestionSteps(spec)]
     expect(steps.length).toBeGreaterThan(4)
@@ -77,7 +77,7 @@ describe('[L6] what changes the number most', () => {
   })
 
   it('is built as one undo step and gives what was said', () => {
-    const store = freshStore()
+    const store = freshStore(soundDocument)
     editField(store, 'hole.depth', `4'-2"`)
     const { spec } = store.getState().document
     for (const _ of suggestionSteps(spec));
@@ -90,7 +90,7 @@ describe('[L6] what changes the number most', () => {
   })
 
   it('is not built on another pier than it was worked out for', () => {
-    const store = freshStore()
+    const store = freshStore(soundDocument)
     const { spec } = store.getState().document
     for (const _ of suggestionSteps(spec));
     const first = suggestionsKnown(spec)?.[0] ?? expect.fail('nothing found')
@@ -102,16 +102,16 @@ describe('[L6] what changes the number most', () => {
 
 describe('[L7] a pull to look at', () => {
   it('is no part of the pier', () => {
-    const store = freshStore()
+    const store = freshStore(soundDocument)
     setPull(store, 4000)
     openLink(store, 'bar-through-post')
     expect(store.getState().view).toMatchObject({ pull: 4000, openLink: 'bar-through-post' })
-    expect(store.getState().document).toBe(defaultDocument)
+    expect(store.getState().document).toBe(soundDocument)
     expect(canUndo(store)).toBe(false)
   })
 
   it('is a number that is nothing or more, or none', () => {
-    const store = freshStore()
+    const store = freshStore(soundDocument)
     for (const pull of [Number.NaN, Number.POSITIVE_INFINITY]) {
       setPull(store, pull)
       expect(store.getState().view.pull).toBeNull()

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { defaultSpec } from '../../src/core/spec/defaults.ts'
+import { soundPier } from '../soundPier.ts'
 import { startingAssumptions } from '../../src/core/uncertainty/assumptions.ts'
 import { simulate } from '../../src/core/uncertainty/simulate.ts'
 import type { SureNews, SureOrder } from '../../src/state/sureMessages.ts'
@@ -21,7 +21,7 @@ import { studyInSteps } from '../../src/state/sureSteps.ts'
 
 const soon = (go: () => void) => void setTimeout(go)
 const study = { samples: 1600, seed: 9, demand: 4000 }
-const order = { spec: defaultSpec, assumptions: startingAssumptions, study }
+const order = { spec: soundPier, assumptions: startingAssumptions, study }
 const ignore = () => undefined
 
 /** A worker by the same messages, on this thread. `breaks`: it dies at its first order. */
@@ -75,7 +75,7 @@ describe('[N8] a study', () => {
   it.each(engines)('in %s gives the answer of the core, with its progress', async (_, engine) => {
     const told: number[] = []
     const result = await engine()(order, (done) => told.push(done)).result
-    expect(result).toEqual(simulate(defaultSpec, startingAssumptions, study))
+    expect(result).toEqual(simulate(soundPier, startingAssumptions, study))
     expect(told).toEqual([500, 1000, 1500])
   })
 
@@ -84,7 +84,7 @@ describe('[N8] a study', () => {
     const first = start(order, ignore)
     first.stop()
     expect(await first.result).toBeNull()
-    expect(await start(order, ignore).result).toEqual(simulate(defaultSpec, startingAssumptions, study))
+    expect(await start(order, ignore).result).toEqual(simulate(soundPier, startingAssumptions, study))
   })
 
   it('starts one worker and keeps it for the next study', async () => {
@@ -127,7 +127,7 @@ describe('[N9] what is asked and answered', () => {
     const answers: unknown[] = []
     for (const seed of [5, 6, 5]) {
       setSeed(store, seed)
-      runStudy(store, defaultSpec, null)
+      runStudy(store, soundPier, null)
       await settled(store)
       answers.push(store.getState().last?.result)
     }
@@ -137,10 +137,10 @@ describe('[N9] what is asked and answered', () => {
 
   it('stopping keeps the last answer and says that it was stopped', async () => {
     const store = fresh()
-    runStudy(store, defaultSpec, null)
+    runStudy(store, soundPier, null)
     await settled(store)
     const { last } = store.getState()
-    runStudy(store, defaultSpec, 4000)
+    runStudy(store, soundPier, 4000)
     expect(store.getState().run.kind).toBe('running')
     stopStudy(store)
     expect(store.getState().run.kind).toBe('stopped')
@@ -150,27 +150,27 @@ describe('[N9] what is asked and answered', () => {
 
   it('a new question takes the place of one under way', async () => {
     const store = fresh()
-    runStudy(store, defaultSpec, 1)
-    runStudy(store, defaultSpec, 2)
+    runStudy(store, soundPier, 1)
+    runStudy(store, soundPier, 2)
     await settled(store)
     expect(store.getState().last?.question.demand).toBe(2)
   })
 
   it('a study that breaks says so', async () => {
     const store = createSureStore(() => ({ result: Promise.reject(new Error('broke')), stop: ignore }))
-    runStudy(store, defaultSpec, null)
+    runStudy(store, soundPier, null)
     await settled(store)
     expect(store.getState().run.kind).toBe('failed')
   })
 
   it('an answer is out of date once anything it came from is another', () => {
     const store = fresh()
-    const before = questionOf(store.getState(), defaultSpec, null)
-    expect(isSameQuestion(before, questionOf(store.getState(), defaultSpec, null))).toBe(true)
-    expect(isSameQuestion(before, questionOf(store.getState(), { ...defaultSpec }, null))).toBe(false)
-    expect(isSameQuestion(before, questionOf(store.getState(), defaultSpec, 1))).toBe(false)
+    const before = questionOf(store.getState(), soundPier, null)
+    expect(isSameQuestion(before, questionOf(store.getState(), soundPier, null))).toBe(true)
+    expect(isSameQuestion(before, questionOf(store.getState(), { ...soundPier }, null))).toBe(false)
+    expect(isSameQuestion(before, questionOf(store.getState(), soundPier, 1))).toBe(false)
     setVaries(store, 'hole-depth', false)
-    expect(isSameQuestion(before, questionOf(store.getState(), defaultSpec, null))).toBe(false)
+    expect(isSameQuestion(before, questionOf(store.getState(), soundPier, null))).toBe(false)
   })
 
   it('ranges are changed one at a time and put back together', () => {

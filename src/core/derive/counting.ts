@@ -1,4 +1,5 @@
 import { type CoreVerdict, coreAcceptance } from '../engineering/concrete/cores.ts'
+import { structuralMinimum } from '../engineering/tables/concrete.ts'
 import { fillKind } from '../kinds/index.ts'
 import type { Counting, FillCounting } from '../model/kind.ts'
 import type { Role } from '../model/solid.ts'
@@ -23,3 +24,9 @@ const order = ['counted', "engineer's judgement", 'not counted'] as const
 
 /** Of two, the one that counts for less; the first of two alike. */
 export const lessCounted = (a: Counting, b: Counting): Counting => (order.indexOf(b.counted) > order.indexOf(a.counted) ? b : a)
+
+const belowCode: Counting = { counted: 'not counted', why: 'concrete-below-code', sources: ['aci-318-19-19-2', 'nds-2018-table-12e'] }
+
+/** How a number counts that rests on a method for structural concrete: not at all below the least strength that such methods are made for. */
+export const inRangeOfCode = ({ concrete }: PierSpec, counting: Counting): Counting =>
+  concrete.strength < structuralMinimum.value * (1 - 1e-9) ? belowCode : counting

@@ -8,11 +8,11 @@ const listed: Readonly<Record<Exclude<Standing, 'secondary'>, readonly SourceId[
   'common practice': ['common-practice'],
   'from memory': [
     'memory',
+    'nds-2018-3-10',
     'nds-2018-15-3',
     'nds-2018-11-1-2',
     'nds-2018-app-e',
     'nds-supplement-4d',
-    'aci-318-19-14',
     'aci-318-19-17-5-3',
     'aci-318-19-19-2',
     'aci-318-19-19-3',

@@ -102,17 +102,19 @@ export const answers = {
     label: 'Pull through that level',
     plain: 'All that hangs below it. It goes through the concrete there, or is lost if the pier parts.',
   },
-  'plain-tension': { label: 'Plain concrete in tension', plain: 'A screening number. Codes give plain concrete no tension value.' },
-  'plain-tension-allowable': { label: 'Allowable, plain concrete', plain: 'The screening number, brought to the level of the wind load.' },
   'development-straight': {
     label: 'Development length',
     plain: 'Length of straight bar that must be in the concrete to reach its full strength.',
   },
   'development-hook': { label: 'Development length, hooked', plain: 'Length that a bar with a hook at its end must be in the concrete.' },
   'development-head': { label: 'Development length, headed', plain: 'Length that a bar with a head at its end must be in the concrete.' },
-  'developed-share': { label: 'Share that is reached', plain: 'Length in the concrete, over the length for full strength.' },
+  'bars-reach-above': { label: 'Upright bars above that level', plain: 'Length of each bar above it, up to the cover at its top.' },
+  'bars-reach-below': { label: 'Upright bars below that level', plain: 'Length of each bar below it, down to the cover at its end.' },
   'bar-tension': { label: 'Upright bars in tension', plain: 'Steel area times the working stress.' },
-  'vertical-bar-tension': { label: 'Allowable, upright bars', plain: 'Less where the bars are too short to reach their full strength.' },
+  'vertical-bar-tension': {
+    label: 'Allowable, upright bars',
+    plain: 'Steel area times the working stress, where each bar reaches its development length on both sides.',
+  },
 
   // Depth and stand-off.
   'bearing-depth-downhill': { label: 'Depth on the downhill side', plain: 'From the ground at the downhill edge down to what bears.' },
@@ -169,7 +171,33 @@ export const answers = {
     label: 'Pressure over that of the soil',
     plain: 'Load and the weight that the pier adds to the soil, over the bottom.',
   },
-  'bearing-area': { label: 'Bottom that bears', plain: 'Area of the pier, or of the post end, on the ground.' },
+  'bearing-area': { label: 'Bottom that bears', plain: 'Area on the ground over which the load of the post is counted.' },
+  'concrete-under-post': { label: 'Concrete under the post', plain: 'From the end of the post, or the bracket, down to the ground.' },
+  'least-footing': { label: 'Least thickness', plain: 'Of a footing without steel, by the concrete code. It is the stricter one.' },
+  'least-footing-residential': {
+    label: 'Least thickness in the residential code',
+    plain: 'It also asks that no footing reach farther than it is thick.',
+  },
+  'reach-by-bending': {
+    label: 'Reach by bending',
+    plain: 'How far beyond the post concrete without steel may reach before it cracks at the face of the post.',
+  },
+  'reach-by-punching': {
+    label: 'Reach by punching',
+    plain: 'How far beyond the post it may reach before the post punches through.',
+  },
+  'bell-thickness': { label: 'Height of the bell', plain: 'Concrete of the wide foot at the side of the shaft.' },
+  'bell-reach-by-bending': { label: 'Reach of the bell by bending', plain: 'The same for the wide foot beyond the shaft.' },
+  'bell-reach-by-punching': { label: 'Reach of the bell by punching', plain: 'The same for the wide foot beyond the shaft.' },
+  'post-end-on-concrete': {
+    label: checkNames['post-end-on-concrete'],
+    plain: 'Wood presses on concrete along its grain. The weaker of the two is used.',
+  },
+  'end-bearing': {
+    label: 'What the end of the post may press with',
+    plain: 'Value of the wood along its grain, wet, less a quarter as no plate lies under it.',
+  },
+  'plain-bearing': { label: 'What the concrete under it may bear', plain: 'Strength of the concrete less its factors.' },
   'bearing-capacity': {
     label: 'Load that the bottom may carry',
     plain: 'What the ground may carry, times that area. The weight of the pier is part of this load.',

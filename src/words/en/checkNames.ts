@@ -5,6 +5,7 @@ import type { headlines } from './headlines.ts'
 export const checkNames = {
   'bearing-gross': 'Bearing, pier included',
   'bearing-net': 'Bearing, soil taken off',
+  'post-end-on-concrete': 'End of the post on concrete',
   'frost-depth': 'Frost depth',
   'least-depth': 'Least depth of a footing',
   'stand-off-above-concrete': 'Wood above the concrete',

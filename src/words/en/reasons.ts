@@ -43,14 +43,16 @@ export const reasons = {
   'plies-share-by-nails': 'Plies share a pull only through their nails. An engineer has to decide.',
   'bar-shear-of-steel': 'Standards give a shear strength for steel.',
   'breakout-screening': 'The formulas are for anchors in wide concrete. For a narrow pier this is a first look, and an engineer decides.',
-  'plain-concrete-tension': 'No code gives plain concrete a tension value. This is a first look, and an engineer decides.',
+  'plain-concrete-tension':
+    "No code gives plain concrete a value for a straight pull, and no upright bars cross this level. It can't be verified.",
   'vertical-bars-carry': 'Upright bars cross this level and reach far enough on both sides.',
+  'vertical-bars-too-short':
+    "Upright bars cross this level but do not reach their development length on both sides of it. No code counts a share of it, nor plain concrete for the rest, so it can't be verified.",
+  'concrete-below-code':
+    "The formulas hold for concrete of 2,500 psi and more. For weaker concrete no code gives them, so it can't be verified.",
   'legs-reach-far-enough':
     'The bars of the legs reach as far into the concrete as the code asks for their ends. Welds and steel above it are not looked at.',
-  'legs-short-of-straight-length':
-    'The bars are shorter than the code asks. A share of their strength is an estimate and no rule, so an engineer decides.',
-  'legs-short-of-hook-or-head':
-    "The legs reach less far into the concrete than the code asks for their ends. Their hold can't be verified.",
+  'legs-too-short': "The legs reach less far into the concrete than the code asks for their ends. Their hold can't be verified.",
   'flat-legs-outside-code':
     "The code says how far bars must reach into concrete. It says nothing of flat legs, so without a rating their hold can't be verified.",
   'anchors-need-evaluation': "Anchors set after the pour need their own rating. Without it their hold can't be verified.",
@@ -64,8 +66,13 @@ export const reasons = {
   'stand-off-is-a-condition': 'This is a condition for wood without treatment. A treated post may stand lower.',
   'strength-of-pad': 'The pad is mixed concrete and can be specified and tested.',
   'bears-on-whole-bottom': 'The concrete spreads the load over the whole bottom. The value is for ground that was not dug.',
+  'bears-on-what-spreads':
+    'The concrete under the post spreads the load over a part of the bottom: no farther than it is thick, and no farther than concrete without steel holds. That part carries.',
+  'concrete-too-thin-to-spread':
+    'The concrete under the post is thinner than the 8 in that a footing without steel must have, so it is not counted to spread the load. The end of the post alone carries. The grip of concrete on wood is not counted.',
+  'post-end-on-concrete': 'Standards give a value for wood that presses along its grain, and one for the concrete under it.',
   'post-stands-on-its-end':
-    'The post reaches down to the ground or the stone, so its end alone bears. Nothing that counts spreads the load.',
+    'The post reaches down to the ground or the stone, and its end alone carries the load. What is around it would help only by its grip on the wood or by the bar, and neither is counted for a load that pushes down.',
   'bears-on-loose-soil':
     "It bears on soil that was left loose in the hole. No code lists a value for that, so what it carries can't be verified.",
   'bears-in-topsoil': "It bears in topsoil, which carries no load in any code. What it holds there can't be verified.",

@@ -19,7 +19,11 @@ export const verifiable = {
   'bar-without-cover': 'A wider hole, so that a bar fits with 3 in of concrete kept at its ends.',
   'dowel-too-near-end': 'More post below the bar or bolt.',
   'outside-yield-range': 'Sizes within the range of the published formulas, or a test.',
-  'legs-short-of-hook-or-head': 'Legs that reach deeper, or a rating of the bracket.',
+  'legs-too-short': 'Legs that reach deeper, or a rating of the bracket.',
   'flat-legs-outside-code': "The bracket maker's own evaluation report, entered as a rating. Or legs of reinforcing bars.",
+  'plain-concrete-tension': 'Upright bars through this level that reach their development length above it and below it.',
+  'vertical-bars-too-short':
+    'Bars that reach the development length on both sides of this level: longer or thinner bars, or a connection higher up in the pier.',
+  'concrete-below-code': 'Concrete of 2,500 psi or more.',
   'anchors-need-evaluation': "The anchor maker's own evaluation report, entered as a rating.",
 } as const satisfies Readonly<Record<string, string>>

@@ -13,6 +13,7 @@ import { metres, newtons, pascals } from '../../../src/core/units/quantity.ts'
 import { wordsOf } from '../../../src/words/index.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
 import { close } from '../../close.ts'
+import { soundPier } from '../../soundPier.ts'
 
 const inch = (value: number) => metres(toSI(value, 'in'))
 const psi = (value: number) => pascals(toSI(value, 'psi'))
@@ -148,10 +149,13 @@ describe('[D4] edges: meets is not below the figure, less what the drawing allow
   })
 
   it('uplift is held against the number of the chain itself', () => {
-    const allowable = derivePier(level).uplift.allowable ?? expect.fail('no number')
-    expect(one('uplift', { uplift: newtons(allowable) }).verdict).toBe('meets')
-    expect(one('uplift', { uplift: newtons(allowable * 1.001) })).toMatchObject({ verdict: 'falls short', why: 'uplift-below' })
-    const short = one('uplift', { uplift: newtons(allowable * 2) })
+    const { support, bars, verticalBars } = soundPier
+    const sound = { ...level, support, bars: bars && { ...bars, length: inch(12) }, verticalBars }
+    const held = (drawn: Partial<Callout>) => one('uplift', drawn, sound)
+    const allowable = derivePier(sound).uplift.allowable ?? expect.fail('no number')
+    expect(held({ uplift: newtons(allowable) }).verdict).toBe('meets')
+    expect(held({ uplift: newtons(allowable * 1.001) })).toMatchObject({ verdict: 'falls short', why: 'uplift-below' })
+    const short = held({ uplift: newtons(allowable * 2) })
     close(number(short, 'uplift'), -0.5, { abs: 1e-9, rel: 0 })
     close(number(short, 'uplift-lacking'), -allowable, { abs: 1e-6, rel: 0 })
   })

@@ -3,12 +3,13 @@ import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { bracketKinds, fillKinds } from '../../../src/core/kinds/index.ts'
 import type { LoadEstimate, PierSpec } from '../../../src/core/model/spec.ts'
 import type { Check } from '../../../src/core/model/worked.ts'
-import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
+import { defaultSpec } from '../../../src/core/spec/defaults.ts'
 import { setChoice } from '../../../src/core/spec/edit.ts'
 import { loadFields } from '../../../src/core/spec/pier/loads.ts'
 import { toSI } from '../../../src/core/units/factors.ts'
 import { metres, pascals, radians, slope } from '../../../src/core/units/quantity.ts'
 import { close } from '../../close.ts'
+import { soundDocument, soundPier } from '../../soundPier.ts'
 import { checkOf, entered, foot, inch, plainPier, pound, stepOf } from './pierOf.ts'
 
 const psi = (value: number) => pascals(toSI(value, 'psi'))
@@ -16,21 +17,25 @@ const links: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-conne
 const w4: LoadEstimate = { ...loadFields.fields.estimate.first, flow: 'obstructed', roofAngle: radians(Math.atan(4 / 12)) }
 
 const filled = (kind: string): PierSpec => {
-  const chosen = setChoice(defaultDocument, 'fill.kind', kind)
+  const chosen = setChoice(soundDocument, 'fill.kind', kind)
   return chosen.ok ? chosen.value.spec : expect.fail(kind)
 }
 const bracketed = (kind: string, rating: number | null): PierSpec => {
-  const chosen = setChoice({ ...defaultDocument, spec: filled('mixed-bracket-pier') }, 'support.bracket.kind', kind)
+  const chosen = setChoice({ ...soundDocument, spec: filled('mixed-bracket-pier') }, 'support.bracket.kind', kind)
   const { spec } = chosen.ok ? chosen.value : expect.fail(kind)
   if (spec.support.kind !== 'bracket') return expect.fail('no bracket')
-  const bracket = { ...spec.support.bracket, rating: rating === null ? null : pound(rating) }
+  const bracket = { ...spec.support.bracket, embedment: inch(16), rating: rating === null ? null : pound(rating) }
   return { ...spec, support: { ...spec.support, bracket } }
 }
 
 describe('[C6] the load path of the reference held against its wind, end to end', () => {
-  /** 6x6 southern pine No.2, 18 in pier, 2,500 psi, Grade 60 #5 bar 4 in above the post's end, under W4's estimate of 2,525 lb. */
+  /**
+   * 6x6 southern pine No.2, 18 in pier, 2,500 psi, Grade 60 #5 bar 4 in above the post's end, under W4's estimate of 2,525 lb. The post stands
+   * 15 in over the bottom, so that upright bars reach the 16 in that they need below the bar.
+   */
   const example: PierSpec = {
-    ...defaultSpec,
+    ...soundPier,
+    support: { kind: 'embedded', foot: inch(15) },
     site: { ...defaultSpec.site, slope: slope(0) },
     hole: { ...defaultSpec.hole, diameter: inch(18) },
     concrete: { ...defaultSpec.concrete, strength: psi(2500) },
@@ -166,7 +171,12 @@ describe('[C8] what may be counted', () => {
 describe('[C9] what hangs below the weak level of a pier', () => {
   it('by hand: 24 in, bar 2 ft up, 145 pcf; friction of the lower bound from there to the bottom', () => {
     const bars = plainPier.bars ?? expect.fail('a bar')
-    const pier: PierSpec = { ...plainPier, support: { kind: 'embedded', foot: foot(1) }, bars: { ...bars, aboveFoot: foot(1) } }
+    const pier: PierSpec = {
+      ...plainPier,
+      support: { kind: 'embedded', foot: foot(1) },
+      bars: { ...bars, aboveFoot: foot(1) },
+      verticalBars: soundPier.verticalBars,
+    }
     const part = checkOf(derivePier(pier), 'concrete-tension')
     close(stepOf(part, 'parting-level').value, foot(3), { abs: 1e-12, rel: 0 })
     // Post from 1 ft up: one foot of 5.5 x 5.5 in is wood.
@@ -195,5 +205,61 @@ describe('[C9] what hangs below the weak level of a pier', () => {
     expect(stepOf(part, 'soil-held-below-plane').value).toBe(
       stepOf(checkOf(derivePier(belled), 'cone-over-ledge'), 'cone-soil-weight').value,
     )
+  })
+})
+
+describe('[C23] what carries a pull through the concrete', () => {
+  const tension = (spec: PierSpec) => checkOf(derivePier(spec), 'concrete-tension')
+  const upright = soundPier.verticalBars ?? expect.fail('upright bars')
+  const raised = (up: number, bars: PierSpec['verticalBars'] = upright): PierSpec => ({
+    ...plainPier,
+    bars: plainPier.bars && { ...plainPier.bars, aboveFoot: inch(up) },
+    support: { kind: 'embedded', foot: inch(6) },
+    verticalBars: bars,
+  })
+  const inches = (check: Check, id: string) => stepOf(check, id).value / inch(1)
+
+  it('plain concrete carries nothing that counts, so the chain has no number', () => {
+    expect(tension(raised(20, null))).toMatchObject({ counted: 'not counted', why: 'plain-concrete-tension', allowable: null })
+    expect(derivePier(raised(20, null)).uplift).toMatchObject({ allowable: null, uncounted: ['concrete-tension'] })
+  })
+  it('No. 4, Grade 60, 3,500 psi ask for 20.28 in by hand on both sides; a share of it counts for nothing', () => {
+    const grade60 = { ...upright, grade: '60' } as const
+    const short = tension(raised(10, grade60))
+    expect(short).toMatchObject({ counted: 'not counted', why: 'vertical-bars-too-short', allowable: null })
+    close(inches(short, 'development-straight'), (60_000 * 0.5) / (25 * Math.sqrt(3500)), { abs: 1e-6, rel: 0 })
+    close(inches(short, 'bars-reach-below'), 6 + 10 - 3, { abs: 1e-9, rel: 0 })
+    expect(tension(raised(17.2, grade60)).counted).toBe('not counted')
+    expect(tension(raised(17.3, grade60))).toMatchObject({ counted: 'counted', why: 'vertical-bars-carry' })
+  })
+  it('never under 12 in, whatever the bar: No. 3, Grade 40 asks for 10.1 in by the table', () => {
+    const thin = { ...upright, size: '#3', grade: '40' } as const
+    expect(inches(tension(raised(8, thin)), 'development-straight')).toBeCloseTo(12, 9)
+    expect([tension(raised(8.9, thin)).counted, tension(raised(9.1, thin)).counted]).toEqual(['not counted', 'counted'])
+  })
+  it('four No. 4 at 24 ksi hold 19,200 lb by hand', () => {
+    close(tension(raised(20)).allowable?.value ?? Number.NaN, pound(4 * 0.2 * 24_000), { abs: 1, rel: 0 })
+  })
+  it('bars closer than two diameters, or with less cover than one, ask for half as much again', () => {
+    const crowded = { ...upright, size: '#8', count: 12, cover: inch(8) } as const
+    const asked = (bars: typeof upright) => inches(tension(raised(20, bars)), 'development-straight')
+    close(asked(crowded), 1.5 * asked({ ...crowded, count: 4 }), { abs: 1e-6, rel: 0 })
+  })
+})
+
+describe('[C24] a method counts within its range alone', () => {
+  const withStrength = (spec: PierSpec, value: number): PierSpec => ({ ...spec, concrete: { ...spec.concrete, strength: psi(value) } })
+  it.each(['bar-through-post', 'concrete-breakout', 'concrete-tension'])('%s: from 2,500 psi up', (id) => {
+    expect(checkOf(derivePier(withStrength(soundPier, 2500)), id).counted).not.toBe('not counted')
+    for (const weak of [1000, 2490])
+      expect(checkOf(derivePier(withStrength(soundPier, weak)), id)).toMatchObject({
+        counted: 'not counted',
+        why: 'concrete-below-code',
+        allowable: null,
+      })
+  })
+  it('hooked legs of a bracket too', () => {
+    const legs = (value: number) => checkOf(derivePier(withStrength(bracketed('bar-legs', null), value)), 'bracket-legs-hold')
+    expect([legs(2500).counted, legs(2490).counted]).toEqual(['counted', 'not counted'])
   })
 })

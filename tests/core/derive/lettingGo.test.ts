@@ -9,6 +9,7 @@ import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setChoice, setField, setPart } from '../../../src/core/spec/edit.ts'
 import { arbitraryPier } from '../../arbitraryPier.ts'
 import { close } from '../../close.ts'
+import { soundPier } from '../../soundPier.ts'
 
 const inches = 0.0254
 const chainGroups = ['uplift-post', 'uplift-connection', 'uplift-concrete', 'uplift-soil']
@@ -37,6 +38,9 @@ const type =
   (document) =>
     setField(document, path, text, 'us')
 
+/** Upright bars that reach their development length past a connection 15 in over the bottom of the concrete. */
+const upright = [on('verticalBars'), pick('verticalBars.size', '#3'), pick('verticalBars.grade', '40')]
+
 /** What goes and what stays, in a line for each link: "how: goes | parts | stays". */
 const states = (result: PierResult): Record<string, string> =>
   Object.fromEntries(
@@ -56,13 +60,21 @@ describe('[L4] how each link would let go, state by state', () => {
       'bar-through-post': 'bar-bends: post |  | topsoil soil concrete bars',
       'bar-shear': 'bar-shears: post | bars post-faces | topsoil soil concrete',
       'concrete-breakout': 'concrete-cone: post bars | concrete cone | topsoil soil',
-      'concrete-tension': 'pier-parts: post bars | concrete level | topsoil soil',
       'friction-and-weight': 'pier-slides: post bars concrete |  | topsoil soil',
     }))
 
   it('the same with a bell, upright bars, mulch on top and a stone bed', () =>
     expect(
-      states(edited(on('hole.bell'), on('verticalBars'), on('hole.base'), type('support.foot', '8 in'), type('top.heaped', '3 in'))),
+      states(
+        edited(
+          on('hole.bell'),
+          ...upright,
+          on('hole.base'),
+          type('support.foot', '12 in'),
+          type('bars.aboveFoot', '12 in'),
+          type('top.heaped', '3 in'),
+        ),
+      ),
     ).toMatchObject({
       'concrete-tension': 'pier-parts: post bars heap | concrete level, vertical-bars level | topsoil soil base',
       'concrete-breakout': 'concrete-cone: post bars heap | concrete cone | topsoil soil base vertical-bars',
@@ -85,7 +97,6 @@ describe('[L4] how each link would let go, state by state', () => {
     expect(states(edited(pick('fill.kind', 'mixed-collar'), type('fill.height', '20 in')))).toMatchObject({
       'friction-and-weight': 'pier-slides: post bars concrete backfill |  | topsoil soil',
       'cone-over-ledge': 'pier-lifts-cone: post bars concrete backfill | topsoil cone, soil cone | ',
-      'concrete-tension': 'pier-parts: post bars backfill | concrete level | topsoil soil',
       'concrete-breakout': 'concrete-cone: post bars backfill | concrete cone | topsoil soil',
     }))
 
@@ -96,7 +107,6 @@ describe('[L4] how each link would let go, state by state', () => {
       'bracket-bolts': 'bolts-bend: post |  | topsoil soil concrete bracket-legs bracket-seat bracket-plates bolts',
       'bracket-legs-hold': 'legs-pull-out: post bracket-legs bracket-seat bracket-plates bolts |  | topsoil soil concrete',
       'concrete-breakout': 'concrete-cone: post bracket-legs bracket-seat bracket-plates bolts | concrete cone | topsoil soil',
-      'concrete-tension': 'pier-parts: post bracket-legs bracket-seat bracket-plates bolts | concrete level | topsoil soil',
       'friction-and-weight': 'pier-slides: post bracket-legs bracket-seat bracket-plates bolts concrete |  | topsoil soil',
     }))
 
@@ -124,12 +134,13 @@ describe('[L4] how each link would let go, state by state', () => {
   )
 
   it('mix placed dry that cores speak for, without a bar: it parts at the end of the post', () => {
-    const cored = edited(pick('fill.kind', 'dry-full-height'), (document) => setPart(document, 'bars', false), on('concrete.cores'))
+    const noBar: Edit = (document) => setPart(document, 'bars', false)
+    const cored = edited(pick('fill.kind', 'dry-full-height'), type('support.foot', '18 in'), noBar, ...upright, on('concrete.cores'))
     const found = lettingGo(cored, 'concrete-tension')
     expect(found).toMatchObject({ how: 'pier-parts', moves: ['post'], stays: ['topsoil', 'soil'] })
     const part = found?.parts[0]
     if (part?.across !== 'level') throw new Error('no level')
-    close(part.level, 6 * inches - cored.spec.hole.depth, { abs: 1e-12, rel: 0 }, 'foot of the post')
+    close(part.level, 18 * inches - cored.spec.hole.depth, { abs: 1e-12, rel: 0 }, 'foot of the post')
   })
 
   it('every kind has been tried', () => {
@@ -139,9 +150,9 @@ describe('[L4] how each link would let go, state by state', () => {
 })
 
 describe('[L4] what the states rest on', () => {
-  const spec: PierSpec = defaultDocument.spec
+  const spec: PierSpec = soundPier
   const result = derivePier(spec)
-  const bar = (spec.bars?.aboveFoot ?? 0) + 6 * inches - spec.hole.depth
+  const bar = (spec.bars?.aboveFoot ?? 0) + 8 * inches - spec.hole.depth
 
   it('parts the pier and the cone at the bar, and the post there too', () => {
     for (const link of ['concrete-tension', 'concrete-breakout', 'post-net-tension']) {

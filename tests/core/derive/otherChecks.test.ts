@@ -116,12 +116,16 @@ describe('[C2] sideways, by the exact root of IBC Equation 18-1 and its kin', ()
 
 describe('[C3] bearing, gross and net, IBC 1807.3.2.3', () => {
   it('W2.11: 3,200 lb on 12 in and 1,500 psf: 1,178 lb at the most, 4,074 psf under the load alone', () => {
-    const deck = {
+    const deck: PierSpec = {
       ...plainPier,
+      support: { kind: 'embedded', foot: inch(8) },
       hole: { ...plainPier.hole, diameter: inch(12) },
       site: soil({ soil: { kind: 'presumptive', class: 'clay' } as const }),
       loads: entered({ gravity: pound(3200) }),
     }
+    expect(checkOf(derivePier({ ...deck, support: { kind: 'embedded', foot: inch(6) } }), 'bearing-gross').why).toBe(
+      'concrete-too-thin-to-spread',
+    )
     close(figure(deck, 'bearing-gross', 'bearing-capacity', 'lb'), 1178, { abs: 0.5, rel: 0 })
     const gross = stepOf(checkOf(derivePier(deck), 'bearing-gross'), 'gross-pressure')
     const weight = gross.inputs.find((term) => term.name === 'weight')?.value ?? Number.NaN
@@ -148,8 +152,8 @@ describe('[C3] bearing, gross and net, IBC 1807.3.2.3', () => {
   it('a post that reaches the ground bears on its own end', () => {
     const onEnd = { ...plainPier, support: { kind: 'embedded', foot: metres(0) } as const }
     close(figure(onEnd, 'bearing-gross', 'bearing-area', 'in2'), 5.5 * 5.5, { abs: 1e-9, rel: 0 })
-    const onPad = { ...onEnd, hole: { ...plainPier.hole, base: { material: 'concrete', thickness: inch(6) } as const } }
-    const lifted = { ...onPad, support: { kind: 'embedded', foot: inch(6) } as const }
+    const onPad = { ...onEnd, hole: { ...plainPier.hole, base: { material: 'concrete', thickness: inch(8) } as const } }
+    const lifted = { ...onPad, support: { kind: 'embedded', foot: inch(8) } as const }
     close(figure(lifted, 'bearing-gross', 'bearing-area', 'ft2'), Math.PI, { abs: 1e-9, rel: 0 })
   })
   it('bears on the soil that is down there, and on no topsoil', () => {
@@ -251,5 +255,69 @@ describe('[C5] details, each against its own figure', () => {
     const pier = { ...spec, code }
     close(figure(pier, 'stand-off-above-earth', 'stand-off-above-earth-least', 'in'), inches, { abs: 1e-9, rel: 0 })
     expect(checkOf(derivePier(pier), 'stand-off-above-earth').why).toBe(why)
+  })
+})
+
+describe('[C22] bearing over concrete that has to spread the load', () => {
+  const hole = (diameter: number, thick: number, change: Partial<PierSpec> = {}): PierSpec => ({
+    ...plainPier,
+    support: { kind: 'embedded', foot: inch(thick) },
+    hole: { ...plainPier.hole, diameter: inch(diameter) },
+    bars: null,
+    loads: entered({ gravity: pound(3200) }),
+    ...change,
+  })
+  const capacity = (spec: PierSpec) => figure(spec, 'bearing-gross', 'bearing-capacity', 'lb')
+  const why = (spec: PierSpec) => checkOf(derivePier(spec), 'bearing-gross').why
+
+  it('a post raised 1/2 in off the bottom of a 48 in hole carries what its own end does, 420 lb, and no 25,133', () => {
+    for (const thick of [0, 0.5, 4, 7.5]) close(capacity(hole(48, thick)), (2000 * 30.25) / 144, { abs: 0.01, rel: 0 })
+    expect([0, 0.5].map((thick) => why(hole(48, thick)))).toEqual(['post-stands-on-its-end', 'concrete-too-thin-to-spread'])
+  })
+  it('a 4 in pad in a 48 in hole is no footing either, and an 8 in one reaches 8 in beyond the post', () => {
+    const pad = (inches: number) => hole(48, inches, { fill: { kind: 'granular-on-pad', pad: inch(inches) } })
+    close(capacity(pad(4)), (2000 * 30.25) / 144, { abs: 0.01, rel: 0 })
+    close(capacity(pad(8)), (2000 * (5.5 + 16) ** 2) / 144, { abs: 0.1, rel: 0 })
+    expect(why(pad(8))).toBe('bears-on-what-spreads')
+  })
+  it('stiff ground stops the reach by bending: 12,000 psf on 10 in of 2,500 psi, h 8 in: 8 sqrt(50/133.3) = 4.90 in by hand', () => {
+    const rock = hole(36, 10, {
+      concrete: { ...plainPier.concrete, strength: pascals(toSI(2500, 'psi')) },
+      site: soil({ soil: { kind: 'presumptive', class: 'crystalline-rock' } }),
+    })
+    close(figure(rock, 'bearing-gross', 'reach-by-bending', 'in'), 8 * Math.sqrt(50 / ((1.6 * 12_000) / 144)), { abs: 1e-6, rel: 0 })
+    close(capacity(rock), (12_000 * (5.5 + 2 * 4.899) ** 2) / 144, { abs: 5, rel: 0 })
+  })
+  it('a bell spreads no farther beyond its shaft than it is high', () => {
+    const belled = (height: number) =>
+      hole(18, 24, { hole: { ...plainPier.hole, diameter: inch(18), bell: { diameter: inch(42), height: inch(height) } } })
+    // Square of the shaft, 9 sqrt(pi) = 15.95 in, and a bell too low to be a footing; then 10 in beyond it; then all of 42 in.
+    close(figure(belled(6), 'bearing-gross', 'bearing-area', 'in2'), Math.PI * 81, { abs: 1e-6, rel: 0 })
+    close(figure(belled(10), 'bearing-gross', 'bearing-area', 'in2'), (9 * Math.sqrt(Math.PI) + 20) ** 2, { abs: 1e-6, rel: 0 })
+    close(figure(belled(16), 'bearing-gross', 'bearing-area', 'in2'), Math.PI * 21 ** 2, { abs: 1e-6, rel: 0 })
+  })
+  it('more concrete under the post never carries less', () => {
+    for (const diameter of [12, 20, 36, 48]) {
+      const all = Array.from({ length: 80 }, (_, half) => capacity(hole(diameter, half / 2)))
+      expect(all).toEqual([...all].sort((a, b) => a - b))
+    }
+  })
+  it('the end of the post presses with 0.75 of the wood: 0.75 x 525 x 30.25 = 11,911 lb, and not at all on concrete below 2,500 psi', () => {
+    const end = (psi: number) =>
+      checkOf(derivePier(hole(24, 8, { concrete: { ...plainPier.concrete, strength: pascals(toSI(psi, 'psi')) } })), 'post-end-on-concrete')
+    close(fromSI(end(2500).allowable?.value ?? Number.NaN, 'lb'), 11_911, { abs: 0.5, rel: 0 })
+    close(end(2500).ratio ?? Number.NaN, 3200 / 11_911, { abs: 1e-4, rel: 0 })
+    expect(end(2400)).toMatchObject({ counted: 'not counted', why: 'concrete-below-code' })
+  })
+  it('weak concrete and flowable fill spread nothing that counts', () => {
+    const weak = hole(24, 12, { concrete: { ...plainPier.concrete, strength: pascals(toSI(2400, 'psi')) } })
+    const flowable = hole(24, 12, { fill: { kind: 'flowable-fill' } })
+    for (const spec of [weak, flowable]) {
+      expect(checkOf(derivePier(spec), 'bearing-gross')).toMatchObject({
+        counted: 'not counted',
+        why: 'concrete-below-code',
+        allowable: null,
+      })
+    }
   })
 })

@@ -6,6 +6,7 @@ import { markOf } from '../../../src/core/derive/report/verdict.ts'
 import { chainGroups, type Fact, otherGroups } from '../../../src/core/model/fact.ts'
 import type { PierResult } from '../../../src/core/model/result.ts'
 import { slope } from '../../../src/core/units/quantity.ts'
+import { soundPier } from '../../soundPier.ts'
 import { ofEach } from './manyPiers.ts'
 import { checkOf, entered, plainPier, pound } from './pierOf.ts'
 
@@ -44,7 +45,15 @@ describe('[C19] a report says every thing of a pier once', () => {
 })
 
 describe('[C20] a verdict says no more than the check does', () => {
-  const pulled = derivePier({ ...plainPier, site: { ...plainPier.site, blows: 12 }, loads: entered({ uplift: pound(1e6) }) })
+  const { support, bars, verticalBars } = soundPier
+  const pulled = derivePier({
+    ...plainPier,
+    support,
+    bars,
+    verticalBars,
+    site: { ...plainPier.site, blows: 12 },
+    loads: entered({ uplift: pound(1e6) }),
+  })
 
   it('states no value of what may not be counted, and nothing of the whole while a needed link is not', () => {
     ofEachReport((result, facts) => {

@@ -6,6 +6,7 @@ import { markOf } from '../../../src/core/derive/report/verdict.ts'
 import { otherGroups } from '../../../src/core/model/fact.ts'
 import type { PierSpec } from '../../../src/core/model/spec.ts'
 import { statusLine, statusParts } from '../../../src/facts/statusWords.ts'
+import { soundPier } from '../../soundPier.ts'
 import { ofEach } from './manyPiers.ts'
 import { entered, plainPier, pound } from './pierOf.ts'
 
@@ -13,8 +14,9 @@ const facts = (spec: PierSpec) => report(derivePier(spec))
 const ids = (spec: PierSpec, stand: (typeof stands)[number]) => statusOf(facts(spec))[stand].map(({ id }) => id)
 
 /** A pier that nothing pulls on, and the same pulled, pressed and pushed beyond all that it holds. */
-const still: PierSpec = { ...plainPier, loads: { entered: null, estimate: null } }
-const loaded: PierSpec = { ...plainPier, loads: entered({ uplift: pound(39000), gravity: pound(90000), lateral: pound(19000) }) }
+const { support, bars, verticalBars } = soundPier
+const still: PierSpec = { ...plainPier, support, bars, verticalBars, loads: { entered: null, estimate: null } }
+const loaded: PierSpec = { ...still, loads: entered({ uplift: pound(39000), gravity: pound(90000), lateral: pound(19000) }) }
 
 describe('[C41] one line says how all checks stand', () => {
   it('counts each check once, under how its verdict says that it stands', () => {

@@ -20,6 +20,7 @@ const without = new Set([
   'bagCount', // a rounding of what is shown
   'moistureDeficit', // goes into the start of ponding, which is shown
   'effectiveStress',
+  'plainStress', // a stress inside what is shown
   'stressBreaks',
   'sideFrictionByBeta', // layers; the caller shows beta, mean stress and length
   'soilWeights',

@@ -62,6 +62,20 @@ const anyBars = (spec: PierSpec): fc.Arbitrary<PierSpec['bars']> =>
       }
     })
 
+/** The same with thin upright bars that are developed past a connection 16 in over the bottom of the concrete and under its top. */
+const developed = (spec: PierSpec): PierSpec => {
+  const under = spec.support.kind === 'embedded' ? spec.support.foot - (spec.hole.base?.thickness ?? 0) : 0
+  return {
+    ...spec,
+    support:
+      spec.support.kind === 'bracket'
+        ? { ...spec.support, bracket: { ...spec.support.bracket, embedment: metres(Math.max(spec.support.bracket.embedment, inch(16))) } }
+        : spec.support,
+    bars: spec.bars && { ...spec.bars, aboveFoot: metres(Math.max(spec.bars.aboveFoot, inch(16) - under)) },
+    verticalBars: { ...verticalBarFields.first, size: '#3', grade: '40' },
+  }
+}
+
 /**
  * Piers whose chain is mostly counted: mixed concrete, with bars where a post stands in it, over every soil, blow count, frost depth and
  * vertical steel. They can all be built.
@@ -76,14 +90,16 @@ export const countedPier: fc.Arbitrary<PierSpec> = anyPier
         frost: between(0, inch(40)),
         blows: maybe(fc.integer({ min: 4, max: 50 })),
         bars: anyBars(spec),
+        isDeveloped: fc.integer({ min: 0, max: 9 }).map((tenth) => tenth > 0),
         vertical: maybe(fc.constant(verticalBarFields.first)),
         mechanism: maybe(fc.constantFrom(...soilMechanisms)),
         rating: maybe(between(5e3, 50e3)),
         strength: between(toSI(2500, 'psi'), toSI(6000, 'psi')),
         unitWeight: fc.constantFrom('plain' as const, 'reinforced' as const),
       })
-      .map(
-        (drawn): PierSpec => ({
+      .map((drawn) => ({
+        isDeveloped: drawn.isDeveloped,
+        pier: {
           ...spec,
           site: {
             ...spec.site,
@@ -100,7 +116,8 @@ export const countedPier: fc.Arbitrary<PierSpec> = anyPier
           bars: spec.support.kind === 'embedded' ? drawn.bars : null,
           verticalBars: drawn.vertical,
           concrete: { ...spec.concrete, strength: pascals(drawn.strength), unitWeight: drawn.unitWeight },
-        }),
-      ),
+        } satisfies PierSpec,
+      })),
   )
+  .map((spec) => (spec.isDeveloped ? developed(spec.pier) : spec.pier))
   .filter((spec) => validateSpec(spec).every((issue) => issue.severity !== 'error'))

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { fillKinds } from '../../../src/core/kinds/index.ts'
 import type { PierSpec } from '../../../src/core/model/spec.ts'
-import { defaultDocument, defaultSpec } from '../../../src/core/spec/defaults.ts'
+import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setChoice } from '../../../src/core/spec/edit.ts'
 import { toSI } from '../../../src/core/units/factors.ts'
 import { metres } from '../../../src/core/units/quantity.ts'
@@ -15,6 +15,7 @@ import { chunk, simulate } from '../../../src/core/uncertainty/simulate.ts'
 import type { SpreadOfUplift, Study } from '../../../src/core/uncertainty/sureResult.ts'
 import { upliftSample } from '../../../src/core/uncertainty/upliftSample.ts'
 import { close } from '../../close.ts'
+import { soundPier } from '../../soundPier.ts'
 import { countedPier } from './countedPier.ts'
 
 const inch = (value: number) => metres(toSI(value, 'in'))
@@ -32,8 +33,8 @@ const total = (tallies: readonly Readonly<{ count: number }>[]): number => talli
 
 describe('[N6] a study', () => {
   it('gives the same answer for the same seed, and another for another', () => {
-    expect(spreadOf(defaultSpec)).toEqual(spreadOf(defaultSpec))
-    expect(spreadOf(defaultSpec, startingAssumptions, { ...study, seed: 4 }).allowable).not.toEqual(spreadOf(defaultSpec).allowable)
+    expect(spreadOf(soundPier)).toEqual(spreadOf(soundPier))
+    expect(spreadOf(soundPier, startingAssumptions, { ...study, seed: 4 }).allowable).not.toEqual(spreadOf(soundPier).allowable)
   })
 
   it('counts every try once: with a number and a governing link, or without, and why', () => {
@@ -56,11 +57,11 @@ describe('[N6] a study', () => {
 
   it('is told how far it is, and stops when told to', () => {
     const told: number[] = []
-    simulate(defaultSpec, startingAssumptions, study, (done) => told.push(done))
+    simulate(soundPier, startingAssumptions, study, (done) => told.push(done))
     expect(told).toEqual([chunk, 2 * chunk, 3 * chunk])
     let looks = 0
     const stopped = simulate(
-      defaultSpec,
+      soundPier,
       startingAssumptions,
       { samples: 200_000, seed: 1 },
       () => undefined,
@@ -80,8 +81,8 @@ describe('[N6] a study', () => {
   })
 
   it('with nothing that varies is the pier as entered, every time', () => {
-    const { uplift } = derivePier(defaultSpec)
-    const result = spreadOf(defaultSpec, only([]))
+    const { uplift } = derivePier(soundPier)
+    const result = spreadOf(soundPier, only([]))
     expect(result.swings).toEqual([])
     expect(new Set(result.allowable).size).toBe(1)
     for (const value of [result.asEntered, result.allowable[0], result.quantiles?.low, result.quantiles?.high])
@@ -90,7 +91,7 @@ describe('[N6] a study', () => {
 
   it('with one input that varies follows the chain through it, quantile by quantile', () => {
     // The default pier holds by weight alone, so that more concrete always holds more: quantiles pass straight through.
-    const result = spreadOf(defaultSpec, only(['hole-diameter']), { samples: 20_000, seed: 5 })
+    const result = spreadOf(soundPier, only(['hole-diameter']), { samples: 20_000, seed: 5 })
     const spread = startingAssumptions.find(({ id }) => id === 'hole-diameter')?.spread
     if (!spread || !result.quantiles) throw new Error('nothing to compare')
     const { low, middle, high } = result.quantiles
@@ -100,7 +101,7 @@ describe('[N6] a study', () => {
       [high, 0.95],
     ] as const) {
       const at = (p: number) =>
-        upliftSample(defaultSpec, { ...asEntered(), 'hole-diameter': valueAtShare(spread)(p) }).governing?.allowable?.value
+        upliftSample(soundPier, { ...asEntered(), 'hole-diameter': valueAtShare(spread)(p) }).governing?.allowable?.value
       // Five standard errors of a share among 20,000.
       const slack = 5 * Math.sqrt((share * (1 - share)) / 20_000)
       expect(got).toBeGreaterThan(at(share - slack) ?? Number.NaN)
@@ -110,12 +111,12 @@ describe('[N6] a study', () => {
 
   it('switching one input off leaves the tries of the others alike', () => {
     const ids: readonly InputId[] = ['hole-diameter', 'concrete-weight']
-    const fixed = spreadOf(defaultSpec, only(['hole-diameter']))
+    const fixed = spreadOf(soundPier, only(['hole-diameter']))
     const still = withSpread('concrete-weight', { kind: 'uniform', low: 1 - 1e-12, high: 1 + 1e-12 }).map((one) => ({
       ...one,
       varies: ids.includes(one.id),
     }))
-    const almost = spreadOf(defaultSpec, still)
+    const almost = spreadOf(soundPier, still)
     fixed.allowable.forEach((value, i) => {
       close(almost.allowable[i] ?? Number.NaN, value, { abs: 0, rel: 1e-10 })
     })
@@ -124,7 +125,7 @@ describe('[N6] a study', () => {
 
 describe('[N7] the sense of a study', () => {
   it('what makes a pier stronger moves its range up', () => {
-    const middle = (assumptions: readonly Assumption[]) => spreadOf(defaultSpec, assumptions).quantiles?.middle ?? Number.NaN
+    const middle = (assumptions: readonly Assumption[]) => spreadOf(soundPier, assumptions).quantiles?.middle ?? Number.NaN
     const plain = middle(startingAssumptions)
     for (const [id, spread] of [
       ['hole-depth', { kind: 'uniform', low: inch(4), high: inch(6) }],
@@ -137,7 +138,7 @@ describe('[N7] the sense of a study', () => {
 
   it('a wider spread of one input makes a wider range', () => {
     const width = (assumptions: readonly Assumption[]) => {
-      const { quantiles } = spreadOf(defaultSpec, assumptions)
+      const { quantiles } = spreadOf(soundPier, assumptions)
       return (quantiles?.high ?? Number.NaN) - (quantiles?.low ?? Number.NaN)
     }
     const widths = [1, 2, 3].map((half) =>
@@ -149,17 +150,17 @@ describe('[N7] the sense of a study', () => {
 
   it('a greater demand is never met more often, and a try that just meets it is not below', () => {
     const counts = [0, 3000, 4000, 4200, 5000, 1e9].map(
-      (demand) => spreadOf(defaultSpec, startingAssumptions, { ...study, demand }).below ?? -1,
+      (demand) => spreadOf(soundPier, startingAssumptions, { ...study, demand }).below ?? -1,
     )
     expect(counts).toEqual([...counts].sort((a, b) => a - b))
-    expect([counts[0], counts.at(-1)]).toEqual([0, study.samples])
-    const { asEntered: held } = spreadOf(defaultSpec, only([]))
-    expect(spreadOf(defaultSpec, only([]), { ...study, demand: held }).below).toBe(0)
-    expect(spreadOf(defaultSpec).below).toBeNull()
+    expect([counts[0], counts.at(-1)]).toEqual([0, spreadOf(soundPier).allowable.length])
+    const { asEntered: held } = spreadOf(soundPier, only([]))
+    expect(spreadOf(soundPier, only([]), { ...study, demand: held }).below).toBe(0)
+    expect(spreadOf(soundPier).below).toBeNull()
   })
 
   it('swings stand widest first and are the chain at the tenth and ninetieth percentile', () => {
-    const { swings } = spreadOf(defaultSpec)
+    const { swings } = spreadOf(soundPier)
     const widths = swings.map(({ allowable: [low, high] }) => Math.abs((high ?? 0) - (low ?? 0)))
     expect(swings.length).toBeGreaterThan(5)
     expect(widths).toEqual([...widths].sort((a, b) => b - a))
@@ -167,18 +168,18 @@ describe('[N7] the sense of a study', () => {
       const spread = startingAssumptions.find((one) => one.id === id)?.spread
       if (!spread) throw new Error(id)
       expect(at).toEqual([valueAtShare(spread)(0.1), valueAtShare(spread)(0.9)])
-      expect(allowable).toEqual(at.map((draw) => upliftSample(defaultSpec, { ...asEntered(), [id]: draw }).governing?.allowable?.value))
+      expect(allowable).toEqual(at.map((draw) => upliftSample(soundPier, { ...asEntered(), [id]: draw }).governing?.allowable?.value))
     }
   })
 
   it('a pier that could not be built as drawn is counted apart, never bent into shape', () => {
     const narrow = withSpread('hole-diameter', { kind: 'uniform', low: inch(-14), high: 0 })
-    const result = spreadOf(defaultSpec, narrow)
+    const result = spreadOf(soundPier, narrow)
     const apart = result.without.find(({ id }) => id === 'not-possible')?.count ?? 0
     expect(apart).toBeGreaterThan(100)
     expect(apart).toBeLessThan(study.samples)
     expect(result.swings[0]).toMatchObject({ id: 'hole-diameter', allowable: [null, expect.any(Number)] })
-    const none = spreadOf(defaultSpec, withSpread('hole-diameter', { kind: 'uniform', low: inch(-19), high: inch(-17) }))
+    const none = spreadOf(soundPier, withSpread('hole-diameter', { kind: 'uniform', low: inch(-19), high: inch(-17) }))
     expect(none).toMatchObject({ quantiles: null, histogram: null, without: [{ id: 'not-possible', count: study.samples }] })
   })
 
@@ -204,7 +205,7 @@ describe('[N7] the sense of a study', () => {
 
   it('a bar drawn too near the end leaves a try without a number, and says by which link', () => {
     const low = withSpread('bar-height', { kind: 'uniform', low: inch(-4.5), high: inch(-2.5) })
-    const result = spreadOf(defaultSpec, low)
+    const result = spreadOf(soundPier, low)
     expect(result.without.map(({ id }) => id)).toContain('bar-through-post')
     expect(total(result.governing) + total(result.without)).toBe(study.samples)
   })

@@ -1,14 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import {
-  developedShare,
-  developmentGeneral,
-  developmentTable,
-  workedDevelopmentTable,
-} from '../../../src/core/engineering/concrete/development.ts'
+import { developmentGeneral, developmentTable, workedDevelopmentTable } from '../../../src/core/engineering/concrete/development.ts'
 import { barGrades, bars } from '../../../src/core/engineering/tables/bars.ts'
 import type { BarSize } from '../../../src/core/model/spec.ts'
 import type { Pascals } from '../../../src/core/units/quantity.ts'
-import { at, published, readCases, si } from '../cases.ts'
+import { published, readCases, si } from '../cases.ts'
 
 describe('straight development by the table and by the equation', () => {
   it.each(readCases(import.meta.url).map((row) => [row.id, row] as const))('%s', (_, row) => {
@@ -22,9 +17,5 @@ describe('straight development by the table and by the equation', () => {
     published(developmentGeneral({ ...bar, top: false, epoxy: 1, confinement: 2.5 }), row, '=general_in', 'in')
     const shown = workedDevelopmentTable({ ...bar, top: false, epoxy: 1, clear: true })
     expect([shown.standing, shown.formula.includes('25\\sqrt')]).toEqual(['from memory', true])
-  })
-  it('a bar shorter than that counts in proportion, never above 1', () => {
-    expect(developedShare({ embedment: at(9, 'in'), development: at(18, 'in') })).toBeCloseTo(0.5, 12)
-    expect(developedShare({ embedment: at(20, 'in'), development: at(18, 'in') })).toBe(1)
   })
 })

@@ -3,7 +3,7 @@ import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { fillKinds } from '../../../src/core/kinds/index.ts'
 import type { Fact } from '../../../src/core/model/fact.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
-import { defaultDocument } from '../../../src/core/spec/defaults.ts'
+import { soundDocument } from '../../soundPier.ts'
 import { setChoice, setField, setJudgement, setPart } from '../../../src/core/spec/edit.ts'
 import { fromSI, toSI } from '../../../src/core/units/factors.ts'
 import { pullPath, holdsOf, isNeeded, linksOf } from '../../../src/core/derive/report/pullPath.ts'
@@ -18,7 +18,7 @@ const edited = (...edits: readonly Edit[]): PierDocument =>
     const next = edit(now)
     if (!next.ok) throw new Error(JSON.stringify(next.issues))
     return next.value
-  }, defaultDocument)
+  }, soundDocument)
 const chainIn = (document: PierDocument) => pullPath(report(derivePier(document.spec)))
 const view = (...edits: readonly Edit[]) => chainIn(edited(...edits))
 const placesOf = (links: readonly Fact[]) => links.map(({ link }) => link?.place ?? 'nowhere')

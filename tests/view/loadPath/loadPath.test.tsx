@@ -4,7 +4,6 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { fillKinds } from '../../../src/core/kinds/index.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
-import { defaultDocument } from '../../../src/core/spec/defaults.ts'
 import { setChoice, setField, setPart } from '../../../src/core/spec/edit.ts'
 import { openDocument } from '../../../src/state/actions/document.ts'
 import { undo } from '../../../src/state/actions/history.ts'
@@ -14,6 +13,7 @@ import { pierStore } from '../../../src/state/store.ts'
 import { wordsOf } from '../../../src/words/index.ts'
 import { LoadPath } from '../../../src/view/panels/loadPath/LoadPath.tsx'
 import { arbitraryPier } from '../../arbitraryPier.ts'
+import { soundDocument } from '../../soundPier.ts'
 import { draw, setValue } from '../page.ts'
 import { until } from '../../until.ts'
 
@@ -24,7 +24,7 @@ const edited = (...edits: readonly Edit[]): PierDocument =>
     const next = edit(now)
     if (!next.ok) throw new Error(JSON.stringify(next.issues))
     return next.value
-  }, defaultDocument)
+  }, soundDocument)
 const loads: Edit = (d) => {
   const on = setPart(d, 'loads.entered', true)
   return on.ok ? setField(on.value, 'loads.entered.uplift', '800 lb', 'us') : on
@@ -164,7 +164,7 @@ describe('[P5] the chart of the load path', () => {
     expect(said(document.querySelector('.chain-summary'))).toContain('estimated')
     expect(said(document.querySelector('.axis'))).toContain(words.demand.estimated)
     expect(document.querySelectorAll('[data-chosen]')).toHaveLength(1)
-    await view.act(async () => openDocument(pierStore, defaultDocument))
+    await view.act(async () => openDocument(pierStore, soundDocument))
     expect(said(document.querySelector('.chain-summary'))).toContain(words.noDemand)
     expect(document.querySelector('.bar-demand')).toBeNull()
   })
@@ -279,7 +279,7 @@ describe('[P8] raise the uplift', () => {
     const told = said(document.querySelector('.lets-go'))
     expect(told).toContain(wordsOf('loadPath').lettingGo['pier-slides'])
     expect(told).toContain(words.raise.illustrative)
-    expect(pierStore.getState().document.spec).toEqual(defaultDocument.spec)
+    expect(pierStore.getState().document.spec).toEqual(soundDocument.spec)
     await click(button(words.raise.off))
     expect(pull()).toBeNull()
   })

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
 import type { Worked } from '../../../src/core/model/worked.ts'
-import { defaultDocument } from '../../../src/core/spec/defaults.ts'
+import { soundDocument } from '../../soundPier.ts'
 import { setChoice, setField, setPart } from '../../../src/core/spec/edit.ts'
 import { fromSI } from '../../../src/core/units/factors.ts'
 import { numbersIn } from '../../../src/view/panels/loadPath/numbersIn.ts'
@@ -16,7 +16,7 @@ const edited = (...edits: readonly Edit[]): PierDocument =>
     const next = edit(now)
     if (!next.ok) throw new Error(JSON.stringify(next.issues))
     return next.value
-  }, defaultDocument)
+  }, soundDocument)
 const on =
   (path: string): Edit =>
   (document) =>

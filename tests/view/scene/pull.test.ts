@@ -4,7 +4,7 @@ import { lettingGo } from '../../../src/core/derive/lettingGo.ts'
 import { cutMeshes } from '../../../src/core/geometry/cutMeshes.ts'
 import type { PierResult } from '../../../src/core/model/result.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
-import { defaultDocument } from '../../../src/core/spec/defaults.ts'
+import { soundDocument } from '../../soundPier.ts'
 import { setChoice, setPart } from '../../../src/core/spec/edit.ts'
 import { radians } from '../../../src/core/units/quantity.ts'
 import { drawnPier, type PierLook, segments } from '../../../src/view/scene/pier/drawnPier.ts'
@@ -30,7 +30,7 @@ const pier = (...edits: readonly Edit[]): PierResult =>
       const next = edit(now)
       if (!next.ok) throw new Error(JSON.stringify(next.issues))
       return next.value
-    }, defaultDocument).spec,
+    }, soundDocument).spec,
   )
 const pick =
   (path: string, choice: string): Edit =>

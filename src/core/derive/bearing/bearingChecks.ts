@@ -1,4 +1,5 @@
 import { workedBearingGross, workedBearingNet } from '../../engineering/soil/bearing.ts'
+import { weakest } from '../../engineering/showing.ts'
 import { effectiveStress } from '../../engineering/soil/verticalStress.ts'
 import { waterUnitWeight } from '../../engineering/tables/materials.ts'
 import type { Counting } from '../../model/kind.ts'
@@ -12,6 +13,7 @@ import { lessCounted } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import type { SoilColumn } from '../uplift/soilColumn.ts'
 import { bearingSite } from './bearingSite.ts'
+import { postEnd } from './postEnd.ts'
 
 const netReading: Counting = { counted: "engineer's judgement", why: 'net-is-a-reading', sources: ['ibc-1807-3-2-3'] }
 
@@ -24,11 +26,11 @@ export function bearingChecks(
   column: SoilColumn,
   { lines, zones, depths, demand }: Readonly<{ lines: readonly QuantityLine[]; zones: readonly Zone[]; depths: Depths; demand: Demand }>,
 ): Check[] {
-  const site = bearingSite(frame, lines, zones, depths)
-  const { counting, where, weight, volume } = site
-  const area = squareMetres(site.area.value)
   const depth = metres(Math.max(0, -frame.profile.bottom - frame.spec.site.slope * frame.profile.bottomRadius))
   const soil = column.at(depth)
+  const site = bearingSite(frame, { lines, zones, depths }, soil.bearing)
+  const { counting, where, weight, volume } = site
+  const area = squareMetres(site.area.value)
   const allowable = given('bearing-value', soil.bearing, 'pressure', {
     formula: 'q_a',
     sources: [soil.source],
@@ -43,13 +45,14 @@ export function bearingChecks(
       { symbol: 'q_a', name: 'bearing', value: soil.bearing, quantity: 'pressure' },
       { symbol: 'A', name: 'area', value: area, quantity: 'area' },
     ],
-    sources: allowable.sources,
-    standing: allowable.standing,
+    sources: [...new Set([...allowable.sources, ...site.area.sources])],
+    standing: weakest(allowable.standing, site.area.standing),
   }
-  const worked = [site.area, capacity]
+  const worked = [...site.steps, site.area, capacity]
   const base = { group: 'bearing', where, worked, allowable } as const
   const load = demand.gravity
-  if (!load) return [makeCheck({ ...base, id: 'bearing-gross', counting })]
+  const end = [postEnd(frame, load)].filter((check) => check !== null)
+  if (!load) return [makeCheck({ ...base, id: 'bearing-gross', counting }), ...end]
   const use = { standings: [load.standing], sources: load.sources }
   const gross = workedBearingGross({ load: newtons(load.value), weight: newtons(weight), area }, { ...use, id: 'gross-pressure' })
   const stress = effectiveStress(column.layers, null, waterUnitWeight.value, depth)
@@ -66,5 +69,6 @@ export function bearingChecks(
   return [
     makeCheck({ ...base, id: 'bearing-gross', counting, demand: gross }),
     makeCheck({ ...base, id: 'bearing-net', counting: lessCounted(counting, netReading), demand: net }),
+    ...end,
   ]
 }

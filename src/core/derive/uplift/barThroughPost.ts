@@ -10,7 +10,7 @@ import type { Counting } from '../../model/kind.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import { fromSI, toSI } from '../../units/factors.ts'
 import { metres, pascals, squareMetres } from '../../units/quantity.ts'
-import { carriesAsConcrete, countingOf } from '../counting.ts'
+import { carriesAsConcrete, countingOf, inRangeOfCode } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { postArea } from '../postArea.ts'
 import { barLevels, liftAt } from '../placedZones.ts'
@@ -68,7 +68,7 @@ export function barThroughPost(frame: PierFrame, properties: Properties): ChainL
   return chainLink({
     id: 'bar-through-post',
     group: 'uplift-connection',
-    counting: refused ?? (shown?.adjusted ? countingOf(spec).connection : shown?.isInRange ? tooNear : outOfRange),
+    counting: refused ?? (shown?.adjusted ? inRangeOfCode(spec, countingOf(spec).connection) : shown?.isInRange ? tooNear : outOfRange),
     allowable: shown?.adjusted ?? null,
     show: () => ({
       where: spec.bars ? ['bars'] : ['post'],

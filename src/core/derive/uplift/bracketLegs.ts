@@ -1,19 +1,14 @@
 import type { ReasonId } from '../../model/saidIds.ts'
 import { barTensionFactors, workedBarTension } from '../../engineering/concrete/barSteel.ts'
-import {
-  workedDevelopedShare,
-  workedDevelopmentHead,
-  workedDevelopmentHook,
-  workedDevelopmentTable,
-} from '../../engineering/concrete/development.ts'
+import { workedDevelopmentHead, workedDevelopmentHook, workedDevelopmentTable } from '../../engineering/concrete/development.ts'
 import { weakest, worked } from '../../engineering/showing.ts'
 import type { SourceId } from '../../engineering/sources.ts'
 import { barGrades, bars } from '../../engineering/tables/bars.ts'
 import { bracketKind } from '../../kinds/index.ts'
-import type { BracketLegs, Counting, FillCounting } from '../../model/kind.ts'
+import type { BracketLegs, Counting } from '../../model/kind.ts'
 import type { Worked } from '../../model/worked.ts'
-import { metres, pascals } from '../../units/quantity.ts'
-import { countingOf } from '../counting.ts'
+import { pascals } from '../../units/quantity.ts'
+import { countingOf, inRangeOfCode } from '../counting.ts'
 import { given } from '../given.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { ratedByUser, ratingOf, workedRating } from './bracketRating.ts'
@@ -54,13 +49,14 @@ function barProblem(frame: PierFrame, legs: BarLegs) {
 }
 
 /** Whether bars reach as far as their end asks, and how that counts. */
-function reachCounting({ strength }: FillCounting, end: BarLegs['end'], isShort: boolean): Counting {
+function reachCounting({ spec }: PierFrame, end: BarLegs['end'], isShort: boolean): Counting {
+  const { strength } = countingOf(spec)
   if (strength.counted === 'not counted') return strength
   const source = sourceOf[end]
-  if (!isShort) return counting('counted', 'legs-reach-far-enough', source)
-  return end === 'straight'
-    ? counting("engineer's judgement", 'legs-short-of-straight-length', source)
-    : counting('not counted', 'legs-short-of-hook-or-head', source)
+  return inRangeOfCode(
+    spec,
+    isShort ? counting('not counted', 'legs-too-short', source) : counting('counted', 'legs-reach-far-enough', source),
+  )
 }
 
 const flat = counting('not counted', 'flat-legs-outside-code', 'aci-318-19-25-4-2-3')
@@ -87,7 +83,7 @@ export function bracketLegs(frame: PierFrame): ChainLink | null {
   })
 }
 
-/** Bars as legs: what their steel holds, by the share of the length that their end asks for. */
+/** Bars as legs: what their steel holds, where they reach as far as their end asks. */
 function barLegs(frame: PierFrame, legs: BarLegs) {
   const { embedment, straight, bent, full: steel } = barProblem(frame, legs)
   const standings = [bars[legs.size].diameter.standing, barGrades[legs.grade].yield.standing]
@@ -97,28 +93,20 @@ function barLegs(frame: PierFrame, legs: BarLegs) {
     head: () => workedDevelopmentHead(bent, { standings }),
   } as const satisfies Readonly<Record<BarLegs['end'], () => Worked>>
   const asked = ends[legs.end]()
-  const development = metres(asked.value)
   const full = workedBarTension(steel, { id: 'legs-steel', standings: [barTensionFactors.workingStress.standing, ...standings] })
-  const share = workedDevelopedShare({ embedment, development }, { id: 'legs-share', standings: [asked] })
-  const held = legs.end === 'straight' ? share.value : 1
-  const isPart = held < 1
-  const allowable = worked('legs-allowable', full.value * held, 'force', () => ({
-    formula: isPart ? 'T = s\\,T_s' : String.raw`T = T_s,\quad l \ge l_{d}`,
+  const allowable = worked('legs-allowable', full.value, 'force', () => ({
+    formula: String.raw`T = T_s,\quad l \ge l_{d}`,
     inputs: [
       { symbol: 'T_s', name: 'steel', value: full.value, quantity: 'force' },
-      ...(isPart
-        ? [{ symbol: 's', name: 'developed', value: held, quantity: 'ratio' as const }]
-        : [
-            { symbol: 'l', name: 'embedment', value: embedment, quantity: 'length' as const },
-            { symbol: 'l_d', name: 'development', value: development, quantity: 'length' as const },
-          ]),
+      { symbol: 'l', name: 'embedment', value: embedment, quantity: 'length' },
+      { symbol: 'l_d', name: 'development', value: asked.value, quantity: 'length' },
     ],
     sources: [...new Set([...full.sources, ...asked.sources])],
-    standing: weakest(full.standing, asked.standing, ...(isPart ? [share.standing] : [])),
+    standing: weakest(full.standing, asked.standing),
   }))
   return {
-    counting: reachCounting(countingOf(frame.spec), legs.end, embedment < development * (1 - 1e-9)),
+    counting: reachCounting(frame, legs.end, embedment < asked.value * (1 - 1e-9)),
     allowable,
-    steps: (): Worked[] => [ends.straight(), ends.hook(), ends.head(), full, ...(isPart ? [share] : [])],
+    steps: (): Worked[] => [ends.straight(), ends.hook(), ends.head(), full],
   }
 }

@@ -3,7 +3,7 @@ import { wallRadius } from '../../geometry/holeProfile.ts'
 import { bracketKind } from '../../kinds/index.ts'
 import type { Counting } from '../../model/kind.ts'
 import { metres, newtons } from '../../units/quantity.ts'
-import { countingOf } from '../counting.ts'
+import { countingOf, inRangeOfCode } from '../counting.ts'
 import type { PierFrame } from '../pierFrame.ts'
 import { liftAt, mixBetween } from '../placedZones.ts'
 import { ratedByUser, ratingOf, workedRating } from './bracketRating.ts'
@@ -34,7 +34,14 @@ export function breakoutLink(frame: PierFrame, plane: number): ChainLink | null 
   return chainLink({
     id: 'concrete-breakout',
     group: 'uplift-concrete',
-    counting: rating !== null ? ratedByUser : isAnchored ? anchored : strength.counted === 'not counted' ? strength : screening,
+    counting:
+      rating !== null
+        ? ratedByUser
+        : isAnchored
+          ? anchored
+          : strength.counted === 'not counted'
+            ? strength
+            : inRangeOfCode(spec, screening),
     allowable: rating === null ? own : workedRating(rating),
     show: () => ({ where: host ? [host.id] : [], worked: rating === null ? [nominal] : [nominal, own] }),
   })

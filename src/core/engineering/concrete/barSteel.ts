@@ -22,7 +22,7 @@ type TensionInputs = Readonly<{ area: SquareMetres; stress: Pascals; count: numb
  * @param count bars across the plane [1]
  * @returns tension [N]
  * Formula: T = n As f
- * Valid: full development on both sides. Outside: times the developed share.
+ * Valid: full development on both sides. Outside: the code counts no share of it.
  * Source: aci-318-19-22-4
  * Checked by: tests/external/astm-a615/check.test.ts
  */

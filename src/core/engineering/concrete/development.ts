@@ -22,7 +22,7 @@ type TableInputs = BarInConcrete & Readonly<{ top: boolean; epoxy: number; clear
  * @param clear true when clear spacing is 2 db or more and cover db or more [1]
  * @returns development length [m], 12 in or more
  * Formula: ld = fy psi_t psi_e db/(25 sqrt f'c) for No. 6 and smaller, 20 for larger; other cases divide by two thirds of that; psi_t psi_e <= 1.7
- * Valid: normal-weight concrete. Outside: no lightweight, no higher grade than 60.
+ * Valid: normal-weight concrete of 2,500 psi or more. Outside: no lightweight, no higher grade than 60.
  * Source: aci-318-19-25-4-2-3
  * Checked by: tests/external/aci-318-19-25-4-2-3/check.test.ts
  */
@@ -116,7 +116,7 @@ type CompressionInputs = BarInConcrete & Readonly<{ confining: number }>
  * @param confining psi_r [1]: 1, or 0.75 with confining steel
  * @returns both expressions [m] and the length, 8 in or more [m]
  * Formula: ldc = max(fy psi_r db/(50 sqrt f'c), 0.0003 fy psi_r db, 8 in)
- * Valid: normal-weight concrete. Outside: none.
+ * Valid: normal-weight concrete of 2,500 psi or more. Outside: none.
  * Source: aci-318-19-25-4-9
  * Checked by: tests/external/aci-318-19-25-4-2/check.test.ts
  */
@@ -134,22 +134,6 @@ export function developmentCompression({
     byYield: metres(fromPrinted(byYield, 'in')),
     length: atLeast(Math.max(byStrength, byYield), 8),
   }
-}
-
-type ShareInputs = Readonly<{ embedment: Metres; development: Metres }>
-
-/**
- * Share of yield stress that a bar shorter than its development length can be counted on for: an estimate, no clause of the code.
- * @param embedment straight length that is there [m], non-negative
- * @param development development length [m], positive
- * @returns share of yield [1], at most 1
- * Formula: embed/ld <= 1
- * Valid: an estimate. Outside: the code has no short bars.
- * Source: computed-here
- * Checked by: tests/external/aci-318-19-25-4-2-3/check.test.ts
- */
-export function developedShare({ embedment, development }: ShareInputs): number {
-  return Math.min(1, embedment / development)
 }
 
 const barTerms = { yield: ['f_y', 'strength'], strength: ["f'_c", 'strength'], diameter: ['d_b', 'length'] } as const
@@ -231,14 +215,4 @@ export const workedDevelopmentCompression = showing({
   },
   sources: ['aci-318-19-25-4-9'],
   of: (inputs: CompressionInputs) => developmentCompression(inputs).length,
-})
-
-/** Share of yield that a short bar is counted on for, with its work shown. */
-export const workedDevelopedShare = showing({
-  id: 'developed-share',
-  quantity: 'ratio',
-  formula: String.raw`s = l/l_d \le 1`,
-  terms: { embedment: ['l', 'length'], development: ['l_d', 'length'] },
-  sources: ['computed-here'],
-  of: developedShare,
 })
