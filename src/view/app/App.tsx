@@ -49,17 +49,17 @@ export const App = () => {
   }, [theme])
   return (
     <div className='sheet' data-panel={panel}>
-      <Apart className='head'>
+      <Apart className='head panel under-heavy'>
         <Head />
       </Apart>
       <Suspense>{isLooking && <LookBar />}</Suspense>
-      <Apart className='picture'>
+      <Apart className='picture holds'>
         <Picture />
       </Apart>
       <Suspense>
         <PrintPage />
       </Suspense>
-      <Apart className='title'>
+      <Apart className='title panel under-heavy'>
         <TitleBlock />
       </Apart>
       <PanelTabs panel={panel} />
@@ -71,10 +71,10 @@ export const App = () => {
           <AnswersPanel />
         </Suspense>
       </Apart>
-      <Apart className='strip'>
+      <Apart className='strip panel'>
         <CautionStrip />
       </Apart>
-      <Apart className='notices stack'>
+      <Apart className='notices holds stack'>
         <Notices />
       </Apart>
       <DropZone />

@@ -36,7 +36,7 @@ const Stored = () => {
 export const Crash = ({ error }: { error: unknown }) => {
   const words = wordsOf('app')
   return (
-    <main className='crash stack' role='alert'>
+    <main className='crash panel stack' role='alert'>
       <h1>{words.crash.title}</h1>
       <p>{words.crash.body}</p>
       <div className='line'>

@@ -31,5 +31,5 @@ export const DropZone = () => {
       window.removeEventListener('drop', drop)
     }
   }, [])
-  return over ? <div className='drop'>{wordsOf('app').actions.dropHere}</div> : null
+  return over ? <div className='drop centered'>{wordsOf('app').actions.dropHere}</div> : null
 }

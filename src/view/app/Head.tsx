@@ -67,7 +67,13 @@ const FileActions = () => (
 
 /** An arrow back, or forward. */
 const Step = (props: Readonly<{ word: string; path: string; disabled: boolean; onClick: () => void }>) => (
-  <Button className='button plain step' aria-label={props.word} title={props.word} disabled={props.disabled} onClick={props.onClick}>
+  <Button
+    className='button plain step centered'
+    aria-label={props.word}
+    title={props.word}
+    disabled={props.disabled}
+    onClick={props.onClick}
+  >
     <svg viewBox='0 0 20 16' width='20' height='16' aria-hidden='true' focusable='false'>
       <path d={props.path} fill='none' stroke='currentColor' strokeWidth='1.8' />
     </svg>
@@ -97,7 +103,7 @@ const Undo = () => {
 
 /** The head of the sheet: whose pier it is, and what can be done with it as a whole. */
 export const Head = () => (
-  <header className='head'>
+  <header className='head panel under-heavy'>
     <Button className='skip' onClick={() => document.getElementById('inputs')?.focus()}>
       {wordsOf('app').skipToInputs}
     </Button>
@@ -115,9 +121,9 @@ export const Head = () => (
     <div className='only-wide'>
       <PageSwitches />
     </div>
-    <details className='menu only-narrow'>
+    <details className='menu holds only-narrow'>
       <summary className='button plain'>{wordsOf('app').actions.more}</summary>
-      <div className='menu-list stack'>
+      <div className='menu-list panel stack'>
         <ShelfButton />
         <FileActions />
       </div>

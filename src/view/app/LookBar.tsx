@@ -25,11 +25,11 @@ export const LookBar = () => {
   const words = wordsOf('looking')
   const isFresh = usePier((state) => state.document === defaultDocument)
   return (
-    <div className='look' role='status'>
+    <div className='look line small' role='status'>
       <p>
         <strong>{words.title}</strong> <span className='look-more'>{isFresh ? words.fresh : words.mine}</span>
       </p>
-      <div className='look-actions'>
+      <div className='line'>
         <Button onClick={() => thenInputs(takeLooked)}>{words.take}</Button>
         {!isFresh && <Button onClick={setBeside}>{words.beside}</Button>}
         <Button onClick={() => thenInputs(stopLooking)}>{isFresh ? words.leave : words.back}</Button>

@@ -9,7 +9,7 @@ export const MistakesNotice = () => {
   const build = wordsOf('build')
   const mistakes = usePier((state) => state.view.mistakes)
   return (
-    <div className='notice'>
+    <div className='notice panel'>
       <p>
         <strong>{build.notice.title}</strong> {mistakes.map((id) => build.mistakes[id].name).join(', ')}. {build.notice.why}
       </p>

@@ -12,7 +12,6 @@ import { Button } from '../kit/Controls.tsx'
 const MistakesNotice = lazyPage(() => import('./MistakesNotice.tsx').then((module) => module.MistakesNotice), ['build'])
 const MovedList = lazyPage(() => import('./MovedList.tsx').then((module) => module.MovedList), ['moved'])
 const mostIssues = 40
-const quiet: ReadonlySet<Notice['code']> = new Set(['no-webgl'])
 
 const Actions = ({ notice }: { notice: Notice }) => (
   <div className='line'>
@@ -33,10 +32,10 @@ const OneNotice = ({ notice }: { notice: Notice }) => {
   const issues = notice.issues ?? []
   const name = notice.code === 'file-refused' || notice.code === 'file-opened' ? notice.detail : undefined
   return (
-    <div className={quiet.has(notice.code) ? 'notice notice-quiet' : 'notice'}>
+    <div className='notice panel'>
       <p>
         {wordsOf('app').notices[notice.code]}
-        {name !== undefined && <span className='notice-name'> {name}</span>}
+        {name !== undefined && <span> {name}</span>}
       </p>
       <Actions notice={notice} />
       {notice.code === 'numbers-moved' && (
@@ -62,7 +61,7 @@ export const Notices = () => {
   const notices = usePier((state) => state.notices)
   const isWrong = usePier(({ view }) => view.mistakes.length > 0 && view.time?.stretch !== 'build')
   return (
-    <div className='notices stack' role='status' aria-live='polite'>
+    <div className='notices holds stack' role='status' aria-live='polite'>
       {isWrong && (
         <Suspense>
           <MistakesNotice />

@@ -64,7 +64,7 @@ const WhileLoading = () => (
     <Suspense>
       <SectionView />
     </Suspense>
-    <p className='picture-note small' role='status'>
+    <p className='picture-note panel small' role='status'>
       {wordsOf('app').picture.loading}
     </p>
   </>
@@ -103,13 +103,18 @@ const OnePicture = () => {
   const stretch = usePier((state) => state.view.time?.stretch)
   const isInYears = stretch === 'years'
   return (
-    <main className='picture' aria-label={wordsOf('app').panels.picture} data-time={stretch !== undefined || undefined} {...usePicking()}>
+    <main
+      className='picture holds'
+      aria-label={wordsOf('app').panels.picture}
+      data-time={stretch !== undefined || undefined}
+      {...usePicking()}
+    >
       <div className='picture-fill fills'>
         {drawsIn3D ? (
           <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>
             <Suspense fallback={<WhileLoading />}>
               <CutawayView>
-                <TimeButton className='view-time' />
+                <TimeButton className='tab left-fine view-time' />
               </CutawayView>
             </Suspense>
           </ErrorBoundary>

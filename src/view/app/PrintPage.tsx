@@ -33,7 +33,7 @@ export const PrintPage = () => {
   return (
     <section className='print-page' aria-label={wordsOf('app').print.title}>
       <h2>{name === '' ? wordsOf('app').name : name}</h2>
-      <div className='print-section'>
+      <div className='print-section holds'>
         <SectionView />
       </div>
       <ul>

@@ -23,13 +23,20 @@ const TwoSides = ({ as, of }: Pick<CellProps, 'as'> & Readonly<{ of: readonly (r
       </p>
     ))
   ) : (
-    <dl className='cmp-pairs'>{of.flatMap(([name, says]) => [<dt key={name}>{name}</dt>, <dd key={`${name}:`}>{says}</dd>])}</dl>
+    <dl className='cmp-pairs'>
+      {of.flatMap(([name, says]) => [
+        <dt key={name} className='small heavy'>
+          {name}
+        </dt>,
+        <dd key={`${name}:`}>{says}</dd>,
+      ])}
+    </dl>
   )
 
 /** On paper the head of the row says so for all cells. */
 const Practice = ({ as }: Pick<CellProps, 'as'>) =>
   as !== 'paper' && (
-    <p className='cmp-small'>
+    <p className='quiet light'>
       <StandingMark standing='common practice' />
     </p>
   )
@@ -56,7 +63,7 @@ const Replace = ({ result: { spec }, as }: CellProps) => {
   return (
     <>
       <p>
-        {replace[spec.fill.kind]} {spec.support.kind !== 'bracket' && <span className='cmp-small'>{table.noTime}</span>}
+        {replace[spec.fill.kind]} {spec.support.kind !== 'bracket' && <span className='quiet light'>{table.noTime}</span>}
       </p>
       <Practice as={as} />
     </>
@@ -77,8 +84,8 @@ const Sides = ({ result: { spec }, as }: CellProps) => {
         ]}
       />
       {as !== 'paper' && (
-        <details className='cmp-more'>
-          <summary>{wordsOf('app').answers.sources}</summary>
+        <details>
+          <summary className='opens'>{wordsOf('app').answers.sources}</summary>
           <SourceList ids={[...fillKind(spec.fill.kind).sources, ...(bracketUnder(spec)?.sources ?? [])]} />
         </details>
       )}
@@ -116,9 +123,10 @@ const Evidence = ({ result }: CellProps) => {
       {about.map((claim) => (
         <li key={claim.id}>
           <details>
-            <summary>
+            <summary className='opens'>
               <span>
-                “{wordIn(claims, claim.id)}” <span className='cmp-small'>{table.count(claim.inFavour.length, claim.against.length)}</span>
+                “{wordIn(claims, claim.id)}”{' '}
+                <span className='quiet light unbroken'>{table.count(claim.inFavour.length, claim.against.length)}</span>
               </span>
             </summary>
             <Findings title={table.speaksFor} findings={claim.inFavour} />
@@ -146,7 +154,7 @@ const Wet = ({ result }: CellProps) => {
     <ul>
       {shares.map(({ wetness, share, area }) => (
         <li key={wetness}>
-          {wordsOf('moisture').wetness[wetness]}: {say(share, 'ratio')} <span className='cmp-small'>{say(area, 'area')}</span>
+          {wordsOf('moisture').wetness[wetness]}: {say(share, 'ratio')} <span className='quiet light'>{say(area, 'area')}</span>
         </li>
       ))}
     </ul>
@@ -175,9 +183,9 @@ const Cost = ({ result }: CellProps) => {
   return (
     <>
       <p>
-        {money(cost.present)} <span className='cmp-small'>{words.today}</span>
+        {money(cost.present)} <span className='quiet light'>{words.today}</span>
       </p>
-      <p className='cmp-small'>{words.aYear(money(cost.yearly))}</p>
+      <p className='quiet light'>{words.aYear(money(cost.yearly))}</p>
     </>
   )
 }

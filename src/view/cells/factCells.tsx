@@ -20,7 +20,7 @@ import { StatusLine } from '../kit/StatusLine.tsx'
 export type CellProps = Readonly<{ result: PierResult; as?: 'cell' | 'paper' | undefined }>
 
 const Small = ({ children, title }: Readonly<{ children: ReactNode; title?: string }>) => (
-  <p className='cmp-small' title={title}>
+  <p className='quiet light' title={title}>
     {children}
   </p>
 )
@@ -31,7 +31,7 @@ const Headline = ({ result, id, children }: CellProps & Readonly<{ id: string; c
   const { value, standing } = headlineOf(result, id)
   return (
     <>
-      <p className='cmp-figure'>
+      <p className='cmp-figure strong'>
         {value && valueWords(value, units)} <StandingMark standing={standing} />
       </p>
       {children}
@@ -42,11 +42,11 @@ const Headline = ({ result, id, children }: CellProps & Readonly<{ id: string; c
 /** No number may be stated: a mark of its own, the word, and the links that say so; on paper these have a row of their own. */
 const Unverified = ({ result, as }: CellProps) => (
   <>
-    <p className='cmp-figure cmp-none'>
+    <p className='cmp-figure strong cmp-none'>
       <MarkedWord name='unverified' word={wordsOf('app').verdicts.unverified} />
     </p>
     {as !== 'paper' && (
-      <ul className='cmp-small'>
+      <ul className='quiet light'>
         {headlineOf(result, 'uplift').restsOn.map((id) => (
           <li key={id}>{wordsOf('compare').table.notCounted(answerWords(id).label)}</li>
         ))}
@@ -68,7 +68,7 @@ const HoldsDown = (props: CellProps) => {
         .filter(({ id }) => restsOn.includes(id))
         .map((link) => (
           <Small key={link.id} title={reasonWords(link.reason)}>
-            <span className='governs'>{wordsOf('app').answers.governs}</span> {answerWords(link.id).label}
+            <span className='governs heavy'>{wordsOf('app').answers.governs}</span> {answerWords(link.id).label}
           </Small>
         ))}
     </Headline>
@@ -82,7 +82,7 @@ const LoadUsed = (props: CellProps) => {
   const { mark, word } = said(uplift, units)
   return (
     <>
-      <p className='cmp-figure'>{units.say(uplift.ratio, 'ratio')}</p>
+      <p className='cmp-figure strong'>{units.say(uplift.ratio, 'ratio')}</p>
       <MarkedWord name={mark} word={word} />
     </>
   )
@@ -105,7 +105,7 @@ const Mix = (props: CellProps) => {
   return (
     <Headline {...props} id='mix-volume'>
       {parts !== '' && <Small>{parts}</Small>}
-      <ul className='cmp-small'>
+      <ul className='quiet light'>
         {bought.map((fact) => (
           <li key={fact.id}>
             {fact.role && wordsOf('materials').roles[fact.role].label}: {toOrderWords(fact, units)}
@@ -151,7 +151,7 @@ const Drawing = ({ result, as = 'cell' }: CellProps) => {
   const items = (['falls short', "can't be verified", 'meets'] as const).flatMap((verdict) => all.filter((one) => one.verdict === verdict))
   return (
     <>
-      <p className='cmp-figure cmp-none'>
+      <p className='cmp-figure strong cmp-none'>
         <MarkedWord name={mark} word={word} />
       </p>
       {as === 'cell' && <Small>{wordsOf('drawing').checked(numberOf(whole.value) ?? 0)}</Small>}
@@ -168,7 +168,7 @@ const Touching = ({ result }: CellProps) => {
     <ul>
       {touches.map(({ id, value }) => (
         <li key={id}>
-          {contactWords(id)} <span className='cmp-small'>{valueWords(value, units)}</span>
+          {contactWords(id)} <span className='quiet light'>{valueWords(value, units)}</span>
         </li>
       ))}
     </ul>

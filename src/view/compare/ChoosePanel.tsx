@@ -14,7 +14,7 @@ import { Bullets } from '../kit/Lists.tsx'
 const Choice = ({ pick, label, picks }: Readonly<{ pick: Pick; label: string; picks: readonly Pick[] }>) => {
   const isIn = picks.includes(pick)
   return (
-    <label className='cmp-choice'>
+    <label className='cmp-choice tick small'>
       <input
         type='checkbox'
         checked={isIn}
@@ -39,9 +39,9 @@ const Brought = ({ picks }: Readonly<{ picks: readonly Pick[] }>) => {
         const name = document.name === '' ? words.brought(place + 1) : document.name
         return (
           // biome-ignore lint/suspicious/noArrayIndexKey: a pier that was brought keeps its place
-          <div key={place} className='cmp-brought'>
+          <div key={place} className='ends'>
             <Choice pick={`brought:${place}`} label={name} picks={picks} />
-            <Button className='cmp-icon' aria-label={words.choose.drop(name)} onClick={() => dropBrought(compareStore, place)}>
+            <Button className='icon' aria-label={words.choose.drop(name)} onClick={() => dropBrought(compareStore, place)}>
               <svg viewBox='0 0 16 16' width='16' height='16' aria-hidden='true'>
                 <path d='M3 3l10 10M13 3 3 13' stroke='currentColor' strokeWidth='1.6' />
               </svg>
@@ -57,7 +57,7 @@ const OpenFile = ({ refused, bring }: BroughtFiles) => {
   const words = wordsOf('compare')
   const { system } = useUnits()
   return (
-    <div className='cmp-open'>
+    <div>
       <FileButton onFile={bring}>{words.choose.open}</FileButton>
       <div role='status'>
         {refused && (
@@ -80,10 +80,10 @@ export const ChoosePanel = ({ files }: Readonly<{ files: BroughtFiles }>) => {
   const isLooking = useIsLooking()
   const picks = picksOf({ picks: picked, brought }, own)
   return (
-    <div className='cmp-choose'>
+    <div className='stack cmp-choose'>
       <fieldset>
         <legend>
-          {words.choose.methods} <span className='cmp-small'>{words.choose.rule}</span>
+          {words.choose.methods} <span className='quiet light block'>{words.choose.rule}</span>
         </legend>
         <Choice
           pick='own'

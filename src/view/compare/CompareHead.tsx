@@ -30,7 +30,7 @@ const yearsWith = (year: number | null): readonly number[] =>
   year === null || years.includes(year) ? years : [...years, year].sort((a, b) => a - b)
 
 const Arrow = ({ way, label }: Readonly<{ way: -1 | 1; label: string }>) => (
-  <Button className='cmp-icon cmp-framed' aria-label={label} title={label} onClick={() => turnCut(way)}>
+  <Button className='icon framed' aria-label={label} title={label} onClick={() => turnCut(way)}>
     <svg viewBox='0 0 20 16' width='20' height='16' aria-hidden='true' focusable='false'>
       <path
         d={`M1.5 6.5a8.5 4.5 0 1 0 17 0a8.5 4.5 0 1 0-17 0${way < 0 ? 'M12 7.6 8.4 11l3.6 3.4' : 'M8 7.6 11.6 11 8 14.4'}`}
@@ -52,7 +52,7 @@ export const Looks = () => {
   const year = useCompare((state) => state.year)
   const openNow = Math.round(cut.open / degree)
   return (
-    <div className='cmp-looks'>
+    <div className='cmp-looks line tight small strong'>
       <Select<Viewpoint>
         label={words.view.look}
         value={viewpoint}
@@ -84,16 +84,16 @@ const RowMenu = ({ rows }: Readonly<{ rows: readonly CompareRow[] }>) => {
   const order = useCompare((state) => state.rowOrder)
   const away = rows.filter(({ id }) => hidden.includes(id)).length
   return (
-    <details className='menu cmp-menu'>
+    <details className='menu holds cmp-menu'>
       <summary className='button'>
         {words.view.rows}
         {away > 0 && ` (${words.view.hidden(away)})`}
       </summary>
-      <div className='menu-list stack'>
+      <div className='menu-list panel stack'>
         <fieldset>
           <legend>{words.view.order}</legend>
           {(['fixed', 'differing-first'] as const).map((one) => (
-            <label key={one} className='cmp-choice'>
+            <label key={one} className='cmp-choice tick small'>
               <input type='radio' name='cmp-order' checked={order === one} onChange={() => setRowOrder(compareStore, one)} />
               <span>{words.view.orders[one]}</span>
             </label>
@@ -102,7 +102,7 @@ const RowMenu = ({ rows }: Readonly<{ rows: readonly CompareRow[] }>) => {
         <fieldset>
           <legend>{words.view.shown}</legend>
           {rows.map(({ id }) => (
-            <label key={id} className='cmp-choice'>
+            <label key={id} className='cmp-choice tick small'>
               <input
                 type='checkbox'
                 checked={!hidden.includes(id)}
@@ -129,12 +129,12 @@ type Props = Readonly<{ rows: readonly CompareRow[]; leave: RefObject<HTMLButton
 export const CompareHead = ({ rows, leave, tools }: Props) => {
   const words = wordsOf('compare')
   return (
-    <header className='cmp-head'>
+    <header className='cmp-head panel under-heavy line'>
       <Button ref={leave} onClick={() => closeCompare(compareStore)}>
         <span aria-hidden='true'>‹ </span>
         {words.close}
       </Button>
-      <h2>{words.title}</h2>
+      <h2 className='heavy'>{words.title}</h2>
       <span className='spring' />
       <Looks />
       <RowMenu rows={rows} />

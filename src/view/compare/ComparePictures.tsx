@@ -27,7 +27,7 @@ export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
   const sections = <CompareSections piers={piers} />
   return (
     <section
-      className='cmp-picture'
+      className='cmp-picture ring-inside holds'
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is turned with the keyboard
       tabIndex={0}
       aria-label={words.picture}
@@ -39,7 +39,7 @@ export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
       {drawsIn3D && !hasFailed ? (
         <ErrorBoundary fallback={() => sections} onError={onError}>
           <Suspense fallback={sections}>
-            <div className='cmp-canvas' data-lost={isLost || undefined}>
+            <div className='cmp-canvas fills' data-lost={isLost || undefined}>
               <CompareCanvas piers={piers} year={year} tone={`${theme} ${tone}`} onLost={setLost} />
             </div>
             {isLost && sections}
@@ -48,10 +48,10 @@ export const ComparePictures = ({ shown, drawsIn3D, tone }: Props) => {
       ) : (
         sections
       )}
-      <div className='cmp-columns' aria-hidden='true'>
+      <div className='cmp-columns fills' aria-hidden='true'>
         {shown.map(({ pick, pier }) => (
           <span key={pick}>
-            {pier === null && <span className='cmp-cannot'>{words.column.cannot}</span>}
+            {pier === null && <span className='cmp-cannot panel'>{words.column.cannot}</span>}
             {pier !== null && year !== null && (
               <div className='tally-place'>
                 <Tally counts={tallyBy(pier.result.spec, year)} year={year} rows={1} />

@@ -83,7 +83,7 @@ export const CompareSections = ({ piers }: Readonly<{ piers: readonly (PierResul
   }, [size, piers, facing, cutPost, layers, say, year])
 
   return (
-    <div className='cmp-sections section' ref={frame} role='img' aria-label={wordsOf('compare').sections}>
+    <div className='section fills' ref={frame} role='img' aria-label={wordsOf('compare').sections}>
       {drawings && (
         <svg viewBox={`0 0 ${size?.width ?? 1} ${size?.height ?? 1}`} aria-hidden='true'>
           <defs>

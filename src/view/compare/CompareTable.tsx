@@ -30,9 +30,9 @@ const Row = ({ row, all, shown, explains }: Readonly<{ row: CompareRow; explains
   return (
     <tr data-row={row.id}>
       <th scope='row'>
-        <span className='cmp-label'>{label}</span>
-        <span className='cmp-why'>{why}</span>
-        {explains && <span className='cmp-why'>{words.table.noEnds}</span>}
+        <span className='block heavy'>{label}</span>
+        <span className='quiet block'>{why}</span>
+        {explains && <span className='quiet block'>{words.table.noEnds}</span>}
       </th>
       {shown.map(({ compared, place }) => {
         const result = resultOf(compared)
@@ -61,7 +61,7 @@ const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
     if (!found || !first) return <span aria-hidden='true'>–</span>
     if (found.field === null && !isPart(row.path))
       return (
-        <span className='cmp-small'>
+        <span className='quiet light'>
           <span aria-hidden='true'>–</span>
           <span className='spoken'>{words.table.hasNone}</span>
         </span>
@@ -69,10 +69,10 @@ const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
     if (!found.differs) return <span>{settingWords(row.path, found, say)}</span>
     return (
       <>
-        <span className='cmp-new'>
+        <span className='block strong'>
           <Changed /> {settingWords(row.path, found, say)}
         </span>
-        <span className='cmp-small'>{words.table.instead(settingWords(row.path, first, say))}</span>
+        <span className='quiet light'>{words.table.instead(settingWords(row.path, first, say))}</span>
       </>
     )
   }
@@ -80,7 +80,7 @@ const Inputs = ({ all, shown }: Omit<Props, 'rows'>) => {
     <tbody className='cmp-inputs' id='cmp-inputs'>
       <tr>
         <th scope='rowgroup' colSpan={shown.length + 1}>
-          <span className='cmp-label'>{words.table.inputs}</span> <span className='cmp-why'>{words.table.inputsWhy}</span>
+          <span className='block heavy'>{words.table.inputs}</span> <span className='quiet block'>{words.table.inputsWhy}</span>
         </th>
       </tr>
       {rows.map((row) => (
@@ -102,7 +102,7 @@ const Refusals = ({ shown }: Pick<Props, 'shown'>) => {
   return (
     <tbody>
       <tr>
-        <th scope='row' className='cmp-label'>
+        <th scope='row' className='block heavy'>
           {wordsOf('compare').column.cannot}
         </th>
         {shown.map(({ compared }) => (
@@ -121,7 +121,7 @@ export const CompareTable = ({ all, shown, rows }: Props) => {
   const id = useId()
   const open = rows.find((row) => lacksEnds(row, all.map(resultOf)))
   return (
-    <table className='cmp-table' aria-describedby={id}>
+    <table className='cmp-table panel' aria-describedby={id}>
       <caption className='spoken' id={id}>
         {words.table.caption}
       </caption>

@@ -1,3 +1,4 @@
+import '../kit/parts.css'
 import { type ReactNode, useEffect, useMemo, useRef, useState, useSyncExternalStore, useLayoutEffect } from 'react'
 import { compareStore } from '../../state/compare.ts'
 import { fixedOrder, showColumn, project } from '../../state/compareActions.ts'
@@ -16,7 +17,7 @@ import { useCompare, useComparedPiers } from './useCompare.ts'
 import { useCompareKeys } from './useCompareKeys.ts'
 import { Button } from '../kit/Controls.tsx'
 import type { Theme } from '../../state/appState.ts'
-import '../styles/compare.css'
+import './compare.css'
 
 /** While piers are projected the page is dark, whatever its own colours; leaving full screen ends it, and the other way round. */
 function useProjection(isOn: boolean, theme: Theme): void {
@@ -56,9 +57,15 @@ const phone = '(max-width: 719px)'
 
 /** One pier at a time on a narrow screen: which one. */
 const Switcher = ({ all, at }: Readonly<{ all: readonly ShownPier[]; at: number }>) => (
-  <nav className='cmp-switcher' aria-label={wordsOf('compare').column.which}>
+  <nav className='cmp-switcher panel under-fine' aria-label={wordsOf('compare').column.which}>
     {all.map(({ compared, place }) => (
-      <button key={compared.pick} type='button' aria-pressed={place === at} onClick={() => showColumn(compareStore, place)}>
+      <button
+        key={compared.pick}
+        type='button'
+        className='tab small strong'
+        aria-pressed={place === at}
+        onClick={() => showColumn(compareStore, place)}
+      >
         {pierTitle(compared)}
       </button>
     ))}
@@ -69,10 +76,10 @@ const Switcher = ({ all, at }: Readonly<{ all: readonly ShownPier[]; at: number 
 const Shared = ({ isOneSite, isMoved, first }: Readonly<{ isOneSite: boolean; isMoved: boolean; first: string }>) => {
   const words = wordsOf('compare')
   return (
-    <p className='cmp-rail cmp-small'>
+    <p className='cmp-rail panel quiet light'>
       {isOneSite ? words.same : words.mixed} {isMoved ? words.order.moved : first}{' '}
       {isMoved && (
-        <Button className='cmp-text-button' onClick={() => fixedOrder(compareStore)}>
+        <Button className='cmp-back underlined strong' onClick={() => fixedOrder(compareStore)}>
           {words.order.back}
         </Button>
       )}
@@ -133,16 +140,16 @@ export const CompareView = ({ drawsIn3D, tools, children }: CompareProps) => {
     >
       {!isOn && <CompareHead rows={all} leave={leave} tools={tools} />}
       {!isOn && isPhone && <Switcher all={everyone} at={at} />}
-      <div className='cmp-scroll'>
+      <div className='cmp-scroll holds'>
         {!isOn && (
-          <div className='cmp-plates'>
+          <div className='cmp-plates panel under-fine'>
             <Shared isOneSite={isOneSite} isMoved={isMoved} first={isLooking ? wordsOf('looking').order : words.order.first} />
             <Plates all={piers} shown={shown} />
           </div>
         )}
-        <div className='cmp-pictures'>
+        <div className='cmp-pictures under-heavy'>
           {!isOn && !isPhone && (
-            <section className='cmp-rail' aria-label={words.choose.title}>
+            <section className='cmp-rail panel' aria-label={words.choose.title}>
               <ChoosePanel files={files} />
             </section>
           )}
@@ -154,17 +161,17 @@ export const CompareView = ({ drawsIn3D, tools, children }: CompareProps) => {
           <>
             {isPhone && (
               <details className='cmp-fold'>
-                <summary>{words.choose.title}</summary>
+                <summary className='opens'>{words.choose.title}</summary>
                 <ChoosePanel files={files} />
               </details>
             )}
             <CompareTable all={piers} shown={shown} rows={rows} />
-            <p className='cmp-foot cmp-small'>{words.leftOut}</p>
+            <p className='cmp-foot quiet light'>{words.leftOut}</p>
           </>
         )}
       </div>
       {children}
-      {!isOn && <p className='cmp-standing'>{wordsOf('app').strip.standing}</p>}
+      {!isOn && <p className='cmp-standing panel over-heavy small'>{wordsOf('app').strip.standing}</p>}
       {isOn && isDark && <button type='button' className='blackout' aria-label={words.projector.dark} onClick={() => setDark(false)} />}
     </main>
   )

@@ -36,7 +36,7 @@ export const Comparing = (props: CompareProps) => {
   useWholePage()
   return createPortal(
     <ErrorBoundary fallback={() => <GivenUp />}>
-      <Suspense fallback={<p className='picture-note small'>{wordsOf('entrances').compare.loading}</p>}>
+      <Suspense fallback={<p className='picture-note panel small'>{wordsOf('entrances').compare.loading}</p>}>
         <CompareView {...props} />
       </Suspense>
     </ErrorBoundary>,

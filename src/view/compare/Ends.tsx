@@ -2,7 +2,7 @@ import { wordsOf } from '../../words/index.ts'
 
 /** Best or worst of a row: a pointed shape up or a notch down, and the word. */
 export const End = ({ which }: Readonly<{ which: 'best' | 'worst' }>) => (
-  <span className={`cmp-end cmp-${which}`}>
+  <span className={`cmp-end verdict small strong cmp-${which}`}>
     <svg viewBox='0 0 16 16' width='16' height='16' aria-hidden='true' focusable='false'>
       {which === 'best' ? (
         <path d='M8 1.5 14.5 13h-13Z' fill='currentColor' />

@@ -13,7 +13,7 @@ const own = () => seenDocument(pierStore.getState())
 
 const paths = { left: 'M10 2 4 8l6 6', right: 'M6 2l6 6-6 6', away: 'M3 3l10 10M13 3 3 13' } as const
 const IconButton = (props: Readonly<{ shape: keyof typeof paths; label: string; disabled: boolean; onClick: () => void }>) => (
-  <Button className='cmp-icon' aria-label={props.label} disabled={props.disabled} onClick={props.onClick}>
+  <Button className='icon' aria-label={props.label} disabled={props.disabled} onClick={props.onClick}>
     <svg viewBox='0 0 16 16' width='16' height='16' aria-hidden='true' focusable='false'>
       <path d={paths[props.shape]} fill='none' stroke='currentColor' strokeWidth='1.8' />
     </svg>
@@ -41,17 +41,17 @@ export const Plates = ({ all, shown }: Readonly<{ all: readonly ComparedPier[]; 
         const { title, tag } = pierName(compared)
         const changes = changesOf(compared, all)
         return (
-          <div key={compared.pick} className='cmp-plate'>
-            <h3>
+          <div key={compared.pick} className='cmp-plate ends tight'>
+            <h3 className='row-name grows heavy'>
               {title}
               {tag !== null && (
-                <span className='cmp-tag' title={tag}>
+                <span className='two-lines small strong broken-anywhere' title={tag}>
                   {tag}
                 </span>
               )}
-              {changes !== null && <span className='cmp-small'>{changes}</span>}
+              {changes !== null && <span className='quiet light'>{changes}</span>}
             </h3>
-            <div className='cmp-plate-actions'>
+            <div className='line flush'>
               <IconButton
                 shape='left'
                 label={words.column.left(title)}

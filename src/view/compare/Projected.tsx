@@ -53,11 +53,11 @@ export const Projected = ({ all, shown, rows, at }: Props) => {
   )
   return (
     <>
-      <div className='cmp-cards' style={{ gridTemplateColumns: `repeat(${shown.length}, minmax(0, 1fr))` }}>
+      <div className='cmp-cards panel over-heavy' style={{ gridTemplateColumns: `repeat(${shown.length}, minmax(0, 1fr))` }}>
         {shown.map(({ compared, place: column }) => (
           <div key={compared.pick} className='cmp-card'>
-            <h3>{pierName(compared).title}</h3>
-            <p className='cmp-answer'>
+            <h3 className='strong'>{pierName(compared).title}</h3>
+            <p className='cmp-answer heavy'>
               <Short row={row} result={compared.pier?.result ?? null} />
             </p>
             {best.includes(column) && <End which='best' />}
@@ -65,11 +65,13 @@ export const Projected = ({ all, shown, rows, at }: Props) => {
           </div>
         ))}
       </div>
-      <nav className='cmp-question' aria-label={words.view.rows}>
+      <nav className='cmp-question over-fine line' aria-label={words.view.rows}>
         <button type='button' aria-label={words.projector.before} disabled={place === 0} onClick={() => project(compareStore, place - 1)}>
           <span aria-hidden='true'>‹</span>
         </button>
-        <h2 aria-live='polite'>{words.projector.rows[row.id as ProjectedRowId]}</h2>
+        <h2 className='heavy' aria-live='polite'>
+          {words.projector.rows[row.id as ProjectedRowId]}
+        </h2>
         <button
           type='button'
           aria-label={words.projector.next}

@@ -12,7 +12,7 @@ const SecondWay = ({ file }: { file: MadeFile }) => {
   const exporting = wordsOf('takeAlong')
   const [told, setTold] = useState<string | null>(null)
   return (
-    <span className='take-along-again'>
+    <span className='line wide small above'>
       <span>{exporting.nothingCame}</span>
       <Button onClick={() => saveFile(file)}>{exporting.again}</Button>
       {canShare(file) && (
@@ -27,7 +27,7 @@ const SecondWay = ({ file }: { file: MadeFile }) => {
 export const Outcome = ({ outcome }: { outcome: FileOutcome | null }) => {
   const exporting = wordsOf('takeAlong')
   return (
-    <div className='take-along-outcome' role='status' data-kind={outcome?.kind}>
+    <div className='take-along-outcome panel broken-anywhere' role='status' data-kind={outcome?.kind}>
       {outcome?.kind === 'making' && <p>{exporting.making(exporting.files[outcome.id].kind)}</p>}
       {outcome?.kind === 'failed' && <p>{exporting.failed[outcome.id]}</p>}
       {outcome?.kind === 'made' && (

@@ -1,3 +1,4 @@
+import '../kit/parts.css'
 import { useEffect, useId, useRef, useState } from 'react'
 import { type Words, wordsOf, locale } from '../../words/index.ts'
 import { type FileChoices, type FileId, firstChoices, pictureWidths } from './fileWish.ts'
@@ -11,7 +12,7 @@ import './takeAlong.css'
 type Props = Readonly<{ choices: FileChoices; change: (part: Partial<FileChoices>) => void }>
 
 const Tick = ({ label, isOn, onChange }: { label: string; isOn: boolean; onChange: (isOn: boolean) => void }) => (
-  <label className='take-along-tick'>
+  <label className='tick'>
     <input type='checkbox' checked={isOn} onChange={(event) => onChange(event.target.checked)} />
     {label}
   </label>
@@ -20,9 +21,9 @@ const Tick = ({ label, isOn, onChange }: { label: string; isOn: boolean; onChang
 const ModelChoices = ({ choices, change }: Props) => {
   const words = wordsOf('takeAlong').choices
   return (
-    <div className='take-along-choices'>
+    <div className='take-along-choices small'>
       <Select
-        className='take-along-pick'
+        className='tick'
         isTold
         label={words.scale}
         value={choices.scale}
@@ -37,9 +38,9 @@ const ModelChoices = ({ choices, change }: Props) => {
 const PictureChoices = ({ choices, change }: Props) => {
   const words = wordsOf('takeAlong').choices
   return (
-    <div className='take-along-choices'>
+    <div className='take-along-choices small'>
       <Select
-        className='take-along-pick'
+        className='tick'
         isTold
         label={words.width}
         value={choices.width}
@@ -75,23 +76,25 @@ export const TakeAlongDialog = ({ onClose }: { onClose: () => void }) => {
   }, [])
   const change = (part: Partial<FileChoices>) => setChoices((before) => ({ ...before, ...part }))
   return (
-    <dialog ref={dialog} className='take-along' aria-labelledby={title} onClose={onClose}>
-      <div className='take-along-head'>
-        <h2 id={title}>{exporting.title}</h2>
+    <dialog ref={dialog} className='take-along scrolls' aria-labelledby={title} onClose={onClose}>
+      <div className='take-along-head panel ends'>
+        <h2 id={title} className='large'>
+          {exporting.title}
+        </h2>
         <Button onClick={() => dialog.current?.close()}>{exporting.close}</Button>
       </div>
       <p className='take-along-lead'>{exporting.lead}</p>
       {groups.map(([group, files]) => (
         <section key={group} aria-labelledby={`${title}-${group}`}>
           <h3 id={`${title}-${group}`}>{exporting.groups[group].title}</h3>
-          <p>{exporting.groups[group].help}</p>
+          <p className='quiet'>{exporting.groups[group].help}</p>
           {group === 'model' && <ModelChoices choices={choices} change={change} />}
           {group === 'picture' && <PictureChoices choices={choices} change={change} />}
-          <ul>
+          <ul className='stack small'>
             {files.map((id) => (
               <li key={id}>
-                <Button disabled={isMaking} onClick={() => void make(id)}>
-                  <span>{exporting.files[id].action}</span> <b>{exporting.files[id].kind}</b>
+                <Button className='button ends' disabled={isMaking} onClick={() => void make(id)}>
+                  <span>{exporting.files[id].action}</span> <b className='quiet strong'>{exporting.files[id].kind}</b>
                 </Button>
                 <span>{exporting.files[id].help}</span>
               </li>

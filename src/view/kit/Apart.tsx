@@ -32,7 +32,7 @@ const Broken = ({
 }: Readonly<{ error: unknown; className: string; onAgain: () => void; onClose?: (() => void) | undefined }>) => {
   const words = wordsOf('app')
   return (
-    <section className={`${className} broken stack wide${onClose ? ' broken-over' : ''}`} role='alert'>
+    <section className={`${className} broken panel stack wide${onClose ? ' broken-over' : ''}`} role='alert'>
       <p>
         <strong>{words.broken.title}</strong> {words.broken.body}
       </p>

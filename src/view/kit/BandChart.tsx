@@ -1,3 +1,4 @@
+import './parts.css'
 import { useEffect, useRef } from 'react'
 
 export type BandPoint = Readonly<{ at: number; low: number; high: number }>

@@ -25,10 +25,10 @@ export const FactList = ({ of, as }: Readonly<{ of: readonly Listed[]; as: 'cell
       {of.map(({ id, name, mark, word, why, more }) => (
         <li key={id}>
           <details>
-            <summary>
+            <summary className='opens'>
               {mark && <Mark name={mark} />}
               <span>
-                {name} <span className={`cmp-word mark-${mark}`}>{word}</span>
+                {name} <span className={`small unbroken mark-${mark}`}>{word}</span>
               </span>
             </summary>
             <p>{why}</p>

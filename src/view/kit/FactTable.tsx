@@ -42,7 +42,7 @@ export const PlainTable = ({ rows, ...table }: PlainTableProps) => (
 )
 
 /** What the lines below it have in common. */
-export const GroupLine = ({ className, span, children }: Readonly<{ className: string; span: number; children: ReactNode }>) => (
+export const GroupLine = ({ className, span, children }: Readonly<{ className?: string; span: number; children: ReactNode }>) => (
   <tbody className={className}>
     <tr>
       <th colSpan={span} scope='colgroup'>
@@ -88,7 +88,7 @@ type PairProps = Readonly<{
 
 /** Names and their figures, one under the other; a part stands in under the whole. */
 export const Pairs = ({ of, as = 'pairs' }: PairProps) => (
-  <dl className={as}>
+  <dl className={as === 'marks' ? 'marks stack small' : 'pairs small'}>
     {of.map(([name, value, part], i) => (
       // biome-ignore lint/suspicious/noArrayIndexKey: a pair is its place
       <div key={i} className={part && 'pair-sub'}>

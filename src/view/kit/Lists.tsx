@@ -12,7 +12,11 @@ type SelectProps<T extends string | number> = Readonly<{
 export const Select = <T extends string | number>({ label, isTold, className, value, of, onPick }: SelectProps<T>) => (
   <label className={className}>
     <span className={isTold ? undefined : 'spoken'}>{label}</span>
-    <select value={value} onChange={(event) => of.flatMap(([one]) => (String(one) === event.target.value ? [one] : [])).forEach(onPick)}>
+    <select
+      className='framed'
+      value={value}
+      onChange={(event) => of.flatMap(([one]) => (String(one) === event.target.value ? [one] : [])).forEach(onPick)}
+    >
       {value === '' && <option value=''>{label}</option>}
       {of.map(([one, word]) => (
         <option key={one} value={one}>
@@ -25,7 +29,7 @@ export const Select = <T extends string | number>({ label, isTold, className, va
 
 /** Sentences one under the other. */
 export const Bullets = ({ of, className = 'bullets' }: Readonly<{ of: readonly string[]; className?: string }>) => (
-  <ul className={className || undefined}>
+  <ul className={className}>
     {of.map((one, i) => (
       // biome-ignore lint/suspicious/noArrayIndexKey: a sentence is its place
       <li key={i}>{one}</li>

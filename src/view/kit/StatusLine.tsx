@@ -6,13 +6,13 @@ import './statusLine.css'
 
 /** How all checks stand, worst first, with the names of those that fall short or can't be verified. It is no leave to build, and says so. */
 export const StatusLine = ({ facts }: Readonly<{ facts: readonly Fact[] }>) => (
-  <p className='status-line'>
+  <p className='status-line small'>
     {statusParts(facts).map((part) => (
       <span key={part.stand} className='status-part' data-stand={part.stand}>
         <MarkedWord name={part.stand} word={isNamed(part) ? `${part.count}:` : part.count} /> {isNamed(part) && part.names.join('; ')}
         <span className='spoken'>. </span>
       </span>
     ))}
-    <span className='status-end'>{wordsOf('app').status.noLeave}</span>
+    <span className='quiet'>{wordsOf('app').status.noLeave}</span>
   </p>
 )

@@ -1,3 +1,4 @@
+import './parts.css'
 import { useId } from 'react'
 import type { TallyCounts } from '../../state/goneBy.ts'
 import { wordsOf } from '../../words/index.ts'

@@ -1,3 +1,4 @@
+import './parts.css'
 import type { WeatherFlag } from '../../core/engineering/mix/weatherFlags.ts'
 import { wordsOf } from '../../words/index.ts'
 import type { SayNumber } from '../../core/units/reader.ts'

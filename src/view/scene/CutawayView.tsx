@@ -89,7 +89,7 @@ export function CutawayView({ children }: Readonly<{ children: ReactNode }>) {
 
   return (
     <section
-      className='cutaway'
+      className='cutaway ring-inside fills'
       // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is turned with the keyboard
       tabIndex={0}
       aria-label={words.picture}
@@ -100,7 +100,7 @@ export function CutawayView({ children }: Readonly<{ children: ReactNode }>) {
         {words.pictureKeys}
       </p>
       <div
-        className='canvas-holder'
+        className='fills'
         onPointerMove={(event) => event.pointerType === 'mouse' && layer?.pointerMoved(pixel(event))}
         onPointerLeave={() => layer?.pointerMoved(null)}
         onPointerDown={(event) => layer?.pressed(pixel(event))}
@@ -114,7 +114,7 @@ export function CutawayView({ children }: Readonly<{ children: ReactNode }>) {
           </SceneCanvas>
         )}
       </div>
-      <div className='overlay' aria-hidden='true'>
+      <div className='overlay fills' aria-hidden='true'>
         <svg ref={svg} />
       </div>
       {isLost ? <SectionView /> : layer && <CutHandles ground={layer} />}

@@ -57,7 +57,7 @@ export function Legend() {
   )
   const has = (id: 'water-table' | 'frost-line'): boolean => sheets.some((sheet) => sheet.id === id)
   return (
-    <ul className='legend' aria-label={bar.legend}>
+    <ul className='legend over-fine' aria-label={bar.legend}>
       {entries.map(({ hatch, role }) => (
         <Swatch key={hatch} name={patterns[hatch]}>
           <defs>
@@ -69,12 +69,12 @@ export function Legend() {
       ))}
       {layers.water && has('water-table') && (
         <Swatch name={patterns.water} isFramed={false}>
-          <path className='section-outline water' d='M2 12H30' />
+          <path className='section-outline outline-water' d='M2 12H30' />
         </Swatch>
       )}
       {layers.frost && has('frost-line') && (
         <Swatch name={patterns.frost} isFramed={false}>
-          <path className='section-outline frost' d='M1 10H31' />
+          <path className='section-outline outline-frost' d='M1 10H31' />
         </Swatch>
       )}
       {layers.wetness &&

@@ -37,10 +37,11 @@ export function ViewBar({ children }: Readonly<{ children: ReactNode }>) {
   const viewpoints = useViewpoints()
   const openDegrees = Math.round(cut.open / degree)
   return (
-    <div className='view-bar'>
+    <div className='view-bar rings-inside panel over-fine small'>
       <fieldset className='view-group view-wide' aria-label={words.bar.look}>
         {viewpoints.map((name) => (
           <button
+            className='tab'
             key={name}
             type='button'
             title={words.viewpointHints[name]}
@@ -64,6 +65,7 @@ export function ViewBar({ children }: Readonly<{ children: ReactNode }>) {
       <fieldset className='view-group view-cuts' aria-label={words.bar.cut}>
         {cuts.map(([name, degrees]) => (
           <button
+            className='tab'
             key={name}
             type='button'
             title={words.bar[name]}
@@ -107,23 +109,29 @@ function ShowPanel() {
   }, [isOpen])
   return (
     <div className='view-show' ref={panel}>
-      <button type='button' className='view-show-button' aria-expanded={isOpen} aria-controls={id} onClick={() => setOpen(!isOpen)}>
+      <button
+        type='button'
+        className='tab left-fine view-show-button'
+        aria-expanded={isOpen}
+        aria-controls={id}
+        onClick={() => setOpen(!isOpen)}
+      >
         {words.bar.show}
       </button>
-      <section id={id} className='view-panel' hidden={!isOpen} aria-label={words.bar.more}>
+      <section id={id} className='view-panel panel stack wide' hidden={!isOpen} aria-label={words.bar.more}>
         <div className='view-checks'>
           {layers.map((layer) => (
-            <label key={layer}>
+            <label key={layer} className='tick'>
               <input type='checkbox' checked={shown[layer]} onChange={(event) => setLayer(pierStore, layer, event.currentTarget.checked)} />
               {words.layers[layer]}
             </label>
           ))}
-          <label>
+          <label className='tick'>
             <input type='checkbox' checked={cutPost} onChange={(event) => setCutPost(pierStore, event.currentTarget.checked)} />
             {words.bar.cutPost}
           </label>
         </div>
-        <label className='view-slider'>
+        <label className='stack tight'>
           {words.bar.apart}
           <input
             type='range'

@@ -16,11 +16,11 @@ export const SectionBodies = ({ drawing, prefix, lit = null, onEnter }: Props) =
           onPointerEnter={onEnter && (() => onEnter(body.zone))}
         />
         {body.hatch !== 'none' && <path className='section-hatch' d={body.path} fill={`url(#${patternId(prefix, body.hatch)})`} />}
-        <path className={`section-outline ${body.cut ? '' : 'uncut'}`} d={body.outline} />
+        <path className={`section-outline ${body.cut ? '' : 'outline-uncut'}`} d={body.outline} />
       </g>
     ))}
     {drawing.lines.map(({ style, path }) => (
-      <path key={style} className={`section-outline ${style}`} d={path} />
+      <path key={style} className={`section-outline outline-${style}`} d={path} />
     ))}
   </>
 )

@@ -74,7 +74,7 @@ export function SectionView() {
   }, [result, facing, cutPost, layers, units, type, size, letters, hidden, year, theme, isWrong])
 
   return (
-    <div className='section' ref={frame}>
+    <div className='section fills' ref={frame}>
       {drawing && size && (
         <svg
           role='img'

@@ -56,7 +56,7 @@ export const OneCode = ({ document, name }: Readonly<{ document: PierDocument; n
 export const CodeWords = () => {
   const words = wordsOf('sheet')
   return (
-    <span className='paper-quiet'>
+    <span className='quiet'>
       {words.code.scan} {isLocal(location) && words.code.local} {words.code.notIn}
     </span>
   )

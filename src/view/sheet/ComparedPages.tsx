@@ -62,7 +62,7 @@ export const ComparedPages = ({ piers, facts, figures, sources }: Props) => {
   }, [piers, facts])
   if (laid === null)
     return (
-      <div ref={ruler} className='paper-ruler paper-ruler-wide' aria-hidden='true'>
+      <div ref={ruler} className='paper-ruler ' aria-hidden='true'>
         <div data-ruler='rows'>
           <ComparedTable rows={rows} piers={piers} isFirst />
         </div>

@@ -41,7 +41,7 @@ export const ComparedTable = ({ rows, piers, isFirst }: TableProps) => (
           return (
             <th key={compared.pick} scope='col'>
               {i + 1} {shortened(title, mostTag)}
-              {isFirst && tag && <span>{shortened(tag, mostTag)}</span>}
+              {isFirst && tag && <span className='quiet light block'>{shortened(tag, mostTag)}</span>}
             </th>
           )
         })}
@@ -58,7 +58,7 @@ const sectionsRow = (piers: Piers, { sections }: ComparedFigures, scale: string,
     <tr key='sections' className='paper-beside'>
       <th scope='row'>
         {wordsOf('takeAlong').sheet.section}
-        <span className='paper-quiet'>
+        <span className='quiet light block'>
           {words.block.scale} {scale}. {words.comparedNote}
         </span>
       </th>
@@ -97,7 +97,7 @@ const picturesRow = (piers: Piers, pictures: readonly (string | null)[]): ReactN
 const keyRow = (piers: Piers, { legend, bar }: ComparedFigures): ReactNode => (
   <tr key='key'>
     <td colSpan={piers.length + 1}>
-      <div className='paper-key'>
+      <div className='paper-key ends'>
         <SvgDrawing svg={legend} />
         <SvgDrawing svg={bar} />
       </div>
@@ -151,7 +151,7 @@ const resultRow = (row: CompareRow, piers: Piers): ReactNode => {
         </td>
       ) : isAlike && first ? (
         <td colSpan={piers.length} className='paper-alike'>
-          <span className='paper-quiet'>{wordsOf('sheet').alike}</span> <Cell result={first} as='paper' />
+          <span className='quiet'>{wordsOf('sheet').alike}</span> <Cell result={first} as='paper' />
         </td>
       ) : (
         piers.map((compared) => <td key={compared.pick}>{compared.pier ? <Cell result={compared.pier.result} as='paper' /> : '–'}</td>)

@@ -1,4 +1,4 @@
-import '../styles/sheet.css'
+import './sheet.css'
 import { ComparedPages } from './ComparedPages.tsx'
 import { PierPages } from './PierPages.tsx'
 import { Sources } from './sourcesBlock.tsx'

@@ -47,7 +47,7 @@ export const PaperTitle = ({ facts }: Readonly<{ facts: PaperFacts }>) => {
       <dl>
         {fields.map(([label, value]) => (
           <div key={label}>
-            <dt>{label}</dt>
+            <dt className='quiet'>{label}</dt>
             <dd>{value}</dd>
           </div>
         ))}

@@ -49,9 +49,9 @@ const Top = ({ document, result, facts, figures, picture }: Props) => {
           {picture && (
             <figure className='paper-picture'>
               <div>
-                <img src={picture} alt={words.picture} />
+                <img className='fills' src={picture} alt={words.picture} />
               </div>
-              <figcaption>{words.picture}</figcaption>
+              <figcaption className='quiet'>{words.picture}</figcaption>
             </figure>
           )}
           <Block title={words.code.title}>
@@ -61,7 +61,7 @@ const Top = ({ document, result, facts, figures, picture }: Props) => {
         </div>
       </div>
       <SvgDrawing svg={figures.legend} />
-      <p className='paper-quiet'>
+      <p className='quiet'>
         <b>{wordsOf('takeAlong').sheet.notes}:</b> {figures.notes.join(' ')}
       </p>
       {picture && (

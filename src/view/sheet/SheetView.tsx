@@ -75,13 +75,13 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
       style={{ '--fit': fit.share } as React.CSSProperties}
       aria-busy={content === null}
     >
-      <header className='paperwork-head'>
+      <header className='paperwork-head panel under-heavy line'>
         <Button onClick={onClose}>
           <span aria-hidden='true'>‹ </span>
           {words.close}
         </Button>
-        <h1>{words.title}</h1>
-        <fieldset>
+        <h1 className='heavy'>{words.title}</h1>
+        <fieldset className='line wide'>
           <legend className='spoken'>{words.paper}</legend>
           {papers.map((one) => (
             <label key={one}>
@@ -90,7 +90,7 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
             </label>
           ))}
         </fieldset>
-        <Button className='button paperwork-print' disabled={content === null} onClick={() => void print()}>
+        <Button disabled={content === null} onClick={() => void print()}>
           {words.print}
         </Button>
         <Button disabled={content === null} aria-disabled={pdf.isBusy} onClick={() => void pdf.make()}>
@@ -101,8 +101,10 @@ export const SheetView = ({ onClose }: Readonly<{ onClose: () => void }>) => {
             {words.fullSize}
           </Button>
         )}
-        <p role='status'>{pdf.words}</p>
-        <p>
+        <p className='quiet' role='status'>
+          {pdf.words}
+        </p>
+        <p className='quiet'>
           {fit.isFitted ? words.fitted : words.help} {words.full}
         </p>
       </header>

@@ -23,7 +23,7 @@ export const OnTheDay = ({ result: { spec } }: BlockProps) => {
   const cautions = cautionsOf(spec)
   return (
     <Block title={words.day.title}>
-      <p className='paper-quiet'>{words.day.note}</p>
+      <p className='quiet'>{words.day.note}</p>
       <ul className='paper-boxes'>
         {stepsOf(spec).map((step) => (
           <li key={step}>
@@ -35,7 +35,7 @@ export const OnTheDay = ({ result: { spec } }: BlockProps) => {
       {cautions.length > 0 && (
         <>
           <h4>{words.day.wrong}</h4>
-          <ul className='paper-dots'>
+          <ul>
             {cautions.map((caution) => (
               <li key={caution}>{caution}</li>
             ))}
@@ -66,7 +66,7 @@ export const Issues = ({ result: { issues } }: BlockProps) => {
   const { system } = useUnits()
   return (
     <Block title={wordsOf('sheet').issues}>
-      <ul className='paper-dots'>
+      <ul>
         {issues.map((issue) => (
           <li key={issue.code + issue.path}>{issueText(issue, system)}</li>
         ))}
@@ -78,7 +78,7 @@ export const Issues = ({ result: { issues } }: BlockProps) => {
 /** Danger first. */
 export const Cautions = () => (
   <Block title={wordsOf('sheet').cautions}>
-    <ul className='paper-dots'>
+    <ul>
       {wordsOf('cautions').standing.map((caution) => (
         <li key={caution.id}>
           <b>{caution.short}</b> {caution.long}

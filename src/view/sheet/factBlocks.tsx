@@ -21,7 +21,7 @@ const Whys = ({ of }: Readonly<{ of: readonly Fact[] }>) => {
   return grouped(untold, ({ why }) => why).map(
     ([why, list]) =>
       why !== '' && (
-        <p key={why} className='paper-whys'>
+        <p key={why}>
           <Mark name='unverified' /> <b>{list.map(({ name }) => name).join('; ')}:</b> {why}
         </p>
       ),
@@ -84,7 +84,7 @@ export const PathBlock = ({ result }: BlockProps) => {
     <Block title={words.title}>
       <FactTable className='paper-figures' heads={[words.link, words.holds, words.load, words.ratio]}>
         {chain.groups.map(({ group, links }) => [
-          <GroupLine key={group} className='paper-group' span={4}>
+          <GroupLine key={group} span={4}>
             {groups[group]}
           </GroupLine>,
           ...links.map((link) => {
@@ -92,8 +92,8 @@ export const PathBlock = ({ result }: BlockProps) => {
             const name = (
               <>
                 {marked(link)}
-                {link.link?.governs && <b className='paper-tag'>{governs}</b>}
-                {tag !== '' && <span className='paper-tag'>{tag}</span>}
+                {link.link?.governs && <b className='paper-tag unbroken'>{governs}</b>}
+                {tag !== '' && <span className='paper-tag unbroken'>{tag}</span>}
               </>
             )
             return <FactLine key={link.id} name={name} cells={cells(link)} />
@@ -106,8 +106,8 @@ export const PathBlock = ({ result }: BlockProps) => {
         />
       </FactTable>
       <Whys of={linksOf(chain).filter(isNeeded)} />
-      {chain.asked === null && <p className='paper-quiet'>{words.noLoad}</p>}
-      {chain.whole.isEstimate && <p className='paper-quiet'>{words.estimate}</p>}
+      {chain.asked === null && <p className='quiet'>{words.noLoad}</p>}
+      {chain.whole.isEstimate && <p className='quiet'>{words.estimate}</p>}
     </Block>
   )
 }
@@ -168,7 +168,7 @@ export const OrderBlock = ({ result }: BlockProps) => {
             cells={[said(bank, units).value]}
             tail={
               <td colSpan={scopes.length + 1}>
-                {nameOf(loose)}: <span className='paper-whole'>{said(loose, units).value}</span>
+                {nameOf(loose)}: <span className='unbroken'>{said(loose, units).value}</span>
               </td>
             }
           />
@@ -219,7 +219,7 @@ export const DrawingBlock = ({ result }: BlockProps) => {
           const name = markOf(verdict)
           if (items.length === 0) return null
           return [
-            <GroupLine key={verdict} className='paper-group' span={4}>
+            <GroupLine key={verdict} span={4}>
               {name && <Mark name={name} />} {d.verdicts[verdict]}
             </GroupLine>,
             ...items.map((item) => {
@@ -243,12 +243,12 @@ export const DrawingBlock = ({ result }: BlockProps) => {
         </p>
       )}
       {left.length > 0 && (
-        <p className='paper-quiet'>
+        <p className='quiet'>
           {d.notOn}: {left.map(nameOf).join(', ')}.
         </p>
       )}
       {notes !== '' && (
-        <p className='paper-note'>
+        <p>
           <b>{words.drawing.notes}:</b> {shortened(notes, mostNotes)}
           {notes.length > mostNotes && ` ${words.drawing.rest}`}
         </p>
@@ -282,7 +282,7 @@ export const ChecksBlock = ({ result }: BlockProps) => {
       </FactTable>
       <Whys of={checks} />
       {met.length > 0 && (
-        <p className='paper-quiet'>
+        <p className='quiet'>
           <Mark name='meets' /> {met.join(' · ')}
         </p>
       )}

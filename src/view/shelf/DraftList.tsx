@@ -13,12 +13,12 @@ const DraftRow = ({ draft, onOpened }: { draft: Draft; onOpened: () => void }) =
   const name = draft.kind === 'draft' ? nameWords(draft.note.document.name) : words.drafts.damaged
   const isOpen = draft.kind === 'draft' && draft.isOpen
   return (
-    <li className='shelf-pier'>
+    <li className='shelf-pier over-fine'>
       <Thumbnail drawing={draft.kind === 'draft' ? draft.thumbnail : null} />
-      <div className='shelf-about'>
-        <h4>{name}</h4>
+      <div className='stack tight'>
+        <h4 className='broken-anywhere'>{name}</h4>
         <p className='quiet'>{isOpen ? words.drafts.elsewhere : words.drafts.left(whenWords(draft.at))}</p>
-        <div className='shelf-buttons'>
+        <div className='line'>
           {draft.kind === 'draft' ? (
             <Act
               word={words.actions.open}

@@ -16,7 +16,7 @@ export const ExampleList = ({ onLeave }: { onLeave: () => void }) => {
   const words = wordsOf('examples')
   return (
     <ShelfList title={words.title} help={words.help}>
-      <ul className='shelf-buttons'>
+      <ul className='line'>
         {exampleFiles.map((file) => (
           <li key={file}>
             <Button

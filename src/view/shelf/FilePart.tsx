@@ -19,9 +19,9 @@ export const FilePart = () => {
   const { unfiled, persisted } = useShelfState((state) => state.witness)
   const take = async (file: File) => shelf.importText(file.size > largestFile ? '' : await textIn(file).catch(() => null))
   return (
-    <section className='shelf-files' aria-label={words.files.title}>
-      {unfiled >= overdue && count > 0 && <p className='shelf-due'>{words.files.overdue(unfiled)}</p>}
-      <div className='shelf-buttons'>
+    <section className='shelf-files over-fine stack' aria-label={words.files.title}>
+      {unfiled >= overdue && count > 0 && <p className='strong'>{words.files.overdue(unfiled)}</p>}
+      <div className='line'>
         <Button disabled={count === 0} onClick={() => saveTextFile(words.files.fileName, shelf.exportText(), 'application/json')}>
           {words.files.takeAll}
         </Button>

@@ -12,7 +12,7 @@ const Conflict = ({ gone, id }: { gone: boolean; id: string }) => {
   const words = wordsOf('shelf')
   const shelf = useShelf()
   return (
-    <div className='shelf-note' role='alert'>
+    <div className='framed-part wrong stack wide' role='alert'>
       <h4>
         <Mark name='warning' /> {words.conflict.title}
       </h4>
@@ -39,10 +39,10 @@ const Conflict = ({ gone, id }: { gone: boolean; id: string }) => {
 const Looked = () => {
   const looking = wordsOf('looking')
   return (
-    <section className='shelf-open' aria-label={wordsOf('shelf').open.title}>
+    <section className='framed-part stack wide' aria-label={wordsOf('shelf').open.title}>
       <p>{looking.notSaved}</p>
-      <div className='shelf-buttons'>
-        <Button className='button shelf-main' onClick={() => takeLooked(pierStore)}>
+      <div className='line'>
+        <Button className='button main' onClick={() => takeLooked(pierStore)}>
           {looking.take}
         </Button>
       </div>
@@ -65,14 +65,14 @@ const OwnPier = () => {
   const isThere = useShelfState(({ isRead, piers }) => !isRead || piers.some((pier) => pier.id === id))
   const state = place === null ? 'never' : !place.lasts ? 'memory' : kept ? 'kept' : isThere ? 'changed' : 'gone'
   return (
-    <section className='shelf-open' aria-label={words.open.title}>
+    <section className='framed-part stack wide' aria-label={words.open.title}>
       <div>
-        <h3>{nameWords(name)}</h3>
+        <h3 className='broken-anywhere'>{nameWords(name)}</h3>
         <p className='quiet'>{words.open[isSaving ? 'saving' : state]}</p>
       </div>
-      <div className='shelf-buttons'>
+      <div className='line'>
         {(place === null || !kept) && (
-          <Button className='button shelf-main' disabled={isSaving || isReadOnly} onClick={() => void shelf.save()}>
+          <Button className='button main' disabled={isSaving || isReadOnly} onClick={() => void shelf.save()}>
             {place === null ? words.open.save : words.open.saveChanges}
           </Button>
         )}

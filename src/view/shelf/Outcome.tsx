@@ -18,11 +18,13 @@ export const Said = () => {
   return (
     <div className='shelf-said' role='status' aria-live='polite'>
       {said && (
-        <p>
+        <p className='strong'>
           {words.said[said.code]} {said.code === 'imported' && words.imported(said.added ?? 0, said.same ?? 0)}
         </p>
       )}
-      {issues.length > 0 && <Bullets className='' of={issues.slice(0, mostIssues).map((issue) => shelfIssue(issue, system))} />}
+      {issues.length > 0 && (
+        <Bullets className='small broken-anywhere' of={issues.slice(0, mostIssues).map((issue) => shelfIssue(issue, system))} />
+      )}
     </div>
   )
 }
@@ -35,7 +37,7 @@ export const Trouble = () => {
   const missing = useShelfState((state) => state.missing)
   if (trouble === null && missing === 0) return null
   return (
-    <div className='shelf-note' role='alert'>
+    <div className='framed-part wrong stack wide' role='alert'>
       {missing > 0 && (
         <p>
           <Mark name='warning' /> {words.missing(missing)}
@@ -46,7 +48,7 @@ export const Trouble = () => {
           <p>
             <Mark name='warning' /> {words.trouble[trouble]}
           </p>
-          <div className='shelf-buttons'>
+          <div className='line'>
             <Button onClick={() => saveJobFile(pierStore.getState().document)}>{words.files.thisPier}</Button>
             {trouble === 'newer' || trouble === 'lost' ? (
               <Button onClick={() => location.reload()}>{words.reload}</Button>
@@ -67,7 +69,7 @@ export const Removed = () => {
   const last = useShelfState((state) => state.removed[0])
   if (!last) return null
   return (
-    <p className='shelf-removed' role='status'>
+    <p className='line wide' role='status'>
       {words.removed(nameWords(last.name))} <Button onClick={() => void shelf.putBack()}>{words.actions.putBack}</Button>
     </p>
   )

@@ -35,8 +35,8 @@ export const PierList = ({ onLeave }: { onLeave: () => void }) => {
   }
   const canCompare = chosen.length >= fewestPiers && chosen.length <= mostPiers
   return (
-    <section className='shelf-list' aria-label={words.list}>
-      <div className='shelf-seek'>
+    <section className='stack' aria-label={words.list}>
+      <div className='line shelf-seek ends'>
         <h3>{piers.length === 0 ? words.list : words.count(piers.length)}</h3>
         {piers.length > 1 && (
           <input
@@ -64,8 +64,8 @@ export const PierList = ({ onLeave }: { onLeave: () => void }) => {
         ))}
       </ul>
       {picked.length > 0 && (
-        <p className='shelf-compare'>
-          <Button className='button shelf-main' disabled={!canCompare} onClick={() => void compare()}>
+        <p className='shelf-compare panel over-heavy'>
+          <Button className='button main' disabled={!canCompare} onClick={() => void compare()}>
             {words.actions.compareThese(chosen.length)}
           </Button>{' '}
           {!canCompare && <span className='quiet'>{words.pickToCompare}</span>}

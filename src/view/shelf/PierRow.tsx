@@ -27,7 +27,7 @@ const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
   }
   return (
     <form
-      className='shelf-words'
+      className='stack tight'
       onSubmit={(event) => {
         event.preventDefault()
         void keep()
@@ -42,7 +42,7 @@ const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
       <label htmlFor={`${id}-name`}>{words.name}</label>
       <input
         id={`${id}-name`}
-        className='box'
+        className='box broad'
         ref={first}
         maxLength={documentWords.name.most}
         value={name}
@@ -51,14 +51,14 @@ const WordsForm = ({ pier, onDone }: { pier: Shelved; onDone: () => void }) => {
       <label htmlFor={`${id}-note`}>{words.note}</label>
       <textarea
         id={`${id}-note`}
-        className='box'
+        className='box broad'
         rows={3}
         maxLength={documentWords.note.most}
         value={note}
         onChange={(event) => setNote(event.target.value)}
       />
-      <div className='shelf-buttons'>
-        <button type='submit' className='button shelf-main'>
+      <div className='line'>
+        <button type='submit' className='button main'>
           {words.actions.keep}
         </button>
         <Button onClick={onDone}>{words.actions.cancel}</Button>
@@ -80,14 +80,14 @@ const saveFound = (pier: Shelved) => saveTextFile(`record-${pier.id || 'found'}.
 export const FoundRow = ({ pier }: { pier: Shelved }) => {
   const words = wordsOf('shelf')
   return (
-    <li className='shelf-pier' data-kind='damaged'>
+    <li className='shelf-pier over-fine' data-kind='damaged'>
       <Thumbnail drawing={null} />
-      <div className='shelf-about'>
-        <h4>{nameWords(pier.name)}</h4>
-        <p className='shelf-state'>
+      <div className='stack tight'>
+        <h4 className='broken-anywhere'>{nameWords(pier.name)}</h4>
+        <p className='problem small'>
           <Mark name='warning' /> <span>{words.damaged}</span>
         </p>
-        <div className='shelf-buttons'>
+        <div className='line'>
           <Act word={words.actions.saveFound} name={nameWords(pier.name)} onDo={() => saveFound(pier)} />
         </div>
       </div>
@@ -101,7 +101,7 @@ const State = ({ pier }: { pier: Shelved }) => {
   const system = usePier((state) => state.view.units)
   if (pier.kind === 'whole') return null
   return (
-    <p className='shelf-state'>
+    <p className='problem small'>
       <Mark name='warning' />{' '}
       <span>
         {pier.kind === 'newer' ? words.newer : `${words.damaged} ${pier.issues.map((issue) => shelfIssue(issue, system)).join(' ')}`}
@@ -126,20 +126,20 @@ export const PierRow = ({ pier, picked, onPick, onOpened }: RowProps) => {
     if (await shelf.openPier(pier.id)) onOpened()
   }
   return (
-    <li className='shelf-pier' data-kind={pier.kind} data-open={isOpen || undefined}>
+    <li className='shelf-pier over-fine' data-kind={pier.kind} data-open={isOpen || undefined}>
       <Thumbnail drawing={pier.thumbnail} />
-      <div className='shelf-about'>
-        <h4>{name}</h4>
+      <div className='stack tight'>
+        <h4 className='broken-anywhere'>{name}</h4>
         <p className='quiet'>
           {words.changed(whenWords(pier.changed))}
           {isOpen && <strong> · {words.isOpen}</strong>}
         </p>
-        {pier.note !== '' && !isNaming && <p className='shelf-text'>{pier.note}</p>}
+        {pier.note !== '' && !isNaming && <p className='two-lines broken-anywhere'>{pier.note}</p>}
         <State pier={pier} />
         {isNaming ? (
           <WordsForm pier={pier} onDone={() => setNaming(false)} />
         ) : (
-          <div className='shelf-buttons'>
+          <div className='line'>
             {pier.kind === 'whole' && (
               <>
                 <Act word={words.actions.open} name={name} onDo={() => void open()} />
@@ -154,7 +154,7 @@ export const PierRow = ({ pier, picked, onPick, onOpened }: RowProps) => {
             {pier.kind !== 'whole' && <Act word={words.actions.saveFound} name={name} onDo={() => saveFound(pier)} />}
             {pier.kind !== 'newer' && <Act word={words.actions.remove} name={name} onDo={() => void shelf.remove(pier.id)} />}
             {pier.kind === 'whole' && (
-              <label className='shelf-pick'>
+              <label className='tick small'>
                 <input
                   type='checkbox'
                   checked={picked}

@@ -1,3 +1,4 @@
+import '../kit/parts.css'
 import { useEffect, useId, useRef } from 'react'
 import { wordsOf } from '../../words/index.ts'
 import { Apart } from '../kit/Apart.tsx'
@@ -55,11 +56,13 @@ export const ShelfDialog = ({ onClose }: { onClose: () => void }) => {
   return (
     <ShelfContext value={shelf}>
       <dialog ref={dialog} className='shelf' aria-labelledby={title} onClose={onClose}>
-        <div className='shelf-head'>
-          <h2 id={title}>{words.title}</h2>
+        <div className='shelf-head under-heavy ends'>
+          <h2 id={title} className='large'>
+            {words.title}
+          </h2>
           <Button onClick={leave}>{words.close}</Button>
         </div>
-        <div className='shelf-body'>
+        <div className='shelf-body holds scrolls stack'>
           <p className='quiet'>{words.lead}</p>
           <Trouble />
           <Apart>
@@ -78,7 +81,7 @@ export const ShelfDialog = ({ onClose }: { onClose: () => void }) => {
             <FilePart />
           </Apart>
         </div>
-        <div className='shelf-foot'>
+        <div className='shelf-foot over-heavy stack'>
           <Said />
           <Removed />
         </div>

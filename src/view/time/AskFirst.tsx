@@ -43,14 +43,17 @@ export const AskFirst = ({ moment, children }: Props) => {
     <>
       {/* Danger is never kept back. */}
       {step && guess === undefined && <Dangers step={step} />}
-      <div className='stack time-ask'>
-        <h2 id={id}>{question.ask}</h2>
+      <div className='stack time-ask under-fine'>
+        <h2 id={id} className='lead heavy'>
+          {question.ask}
+        </h2>
         <ul className='line' aria-labelledby={id}>
           {question.options.map((option, i) => {
             const mark = guess === undefined ? null : i === holds ? words.holds : i === guess ? words.guessed : null
             return (
               <li key={option}>
                 <Button
+                  className='button lights'
                   aria-pressed={guess === i}
                   disabled={guess !== undefined}
                   data-holds={(guess !== undefined && i === holds) || undefined}

@@ -1,3 +1,4 @@
+import '../kit/parts.css'
 import { type KeyboardEvent, Suspense, useEffect, useId, useRef, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { momentAt, openStretch, placeOf, setPlaying, showMoment } from '../../state/actions/time.ts'
@@ -85,7 +86,7 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
     time.stretch === 'build' ? <BuildPanel step={at} /> : time.stretch === 'month' ? <MonthPanel day={at} /> : <YearsPanel year={at} />
   return (
     <section
-      className='time'
+      className='time rings-inside panel over-heavy small'
       aria-label={words.title}
       aria-describedby={keys}
       onKeyDown={(event) => {
@@ -101,7 +102,7 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
       <p id={keys} className='spoken'>
         {words.keys}
       </p>
-      <div className='time-head'>
+      <div className='time-head under-fine'>
         <fieldset className='time-stretches' aria-label={words.which}>
           {stretches.map((one) => (
             <Button key={one} className='tab' aria-pressed={one === stretch} onClick={() => one !== stretch && openStretch(pierStore, one)}>
@@ -110,7 +111,7 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
           ))}
         </fieldset>
         <Button
-          className='icon'
+          className='icon left-fine'
           aria-label={words.ask.first}
           title={words.ask.first}
           aria-pressed={isAsking}
@@ -120,13 +121,13 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
             <path d='M7 7.2a3 3 0 1 1 4.6 2.6c-1 .7-1.6 1.2-1.6 2.6M10 15.4v.2' />
           </svg>
         </Button>
-        <Button className='icon' aria-label={words.close} title={words.close} onClick={leave}>
+        <Button className='icon left-fine' aria-label={words.close} title={words.close} onClick={leave}>
           <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path d='M5 5L15 15M15 5L5 15' />
           </svg>
         </Button>
       </div>
-      <div className='time-run'>
+      <div className='time-run under-fine'>
         <Button className='icon time-play' aria-label={playing ? words.pause : words.play} onClick={() => setPlaying(pierStore, !playing)}>
           <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
             <path className='sign-solid' d={playing ? 'M5 4H8.5V16H5ZM11.5 4H15V16H11.5Z' : 'M6 3.5L16.5 10L6 16.5Z'} />
@@ -143,7 +144,7 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
             <path d='M7.5 4.5L13 10L7.5 15.5' />
           </svg>
         </Button>
-        <p className='time-place lead' aria-hidden='true'>
+        <p className='time-place unbroken lead' aria-hidden='true'>
           {line}
         </p>
       </div>

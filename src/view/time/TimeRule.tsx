@@ -27,7 +27,7 @@ export const TimeRule = ({ stretch, at, last, playing, line, ref }: Props) => {
   const marks = Array.from({ length: last + 1 }, (_, i) => i)
   const shown = (i: number): string => String(stretch === 'build' ? i + 1 : i)
   return (
-    <div className='time-rule'>
+    <div className='time-rule holds'>
       <svg className='drawing time-marks' aria-hidden='true'>
         {marks.map((i) => {
           const x = `${(100 * i) / Math.max(1, last)}%`

@@ -1,3 +1,5 @@
+import '../../kit/parts.css'
+import './answers.css'
 import { type ReactNode, Suspense, useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
 import { useFacts, usePier, useResult, useUnits } from '../../hooks/usePier.ts'
@@ -44,7 +46,7 @@ const AgainstDrawing = lazyPage(
 )
 
 const Section = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
-  <section className='answer'>
+  <section className='answer under-fine'>
     <h3>{title}</h3>
     <p className='answer-help quiet'>{help}</p>
     {children}

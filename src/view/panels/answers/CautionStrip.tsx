@@ -12,8 +12,8 @@ export const CautionStrip = () => {
   const { issues } = useResult()
   const words = wordsOf('app').strip
   return (
-    <section className='strip' aria-label={wordsOf('app').panels.notes}>
-      <Button className='strip-line small' aria-expanded={open} onClick={() => setOpen(!open)}>
+    <section className='strip panel' aria-label={wordsOf('app').panels.notes}>
+      <Button className='strip-line ring-inside small' aria-expanded={open} onClick={() => setOpen(!open)}>
         {issues.length > 0 && (
           <span className='verdict heavy mark-short'>
             <Mark name='short' /> {words.count(issues.length)}

@@ -39,7 +39,7 @@ export const HeldFact = ({ fact, last, under, says, isOpenAtFirst = false, keeps
   const pointing = usePointing(fact.drawn, open && keepsPart)
   const told = said(fact, useUnits())
   const head = (
-    <Button className='fact-head' aria-expanded={open} aria-controls={id} onClick={() => setChosen(!open)}>
+    <Button className='fact-head lines' aria-expanded={open} aria-controls={id} onClick={() => setChosen(!open)}>
       {told.mark && <Mark name={told.mark} />}
       <span>
         {told.name}
@@ -49,7 +49,7 @@ export const HeldFact = ({ fact, last, under, says, isOpenAtFirst = false, keeps
   )
   return (
     <FactLine
-      className='row fact'
+      className='row over-fine fact'
       data-verdict={fact.verdict ?? undefined}
       name={head}
       cells={[told.limit, told.value, told[last]]}
@@ -77,11 +77,11 @@ export const CheckTable = ({ groups }: Readonly<{ groups: readonly FactGroup[] }
   const words = wordsOf('app').answers
   const says = (fact: Fact) => (told: SaidFact) => (
     <>
-      <span className={`mark-${told.mark}`}>{told.word}.</span> <EstimateMark shown={fact.isEstimate} /> {told.plain}
+      <span className={`strong mark-${told.mark}`}>{told.word}.</span> <EstimateMark shown={fact.isEstimate} /> {told.plain}
     </>
   )
   return (
-    <FactTable className='facts checks' heads={[words.check, words.asked, words.there, words.ratio]}>
+    <FactTable className='facts small checks' heads={[words.check, words.asked, words.there, words.ratio]}>
       {groups.map((group) => {
         const own = factsOf(facts, group)
         const name = rowIn<string>(words.groups, group)

@@ -21,7 +21,7 @@ type FoldedProps = Readonly<{ title: string; help: string; children: ReactNode; 
 
 /** To look things up in: closed until it is wanted. */
 export const Folded = ({ title, help, children, onOpen }: FoldedProps) => (
-  <details className='answer answer-folded' onToggle={(event) => onOpen?.(event.currentTarget.open)}>
+  <details className='answer under-fine answer-folded' onToggle={(event) => onOpen?.(event.currentTarget.open)}>
     <summary className='opens'>
       <h3>{title}</h3>
       <p className='answer-help quiet'>{help}</p>

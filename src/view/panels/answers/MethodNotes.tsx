@@ -10,11 +10,11 @@ const TwoSides = ({ words }: { words: KindText }) => (
   <>
     <p>{words.what}</p>
     <dl className='two-sides small'>
-      <dt>{wordsOf('app').answers.forIt}</dt>
+      <dt className='heavy'>{wordsOf('app').answers.forIt}</dt>
       <dd>{words.strength}</dd>
-      <dt>{wordsOf('app').answers.againstIt}</dt>
+      <dt className='heavy'>{wordsOf('app').answers.againstIt}</dt>
       <dd>{words.weakness}</dd>
-      <dt>{wordsOf('app').answers.ask}</dt>
+      <dt className='heavy'>{wordsOf('app').answers.ask}</dt>
       <dd>{words.ask}</dd>
     </dl>
   </>
@@ -36,7 +36,7 @@ export const MethodNotes = () => {
         </>
       )}
       {cautions.length > 0 && <Bullets of={cautions} />}
-      <details className='row'>
+      <details className='row over-fine'>
         <summary className='opens'>
           <span className='row-name grows'>{wordsOf('app').answers.howBuilt}</span>
         </summary>

@@ -13,7 +13,7 @@ const Part = ({ fact, isWet }: { fact: Fact; isWet: boolean }) => {
   const pointing = usePointing(fact.drawn)
   const [weight, inWater] = fact.figures
   return (
-    <tr className='row' tabIndex={0} {...pointing}>
+    <tr className='row over-fine' tabIndex={0} {...pointing}>
       <th scope='row'>
         <span className={`swatch role-${fact.role}`} aria-hidden='true' />
         {nameOf(fact)} <StandingMark standing={fact.standing} />

@@ -32,7 +32,7 @@ const Uplift = ({ uplift }: { uplift: Fact }) => {
   const holds = numberOf(uplift.value)
   const rests = labels(uplift.restsOn)
   return (
-    <div className='title-cell title-main'>
+    <div className='title-cell over-fine title-main'>
       <h2 className='quiet light'>{answers.uplift}</h2>
       <p className='large'>
         {holds === null ? (
@@ -45,7 +45,7 @@ const Uplift = ({ uplift }: { uplift: Fact }) => {
       </p>
       {rests !== '' && (
         <p className='title-note quiet'>
-          {holds === null ? `${answers.because}: ` : <span className='governs'>{answers.governs}</span>} {rests}
+          {holds === null ? `${answers.because}: ` : <span className='governs heavy'>{answers.governs}</span>} {rests}
         </p>
       )}
       <Asked uplift={uplift} />
@@ -81,13 +81,13 @@ export const TitleBlock = () => {
   const { say } = useUnits()
   const notes = useNotes(facts)
   return (
-    <section className='title' aria-label={wordsOf('app').panels.headlines}>
+    <section className='title panel under-heavy' aria-label={wordsOf('app').panels.headlines}>
       <StatusLine facts={facts} />
       {factsOf(facts, 'uplift').map((uplift) => (
         <Uplift key={uplift.id} uplift={uplift} />
       ))}
       {factsOf(facts, 'headline').map(({ id, value }) => (
-        <div key={id} className='title-cell'>
+        <div key={id} className='title-cell over-fine'>
           <h2 className='quiet light'>{headlineWords(id).label}</h2>
           <p className='large'>{value?.as === 'number' && say(value.value, value.quantity)}</p>
           <p className='title-note quiet'>{notes[id]}</p>

@@ -38,8 +38,8 @@ export const WorkedDetails = ({ worked }: { worked: Worked }) => {
   const { label, plain } = answerWords(worked.id)
   return (
     <details className='worked' onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary className='ends'>
-        <span className='worked-name'>
+      <summary className='ends lines'>
+        <span>
           {label} <StandingMark standing={worked.standing} />
         </span>
         <span className='number strong'>{figure(worked.value, worked.quantity)}</span>

@@ -92,7 +92,7 @@ export const AgainstDrawing = () => {
         {words.checked(numberOf(whole.value) ?? 0)} {words.decides}
       </p>
       <FactTable
-        className='facts drawn above'
+        className='facts small drawn above'
         heads={[words.columns.item, words.columns.drawn, words.columns.set, words.columns.difference]}
       >
         {items

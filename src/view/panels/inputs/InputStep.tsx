@@ -48,9 +48,14 @@ export const InputStep = (props: {
   const { label } = wordsOf('groups')[props.group]
   const Note = notes[props.group]
   return (
-    <details id={groupId(props.group)} className='group' open={props.open} onToggle={(event) => props.onToggle(event.currentTarget.open)}>
-      <summary>
-        <span className='bubble' aria-hidden='true'>
+    <details
+      id={groupId(props.group)}
+      className='group under-fine'
+      open={props.open}
+      onToggle={(event) => props.onToggle(event.currentTarget.open)}
+    >
+      <summary className='lights ring-inside'>
+        <span className='bubble centered heavy small' aria-hidden='true'>
           {props.number}
         </span>
         <h3>{label}</h3>

@@ -25,7 +25,7 @@ export const KindCards = (props: {
     <fieldset className='field cards'>
       <legend className='spoken'>{fieldLabel(path)}</legend>
       {choices.map(String).map((id) => (
-        <label key={id} className='card'>
+        <label key={id} className='card lights holds'>
           <input
             type='radio'
             name={name}

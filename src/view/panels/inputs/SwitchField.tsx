@@ -16,7 +16,7 @@ export const SwitchField = ({ path, label, help, on, onChange, children }: Props
       id={id}
       label={label}
       help={help}
-      className='field field-part'
+      className='field '
       marks={{ 'data-on': on || undefined }}
       control={<Switch id={id} isOn={on} disabled={isLooking} aria-describedby={notesOf(id)} onSwitch={onChange} />}
       errors={errors}

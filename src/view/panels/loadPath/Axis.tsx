@@ -13,7 +13,7 @@ const PullMark = ({ scale }: { scale: ChartScale }) => {
   const { say } = useUnits()
   if (pull === null) return null
   return (
-    <span className='axis-mark axis-pull' style={at(shareOf(scale, pull))}>
+    <span className='axis-mark heavy ' style={at(shareOf(scale, pull))}>
       {wordsOf('loadPath').pull} {say(pull, 'force')}
     </span>
   )
@@ -26,11 +26,11 @@ export const Axis = ({ scale, chain }: { scale: ChartScale; chain: PullPath }) =
   const last = scale.ticks.length - 1
   const { asked, whole } = chain
   return (
-    <div className='axis' aria-hidden='true'>
+    <div className='axis panel small' aria-hidden='true'>
       {(pulling || (asked !== null && asked > 0)) && (
         <div className='axis-marks'>
           {!pulling && asked !== null && (
-            <span className='axis-mark' style={at(shareOf(scale, asked))}>
+            <span className='axis-mark heavy' style={at(shareOf(scale, asked))}>
               {wordsOf('loadPath').demand[whole.isEstimate ? 'estimated' : 'entered']} {say(asked, 'force')}
             </span>
           )}

@@ -70,7 +70,7 @@ const Unverified = ({ chain }: { chain: PullPath }) => {
       <p>{words.unverifiedHelp}</p>
       {ways.length > 0 && (
         <>
-          <h4>{words.verifiable}</h4>
+          <h4 className='flat'>{words.verifiable}</h4>
           <ul className='bullets'>
             {ways.map(([how, link]) => (
               <li key={how}>

@@ -49,7 +49,7 @@ const LinkWords = ({ link, judged }: Pick<Props, 'link' | 'judged'>) => {
       {link.counted !== 'not counted' && link.id === judged && <span className='link-word'>{words.byJudgement} </span>}
       {link.link?.governs && (
         <span className='link-word'>
-          <span className='governs'>{governs}</span>{' '}
+          <span className='governs heavy'>{governs}</span>{' '}
         </span>
       )}
     </>
@@ -83,8 +83,8 @@ export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
     lookFrom(pierStore, 'close-up')
   }
   return (
-    <li className='link' data-place={link.link?.place} data-governs={link.link?.governs || undefined} {...pointing}>
-      <Button ref={head} className='link-head opens' aria-expanded={open} aria-controls={id} onClick={toggle}>
+    <li className='link holds under-fine' data-place={link.link?.place} data-governs={link.link?.governs || undefined} {...pointing}>
+      <Button ref={head} className='link-head ring-inside opens' aria-expanded={open} aria-controls={id} onClick={toggle}>
         {mark && <Mark name={mark} />}
         <span className='link-name strong'>{nameOf(link)}</span>
         <span className='link-number number strong'>{holds !== null && link.link?.place !== 'bound' ? units.say(holds, 'force') : ''}</span>
@@ -96,7 +96,7 @@ export const ChartLinkRow = ({ link, scale, chain, judged }: Props) => {
           {link.counted === 'not counted' && why !== '' && <span className='block'>{why}</span>}
         </span>
       </Button>
-      <div id={id} className='link-pad' hidden={!open}>
+      <div id={id} hidden={!open}>
         {open && (
           <Suspense>
             <FactPad fact={link} isInPath={chain.holds !== null} />

@@ -16,7 +16,7 @@ const Work = ({ demand }: { demand: Demand }) => {
   const [open, setOpen] = useState(false)
   const governing = demand.cases.find((one) => one.id === demand.governing.uplift?.case)
   return (
-    <details className='row' onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details className='row over-fine' onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary className='opens'>
         <span className='row-name grows'>{wordsOf('loadPath').demandPart.work}</span>
       </summary>

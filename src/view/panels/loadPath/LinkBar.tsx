@@ -8,7 +8,7 @@ const percent = (share: number): string => `${(100 * share).toFixed(3)}%`
 
 /** The hatch of what may not be counted, once for all bars. Its spacing is fixed, whatever the bar. */
 export const BarPatterns = () => (
-  <svg className='bar-patterns' width='0' height='0' aria-hidden='true' focusable='false'>
+  <svg className='fills' width='0' height='0' aria-hidden='true' focusable='false'>
     <defs>
       <pattern id={hatchId} width='7' height='7' patternUnits='userSpaceOnUse' patternTransform='rotate(45)'>
         <line x1='0.75' y1='0' x2='0.75' y2='7' className='bar-hatch-line' />
@@ -72,7 +72,7 @@ export const LinkBar = ({ link, scale, chain }: { link: Fact; scale: ChartScale;
       )}
       {link.verdict === 'falls short' && load !== null && holds !== null && (
         <line
-          className='bar-missing line-short bold'
+          className='bar-missing dashed line-short bold'
           x1={percent(shareOf(scale, holds))}
           x2={percent(shareOf(scale, load))}
           y1={height / 2}

@@ -29,8 +29,8 @@ const roleOf = (group: FactGroup, parts: readonly string[], { zones }: PierResul
   fixedRole[group] ?? zones.find((zone) => zone.id === parts[0])?.role ?? 'concrete'
 
 const Part = ({ title, help, children }: { title: string; help: string; children: ReactNode }) => (
-  <section className='path-part'>
-    <h4>{title}</h4>
+  <section className='path-part over-fine'>
+    <h4 className='flat lead heavy'>{title}</h4>
     <p className='answer-help quiet'>{help}</p>
     {children}
   </section>
@@ -57,9 +57,9 @@ export const LoadPath = () => {
         <Axis scale={scale} chain={chain} />
         <ol className='chart-groups' aria-label={words.chart}>
           {chain.groups.map(({ group, links }) => (
-            <li key={group} className='chart-group'>
+            <li key={group} className='chart-group holds'>
               <span className={`chart-strip role-${roleOf(group, links[0]?.drawn ?? [], result)}`} aria-hidden='true' />
-              <h4>{wordsOf('app').answers.groups[group]}</h4>
+              <h4 className='flat'>{wordsOf('app').answers.groups[group]}</h4>
               <ul>
                 {links.map((link) => (
                   <ChartLinkRow key={link.id} link={link} scale={scale} chain={chain} judged={judged} />
@@ -70,7 +70,7 @@ export const LoadPath = () => {
         </ol>
       </div>
       <section className='path-raise'>
-        <h4>{words.raise.title}</h4>
+        <h4 className='flat'>{words.raise.title}</h4>
         <RaiseUplift chain={chain} />
       </section>
       <GivenReason inUse={result.uplift.soil} />

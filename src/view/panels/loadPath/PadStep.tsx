@@ -40,7 +40,7 @@ export const PadStep = ({ worked, terms, isLeast, isResult, sourceNumber }: Prop
       <h5 className='pad-name ends'>
         <span>
           {answerWords(worked.id).label}
-          {isLeast && <span className='pad-least'> · {words.least}</span>} <StandingMark standing={worked.standing} />
+          {isLeast && <span> · {words.least}</span>} <StandingMark standing={worked.standing} />
           {worked.sources.length > 0 && (
             <span className='quiet light unbroken'> [{[...new Set(worked.sources)].map(sourceNumber).join(', ')}]</span>
           )}

@@ -26,7 +26,7 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
     <li className='change ruled' data-loss={one.gain < 0 || undefined}>
       <span>
         {label}
-        {one.governing !== governing && <span className='quiet'> {words.governs(answerWords(one.governing).label)}</span>}
+        {one.governing !== governing && <span className='quiet block'> {words.governs(answerWords(one.governing).label)}</span>}
       </span>
       <span className='number strong'>{gain}</span>
       <svg className='change-bar' width='100%' height='8' aria-hidden='true' focusable='false'>
@@ -64,7 +64,7 @@ export const WhatChanges = ({ chain }: { chain: PullPath }) => {
           <li className='change ruled change-ask'>
             <span className='whole-row'>
               {words.ask}
-              <span className='quiet'> {words.askHow}</span>
+              <span className='quiet block'> {words.askHow}</span>
             </span>
           </li>
         </ul>

@@ -43,7 +43,7 @@ export const LinkCounts = ({ result: { governing, without, study } }: { result: 
   )
   return (
     <div className='sure-part stack small'>
-      <h4>{sure.links.title}</h4>
+      <h4 className='flat'>{sure.links.title}</h4>
       <p className='quiet'>{sure.links.plain}</p>
       <ul>
         {rows.map(({ id, count, name, isHollow }, i) => (

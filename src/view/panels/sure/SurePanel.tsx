@@ -26,7 +26,7 @@ const Ranges = ({ spec }: { spec: PierSpec }) => {
   const assumptions = useSure((state) => state.assumptions)
   return (
     <div className='sure-part stack small'>
-      <h4>{sure.ranges.title}</h4>
+      <h4 className='flat'>{sure.ranges.title}</h4>
       <p className='quiet'>{sure.ranges.plain}</p>
       <ul className='sure-ranges'>
         {inputsOf(spec).map((input) => {

@@ -37,7 +37,7 @@ export const Swings = ({ result, spec }: { result: SpreadOfUplift; spec: PierSpe
   const holds = (value: number | null) => (value === null ? sure.swings.none : units.say(value, 'force'))
   return (
     <div className='sure-part stack small'>
-      <h4>{sure.swings.title}</h4>
+      <h4 className='flat'>{sure.swings.title}</h4>
       <p className='quiet'>{sure.swings.plain}</p>
       {moving.length > 0 && (
         <ol>

@@ -41,8 +41,8 @@ export const SaidOf = ({ id, right }: { id: string; right: string }) => {
   if (!claim) return null
   return (
     <details className='worked'>
-      <summary className='ends'>
-        <span className='worked-name'>
+      <summary className='ends lines'>
+        <span>
           {words.trade}: “{rowIn<string>(wordsOf('compare').claims, id) ?? id}”
         </span>
       </summary>

@@ -40,7 +40,7 @@ const Method = ({ spec, kind }: Readonly<{ spec: PierSpec; kind: FillId }>) => {
   const fields = visibleFields(spec).filter((field) => priceNames.some((name) => field.path === pricePath(kind, name)))
   const isPriced = priceNames.every((name) => costs.prices[kind][name] !== null)
   return (
-    <section className='years-method'>
+    <section className='years-method over-fine'>
       <h4>{wordsOf('fills')[kind].label}</h4>
       {fields.map((field) => field.type === 'number' && <NumberField key={field.path} field={field} {...fieldWords(field.path)} />)}
       {cost.present && cost.yearly && cost.replacements ? (

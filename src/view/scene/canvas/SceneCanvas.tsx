@@ -62,7 +62,7 @@ export function SceneCanvas({ isFull, onLost, children }: Props) {
   })
   useEffect(() => () => root.current?.unmount(), [])
   return (
-    <div ref={holder} className='scene-canvas'>
+    <div ref={holder} className='scene-canvas fills'>
       <canvas ref={canvas} />
     </div>
   )

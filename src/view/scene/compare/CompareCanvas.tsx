@@ -46,7 +46,7 @@ export function CompareCanvas({ piers, year, tone, onLost }: Props) {
       <SceneCanvas isFull={isFull} onLost={onLost}>
         {(size, lives) => <ComparedPiers size={size} lives={lives} piers={piers} year={year} holder={ink} onStand={setPicture} />}
       </SceneCanvas>
-      <div className='overlay' aria-hidden='true' ref={ink} />
+      <div className='overlay fills' aria-hidden='true' ref={ink} />
     </>
   )
 }

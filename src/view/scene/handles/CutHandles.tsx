@@ -67,7 +67,7 @@ export function CutHandles({ ground }: Readonly<{ ground: PictureLayer }>) {
       <div
         key={handle}
         ref={(element) => ground.register(handle, element)}
-        className={`handle handle-${handle}`}
+        className='handle'
         role='slider'
         tabIndex={0}
         aria-label={words.handles[handle]}

@@ -64,7 +64,7 @@ export function PartPlate({ register }: Readonly<{ register: (element: HTMLEleme
   const zone = result.zones.find(({ id }) => id === pointedAt)
   const line = result.quantities.find(({ zones }) => pointedAt !== null && zones.includes(pointedAt))
   return (
-    <div ref={register} className='part-plate' role='status' hidden={!zone}>
+    <div ref={register} className='part-plate panel' role='status' hidden={!zone}>
       {zone && (
         <>
           <strong>{zoneName(zone.label)}</strong>
