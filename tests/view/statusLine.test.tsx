@@ -39,7 +39,7 @@ describe('[C41] the line stands first, the same in every medium', () => {
   it('over the answers, as shapes and words', async () => {
     openDocument(pierStore, job.value)
     page = await draw(<TitleBlock />)
-    expect(document.querySelector('.title')?.firstElementChild?.className).toBe('status-line')
+    expect(document.querySelector('.title')?.firstElementChild?.classList.contains('status-line')).toBe(true)
     expect(shown()).toEqual(expected)
   })
 
