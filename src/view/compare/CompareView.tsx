@@ -160,7 +160,7 @@ export const CompareView = ({ drawsIn3D, tools, children }: CompareProps) => {
         ) : (
           <>
             {isPhone && (
-              <details className='cmp-fold'>
+              <details className='cmp-fold panel under-fine'>
                 <summary className='opens'>{words.choose.title}</summary>
                 <ChoosePanel files={files} />
               </details>
