@@ -2,6 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { FillId } from '../../src/core/model/spec.ts'
+import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { setNumber } from '../../src/core/spec/edit.ts'
 import { writeJob } from '../../src/core/spec/writeJob.ts'
 import { app as appWords } from '../../src/words/en/app.ts'
@@ -50,6 +51,11 @@ test.describe.configure({ mode: isRenewed ? 'serial' : 'default' })
 /** Opens a pier in full quality with one of the fills, seen three-quarter, names and dimensions hidden. */
 const openPier = async (app: App, fill: FillId): Promise<void> => {
   await app.open('', '')
+  // The pier that a silent link means, which never changes.
+  const file = { name: 'pier.json', mimeType: 'application/json', buffer: Buffer.from(writeJob(defaultDocument)) }
+  await app.page.locator('input[type=file]').first().setInputFiles(file)
+  await expect.poll(async () => (await app.spec()).verticalBars).toBeNull()
+  await app.page.getByRole('button', { name: appWords.actions.dismiss, exact: true }).first().click()
   await parts(app.page).fill(fill).check({ force: true })
   await expect.poll(async () => (await app.spec()).fill.kind).toBe(fill)
   const show = app.page.getByRole('button', { name: words.bar.show, exact: true })

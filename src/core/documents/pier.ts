@@ -1,5 +1,5 @@
 import type { PierDocument } from '../model/spec.ts'
-import { defaultDocument } from '../spec/defaults.ts'
+import { openingDocument } from '../spec/openingPier.ts'
 import { linkContent } from '../spec/linkContent.ts'
 import { schemaVersion } from '../spec/migrate.ts'
 import { writeJob } from '../spec/writeJob.ts'
@@ -10,7 +10,7 @@ export const pierKind: DocumentKind<PierDocument> = {
   id: 'pier',
   fileMark: 'pierglass',
   schemaVersion,
-  empty: defaultDocument,
+  empty: openingDocument,
   write: writeJob,
   typed: ({ written }) => Object.keys(written).sort(),
   onlyTyped: (document, typed) =>

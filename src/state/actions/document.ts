@@ -1,5 +1,5 @@
 import type { PierDocument } from '../../core/model/spec.ts'
-import { defaultDocument } from '../../core/spec/defaults.ts'
+import { openingDocument } from '../../core/spec/openingPier.ts'
 import { type Kept, keptAsIs, newLineage } from '../document/opened.ts'
 import type { PierStore } from '../store.ts'
 import { dropDraft } from './drag.ts'
@@ -25,7 +25,7 @@ export const openDocument = (store: PierStore, document: PierDocument, kept: Kep
 }
 
 /** The pier that everybody starts from. Undo brings back what was there. */
-export const reset = (store: PierStore): void => openDocument(store, defaultDocument)
+export const reset = (store: PierStore): void => openDocument(store, openingDocument)
 
 /** Names the pier. The name stays on this machine and in the job file; it is not in the link. */
 export const setName = (store: PierStore, name: string): void => {

@@ -1,6 +1,6 @@
 import { compareStore } from '../../state/compare.ts'
 import { besideOwn } from '../../state/compareActions.ts'
-import { defaultDocument } from '../../core/spec/defaults.ts'
+import { openingDocument } from '../../core/spec/openingPier.ts'
 import { stopLooking, takeLooked } from '../../state/actions/look.ts'
 import { type PierStore, pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
@@ -23,7 +23,7 @@ const thenInputs = (act: (store: PierStore) => void): void => {
 /** A pier from a link, to look at: one touch makes it one's own, one goes back to the pier that was open. */
 export const LookBar = () => {
   const words = wordsOf('looking')
-  const isFresh = usePier((state) => state.document === defaultDocument)
+  const isFresh = usePier((state) => state.document === openingDocument)
   return (
     <div className='look line small' role='status'>
       <p>
