@@ -6,7 +6,8 @@ import { headlineWords, rowIn } from './firstWords.ts'
 /** One part of the status line: how many checks stand so, and which. */
 export type StatusPart = Readonly<{ stand: Stand; count: string; names: readonly string[] }>
 
-function toldName({ id, group, restsOn }: ToldCheck): string {
+/** What a check is called where answers are told in a line. */
+export function toldName({ id, group, restsOn }: ToldCheck): string {
   const own = rowIn<string>(wordsOf('app').status.names, group) ?? rowIn<string>(wordsOf('checkNames'), id) ?? headlineWords(id).label
   return restsOn.length > 0 && group === 'uplift' ? `${own} (${restsOn.map((link) => headlineWords(link).label).join(', ')})` : own
 }

@@ -5,7 +5,7 @@ import { originsAfter, pathsChanged } from '../core/spec/origins.ts'
 import { makeDocument } from '../core/spec/validate.ts'
 import { commit } from './actions/commit.ts'
 import { commitDraft } from './actions/drag.ts'
-import { derived } from './derived.ts'
+import { derived, factsAbout } from './derived.ts'
 import { perSpec } from './perSpec.ts'
 import type { PierStore } from './store.ts'
 
@@ -24,7 +24,7 @@ export function* suggestionSteps(spec: PierSpec): Generator<void, void> {
   const now = derived(spec).uplift.allowable
   const found: WhatIf[] = []
   for (const change of now === null ? [] : changes) {
-    const one = now === null ? null : tryChange(spec, now, change)
+    const one = tryChange(spec, factsAbout(derived(spec)), change)
     if (one) found.push(one)
     yield
   }

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { openingDocument } from '../../src/core/spec/openingPier.ts'
 import { defaultDocument } from '../../src/core/spec/defaults.ts'
 import { reset, setName } from '../../src/state/actions/document.ts'
 import { dragField } from '../../src/state/actions/drag.ts'
@@ -261,7 +262,7 @@ describe('[J10] a pier that makes way for another is set aside unless it is kept
 describe('[J7] the address', () => {
   it('follows the pier within half a second and reopens the same one', async () => {
     const page = fakePage()
-    const store = freshStore()
+    const store = freshStore(openingDocument)
     await startSession(store, page, memoryStorage())
     expect(page.location.hash).toBe('')
     editField(store, 'hole.depth', '50 in')

@@ -13,7 +13,6 @@ type MethodChange = Readonly<{ id: string; until: number; concerns: (document: P
 
 const mixed = ({ spec }: PierDocument): boolean => places(spec, 'concrete')
 const pressed = ({ spec }: PierDocument): boolean => Boolean(spec.loads.entered?.gravity || spec.loads.estimate)
-const pushed = ({ spec }: PierDocument): boolean => Boolean(spec.loads.entered?.lateral || spec.loads.estimate)
 const weak = toSI(2500, 'psi')
 
 /** Every change since the first release, in the order in which people are told. A key of words each. */
@@ -34,14 +33,8 @@ export const methodChanges = [
     concerns: ({ spec: { loads } }) => [loads.entered?.uplift, loads.entered?.gravity, loads.entered?.lateral].includes(0 as never),
   },
   { id: 'bearing-under-concrete', until: 1, concerns: (document) => mixed(document) && pressed(document) },
-  { id: 'upright-bars-developed', until: 1, concerns: ({ spec }) => spec.verticalBars !== null },
-  { id: 'bell-counted-apart', until: 1, concerns: ({ spec }) => spec.hole.bell !== null },
-  { id: 'bar-in-weak-concrete', until: 1, concerns: ({ spec }) => spec.bars !== null && spec.concrete.strength < weak },
-  {
-    id: 'bracket-hinge',
-    until: 1,
-    concerns: (document) => document.spec.support.kind === 'bracket' && pushed(document),
-  },
+  { id: 'pull-through-concrete', until: 1, concerns: mixed },
+  { id: 'weak-concrete', until: 1, concerns: (document) => mixed(document) && document.spec.concrete.strength < weak },
   { id: 'years-by-evidence', until: 1, concerns: () => true },
   { id: 'dry-mix-mass', until: 1, concerns: ({ spec }) => places(spec, 'dry-mix') },
 ] as const satisfies readonly MethodChange[]

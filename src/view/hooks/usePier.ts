@@ -5,7 +5,7 @@ import type { PierResult } from '../../core/model/result.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
 import { type Units, unitsFor } from '../../core/units/reader.ts'
 import type { AppState } from '../../state/appState.ts'
-import { factsAbout, meantSpec, shownResult, shownSpec } from '../../state/derived.ts'
+import { derived, factsAbout, meantSpec, shownResult, shownSpec } from '../../state/derived.ts'
 import { isLooking } from '../../state/actions/look.ts'
 import { pierStore } from '../../state/store.ts'
 
@@ -34,4 +34,14 @@ export const useHistory = (): Readonly<{ past: number; future: number }> => {
 export const useUnits = (): Units => {
   const system = usePier((state) => state.view.units)
   return useMemo(() => unitsFor(system), [system])
+}
+
+/** The facts of the pier as it was before the last change of it, or before the drag that goes on; null where this opening has none. */
+export const useFactsBefore = (): readonly Fact[] | null => {
+  const past = useStore(pierStore.temporal, (history) => history.pastStates.at(-1))
+  const before = usePier((state) => {
+    if (state.looking || state.view.mistakes.length > 0) return null
+    return state.draft ? state.document : past?.lineage === state.lineage ? (past.document ?? null) : null
+  })
+  return before && factsAbout(derived(before.spec))
 }

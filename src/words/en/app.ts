@@ -107,6 +107,7 @@ export const app = {
     unneeded: (count: number): string => `${count} not asked`,
     names: { uplift: 'Uplift', drawing: 'Against the drawing' },
     noLeave: 'No leave to build.',
+    worse: (names: string): string => `Worse by this: ${names}`,
   },
   strip: {
     standing: 'Preliminary, not a design. Local code, your permit drawing and a licensed engineer decide.',

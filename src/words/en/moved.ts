@@ -8,12 +8,9 @@ export const moved = {
   'nought-not-asked': 'Loads: a load of 0 is no longer met by any pier. It counts as not asked.',
   'bearing-under-concrete':
     'Bearing: only as much ground is counted as plain concrete under the post can spread the load to. The whole bottom of the hole was.',
-  'upright-bars-developed':
-    'Upright bars: they count only where they reach far enough on both sides of the parting level, and never under 12 in. They counted at any length.',
-  'bell-counted-apart': 'Bell: its own break is a link by itself. A slip of the shaft that a bell rules out no longer lowers the answer.',
-  'bar-in-weak-concrete':
-    'Bar through the post: concrete under 2,500 psi no longer counts under the bar, as its value is printed for 2,500 psi and up.',
-  'bracket-hinge': 'Sideways: the foot of a post on a bracket is a hinge and passes no moment into the pier. It was counted as if it did.',
+  'pull-through-concrete':
+    'Uplift: a pull goes through the concrete only in upright bars that reach far enough on both sides, never under 12 in. Short bars and plain concrete were counted, and no code lets them be.',
+  'weak-concrete': 'Concrete under 2,500 psi: bars, legs, cones and footings in it are not counted, as no code gives a value.',
   'years-by-evidence': 'Years: the range follows the field tests row by row, and stakes are told from posts.',
   'dry-mix-mass': 'Dry mix: bags, water and the order come from one sum of weights.',
 } as const satisfies Readonly<Record<MethodChangeId, string>>

@@ -156,7 +156,7 @@ describe('[M25] a kind of document is one record: everything that keeps document
     const href = addressOf(rowKind, row, 'http://pier.test/app/')
     expect(href).toContain('/#r=')
     const found = await documentIn(rowKind, hashOf(href))
-    expect(found).toEqual({ kind: 'document', document: { ...rowKind.empty, posts: 12 } })
+    expect(found).toEqual({ kind: 'document', document: { ...rowKind.empty, posts: 12 }, issues: [] })
     expect(await documentIn(pierKind, hashOf(href))).toMatchObject({ kind: 'damaged' })
     expect(href).not.toContain(keptOf(holder.state()).id)
   })

@@ -1,8 +1,11 @@
+import type { Fact } from '../../model/fact.ts'
 import type { ChangeId, CheckId } from '../../model/saidIds.ts'
 import type { PierSpec } from '../../model/spec.ts'
 import { validateSpec } from '../../spec/validate.ts'
 import { type Newtons, newtons } from '../../units/quantity.ts'
 import { derivePier } from '../derivePier.ts'
+import { factsOf, report } from '../report/report.ts'
+import { worsened } from '../report/worsened.ts'
 import { type Change, changes } from './changes.ts'
 
 /** What one change would do to the least link of the uplift chain. */
@@ -14,14 +17,20 @@ export type WhatIf = Readonly<{
   allowable: Newtons
   gain: Newtons
   governing: CheckId
+  /** What it makes worse meanwhile. */
+  worse: readonly Fact[]
 }>
 
-/** One change tried alone on a pier that holds `now`; null where it can't be built from here or leaves the chain without a capacity. */
-export function tryChange(spec: PierSpec, now: Newtons, { id, apply }: Change): WhatIf | null {
+/** One change tried alone on a pier that is told by these facts; null where it can't be built from here or leaves the chain without a capacity. */
+export function tryChange(spec: PierSpec, facts: readonly Fact[], { id, apply }: Change): WhatIf | null {
   const next = apply(spec)
   if (!next || validateSpec(next).some((issue) => issue.severity === 'error')) return null
-  const { allowable, governing } = derivePier(next).uplift
-  return allowable === null || governing === null ? null : { id, spec: next, allowable, gain: newtons(allowable - now), governing }
+  const [whole] = factsOf(facts, 'uplift')
+  const now = whole?.value?.as === 'number' ? whole.value.value : null
+  const result = derivePier(next)
+  const { allowable, governing } = result.uplift
+  if (now === null || allowable === null || governing === null) return null
+  return { id, spec: next, allowable, gain: newtons(allowable - now), governing, worse: worsened(facts, report(result)) }
 }
 
 export const inOrderOfGain = (a: WhatIf, b: WhatIf): number => b.gain - a.gain
@@ -31,10 +40,9 @@ export const inOrderOfGain = (a: WhatIf, b: WhatIf): number => b.gain - a.gain
  * to begin with: then the thing to change is what can't be verified. Each is tried alone; their gains do not add up.
  */
 export function whatIf(spec: PierSpec): readonly WhatIf[] {
-  const now = derivePier(spec).uplift.allowable
-  if (now === null) return []
+  const facts = report(derivePier(spec))
   return changes
-    .map((change) => tryChange(spec, now, change))
+    .map((change) => tryChange(spec, facts, change))
     .filter((one) => one !== null)
     .sort(inOrderOfGain)
 }

@@ -1,11 +1,13 @@
 import { factsOf } from '../../../core/derive/report/report.ts'
+import { costOfGain } from '../../../core/derive/report/worsened.ts'
 import type { Fact } from '../../../core/model/fact.ts'
 import type { Role } from '../../../core/model/solid.ts'
 import { headlineWords, mixPartsWords, mostWoodWords, numberOf, toOrderWords } from '../../../facts/firstWords.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { useFacts, useUnits } from '../../hooks/usePier.ts'
+import { useFacts, useFactsBefore, useUnits } from '../../hooks/usePier.ts'
 import { MarkedWord, StandingMark } from '../../kit/Mark.tsx'
 import { StatusLine } from '../../kit/StatusLine.tsx'
+import { Worse } from '../../kit/Worse.tsx'
 
 const labels = (ids: readonly string[]): string => ids.map((id) => headlineWords(id).label).join(', ')
 
@@ -26,7 +28,8 @@ const Asked = ({ uplift: { verdict, ratio, limit, isEstimate } }: { uplift: Fact
 }
 
 /** What holds the pier down, or that it can't be verified; and what governs. */
-const Uplift = ({ uplift }: { uplift: Fact }) => {
+const Uplift = ({ uplift, facts }: Readonly<{ uplift: Fact; facts: readonly Fact[] }>) => {
+  const before = useFactsBefore()
   const { say } = useUnits()
   const { answers, verdicts } = wordsOf('app')
   const holds = numberOf(uplift.value)
@@ -49,6 +52,7 @@ const Uplift = ({ uplift }: { uplift: Fact }) => {
         </p>
       )}
       <Asked uplift={uplift} />
+      {before && <Worse facts={costOfGain(before, facts)} />}
     </div>
   )
 }
@@ -84,7 +88,7 @@ export const TitleBlock = () => {
     <section className='title panel under-heavy' aria-label={wordsOf('app').panels.headlines}>
       <StatusLine facts={facts} />
       {factsOf(facts, 'uplift').map((uplift) => (
-        <Uplift key={uplift.id} uplift={uplift} />
+        <Uplift key={uplift.id} uplift={uplift} facts={facts} />
       ))}
       {factsOf(facts, 'headline').map(({ id, value }) => (
         <div key={id} className='title-cell over-fine'>

@@ -8,6 +8,7 @@ import { wordsOf } from '../../../words/index.ts'
 import { useIsLooking, usePier, useUnits } from '../../hooks/usePier.ts'
 import { answerWords } from '../../../facts/answerWords.ts'
 import type { PullPath } from '../../../core/derive/report/pullPath.ts'
+import { Worse } from '../../kit/Worse.tsx'
 import { useSuggestions } from './useSuggestions.ts'
 import { Button } from '../../kit/Controls.tsx'
 
@@ -27,6 +28,7 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
       <span>
         {label}
         {one.governing !== governing && <span className='quiet block'> {words.governs(answerWords(one.governing).label)}</span>}
+        <Worse facts={one.gain > 0 ? one.worse : []} />
       </span>
       <span className='number strong'>{gain}</span>
       <svg className='change-bar' width='100%' height='8' aria-hidden='true' focusable='false'>

@@ -41,7 +41,7 @@ describe('[C42] no load is held against a pier that nobody gave', () => {
   it('a nought is what people type for one that they do not know: it is not asked, and has no tick', () => {
     const nought = ['uplift', 'gravity', 'lateral'].reduce((document, one) => typed(document, `loads.entered.${one}`, '0'), loaded)
     expect(demand(nought).kind).toBeNull()
-    expect(unasked(nought)).toEqual(expect.arrayContaining(['uplift', 'bearing-gross', 'lateral-embedment']))
+    expect(unasked(nought)).toEqual(expect.arrayContaining(['bearing-gross', 'lateral-embedment']))
   })
 
   it('uses the design uplift of the drawing where none is entered with the loads', () => {
@@ -100,15 +100,15 @@ describe('[F11] an older file or link says what has moved, and why', () => {
 
   it('lists what concerns this pier alone', () => {
     expect(codes(old())).not.toContain('dry-mix-mass')
-    expect(codes(old())).not.toContain('bell-counted-apart')
-    expect(codes(old().replace('"bell":null', '"bell":{"diameter":"30 in","height":"10 in"}'))).toContain('bell-counted-apart')
+    expect(codes(old())).not.toContain('weak-concrete')
+    expect(codes(old().replace('"strength":"3500 psi"', '"strength":"2000 psi"'))).toContain('weak-concrete')
   })
 
   it('a link too, by the version it begins with', () => {
-    const content = linkContent(typed(on(defaultDocument, 'hole.bell'), 'hole.bell.diameter', '31 in'))
+    const content = linkContent(typed(defaultDocument, 'concrete.strength', '2000 psi'))
     const said = (version: number) => documentFromContent(content, version).issues.map(({ code }) => code)
-    expect(said(1)).toContain('bell-counted-apart')
-    expect(said(2)).not.toContain('bell-counted-apart')
+    expect(said(1)).toContain('weak-concrete')
+    expect(said(2)).not.toContain('weak-concrete')
   })
 
   it('calc says it in words, beside the issues', () => {
