@@ -3,7 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { bracketKinds, fillKinds } from '../../../src/core/kinds/index.ts'
 import type { Result } from '../../../src/core/model/issue.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
+import { derivePier } from '../../../src/core/derive/derivePier.ts'
+import { report } from '../../../src/core/derive/report/report.ts'
 import { defaultDocument } from '../../../src/core/spec/defaults.ts'
+import { openingDocument } from '../../../src/core/spec/openingPier.ts'
 import { setChoice, setField, setNumber, setPart } from '../../../src/core/spec/edit.ts'
 import { fieldAt, visibleFields } from '../../../src/core/spec/fields.ts'
 import { parseJob, writeJob } from '../../../src/core/spec/jobFile.ts'
@@ -40,6 +43,15 @@ describe('[K3] each fill and each bracket keeps its own values', () => {
       if (path !== 'fill.kind') expect(originOf(back, path), path).toBe(originOf(before, path))
     // And there again: that one had values too.
     expect(filled(back, b).spec).toEqual(there.spec)
+  })
+
+  it.each(pairs(fillKinds))('the opening pier with %s, then %s, and back holds what it held', (a, b) => {
+    const before = filled(openingDocument, a)
+    const back = filled(filled(before, b), a)
+    expect(back.spec).toEqual(before.spec)
+    const told = ({ spec }: PierDocument) =>
+      report(derivePier(spec)).map(({ id, verdict, value, ratio }) => ({ id, verdict, value, ratio }))
+    expect(told(back)).toEqual(told(before))
   })
 
   it.each(pairs(bracketKinds))('%s, then %s, and back is the same pier', (a, b) => {
