@@ -1,4 +1,4 @@
-import type { Band, MixedConcrete } from '../core/model/timeResult.ts'
+import type { Band, MixedConcrete, SoundByYear } from '../core/model/timeResult.ts'
 import { formatQuantity } from '../core/units/format.ts'
 import type { Seconds } from '../core/units/quantity.ts'
 import { wordsOf } from '../words/index.ts'
@@ -27,3 +27,26 @@ export function gainOn({ gain }: MixedConcrete, day: number): Band {
 
 const percent = (share: number): string => String(Math.round(share * 100))
 export const percents = ({ low, high }: Band): string => wordsOf('time').percent(percent(low), percent(high))
+
+/** Of a hundred such posts: no fewer and no more than a band leaves open as gone by a year; null past its last year. */
+export function goneOf100(sound: SoundByYear, year: number): Readonly<{ low: string; high: string }> | null {
+  const at = sound[year]
+  if (at === undefined) return null
+  const low = Math.floor(100 * (1 - at.share.high) + 1e-9)
+  return { low: String(low), high: String(Math.ceil(100 * (1 - at.share.low) - 1e-9)) }
+}
+
+/** Share still sound in percent: no more at either end than a band leaves open. */
+export const soundPercents = ({ low, high }: Band): string =>
+  wordsOf('time').percent(String(Math.floor(100 * low + 1e-9)), String(Math.ceil(100 * high - 1e-9)))
+
+/** Last year that a band speaks of. */
+export const lastYearOf = (sound: SoundByYear): number => Math.max(0, sound.length - 1)
+
+/** The same at that year, as a sentence. */
+export function goneSentence(sound: SoundByYear): string {
+  const year = lastYearOf(sound)
+  const { low = '', high = '' } = goneOf100(sound, year) ?? {}
+  const { by, ends } = wordsOf('time').years
+  return `${by(String(year), low, high)} ${ends}`
+}

@@ -139,8 +139,8 @@ const rows: Readonly<Record<CompareRowId, Row>> = {
       .join(),
   ),
   life: said(({ spec }) => {
-    const { estimated } = lifeOf(spec)
-    return estimated ? `${rounded(estimated.low)} ${rounded(estimated.high)}` : '-'
+    const last = lifeOf(spec).sound?.at(-1)
+    return last ? `${last.year} ${rounded(last.share.low)} ${rounded(last.share.high)}` : '-'
   }),
   inspect: said(method),
   replace: said(method),

@@ -6,7 +6,7 @@ export type Gone = { least: number; most: number }
 
 /**
  * Writes into `into` what the range of life allows at a place of the years, between whole ones too. Called with each frame: it makes
- * nothing. False, with nothing gone, where no range can be given.
+ * nothing. Past the last year that the rows speak of it stands still. False, with nothing gone, where no range can be given.
  */
 export function goneBy(spec: PierSpec, year: number, into: Gone): boolean {
   const { sound } = lifeOf(spec)
@@ -26,8 +26,8 @@ export function goneBy(spec: PierSpec, year: number, into: Gone): boolean {
 /** So many posts are counted out: the same number for every pier and every year. */
 export const tallied = 20
 
-/** Of `tallied` such posts: still sound whichever end of the range holds, no longer sound whichever holds, and those that it leaves open. */
-export type TallyCounts = Readonly<{ sound: number; open: number; gone: number }>
+/** Of `tallied` such posts: still sound whichever end of the range holds, no longer sound whichever holds, and those that it leaves open. `until`: last year that the rows speak of. */
+export type TallyCounts = Readonly<{ sound: number; open: number; gone: number; until: number }>
 
 /** Rounded so that no more is claimed than the range says; null where no range can be given. */
 export function tallyBy(spec: PierSpec, year: number): TallyCounts | null {
@@ -36,5 +36,5 @@ export function tallyBy(spec: PierSpec, year: number): TallyCounts | null {
   const hair = 1e-9
   const sound = Math.floor(tallied * (1 - found.most) + hair)
   const gone = Math.floor(tallied * found.least + hair)
-  return { sound, open: tallied - sound - gone, gone }
+  return { sound, open: tallied - sound - gone, gone, until: (lifeOf(spec).sound?.length ?? 1) - 1 }
 }

@@ -1,5 +1,6 @@
 import type { PierDocument } from '../../src/core/model/spec.ts'
 import { parseJob, writeJob } from '../../src/core/spec/jobFile.ts'
+import { costFields } from '../../src/core/spec/pier/life.ts'
 import { loadFields } from '../../src/core/spec/pier/loads.ts'
 import { toSI } from '../../src/core/units/factors.ts'
 import { newtons } from '../../src/core/units/quantity.ts'
@@ -47,3 +48,15 @@ export const exampleDocuments: readonly (readonly [name: string, document: PierD
   if (!read.ok) throw new Error(`${name} is not a job`)
   return [name, read.value]
 })
+
+/** An example with prices and years of its user's own: no rows of evidence give a cost. */
+export const pricedJob = (): NamedJob => {
+  const [, document] = exampleDocuments.find(([name]) => name === 'boat-shelter-mixed') ?? []
+  if (document === undefined) throw new Error('no example to price')
+  const prices = { ...costFields.first.prices, 'mixed-full-height': { first: 100, replacement: 600 } }
+  const { spec } = document
+  return [
+    'priced',
+    writeJob({ ...document, spec: { ...spec, life: { ...spec.life, reference: 'own' }, costs: { ...costFields.first, prices } } }),
+  ]
+}

@@ -15,7 +15,8 @@ const prices = {
   'mixed-full-height': { first: 100, replacement: 600 },
   'mixed-bracket-pier': { first: 250, replacement: 90 },
 }
-const built = (kind: FillId, costs: PierSpec['costs'] = null) => derived({ ...withChoice(defaultSpec, 'fill.kind', kind), costs })
+const built = (kind: FillId, costs: PierSpec['costs'] = null, life = defaultSpec.life) =>
+  derived({ ...withChoice(defaultSpec, 'fill.kind', kind), costs, life })
 const said = async (row: 'wet' | 'life' | 'cost' | 'replace', result: ReturnType<typeof built>): Promise<string> => {
   const Cell = cells[row]
   const page = await draw(<Cell result={result} />)
@@ -30,11 +31,13 @@ describe('[Y5] years and cost side by side', () => {
     expect(await said('cost', built('mixed-full-height'))).toBe(compare.table.noPrice)
     expect(await said('cost', built('dry-full-height', costs))).toBe(compare.table.noPrice)
     expect(await said('cost', built('mixed-bracket-pier', costs))).toBe(compare.table.noLifeCost)
-    expect(await said('cost', built('mixed-full-height', costs))).toMatch(/^100 to [\d,]+ in money of today/)
+    const own = { ...defaultSpec.life, reference: 'own' as const }
+    expect(await said('cost', built('mixed-full-height', costs))).toBe(compare.table.noLifeCost)
+    expect(await said('cost', built('mixed-full-height', costs, own))).toMatch(/^284 to 891 in money of today/)
   })
 
-  it('give years as a range or say that no row speaks of them', async () => {
-    expect(await said('life', built('mixed-full-height'))).toContain(compare.table.years('10', '96'))
+  it('give the share that rows leave open, or say that none speaks of such a post', async () => {
+    expect(await said('life', built('mixed-full-height'))).toContain(compare.table.goneBy('50', '0', '41'))
     expect(await said('life', built('mixed-bracket-pier'))).toBe(compare.table.noLife)
   })
 

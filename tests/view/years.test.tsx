@@ -45,8 +45,14 @@ describe('[P2] mix, years and cost in the answers', () => {
 
   it('shows each row of evidence with its limits, the rule of thumb beside them, and what none failed can not rule out', async () => {
     const page = await shown(<LifePanel />)
-    const { rows, beside } = lifeOf(shownSpec(pierStore.getState()))
-    for (const id of [...rows, ...beside]) expect(page).toContain(life.evidence[id as keyof typeof life.evidence])
+    const { rows, apart, termites } = lifeOf(shownSpec(pierStore.getState()))
+    for (const id of [...rows, ...apart.map(({ row }) => row)]) expect(page).toContain(life.evidence[id as keyof typeof life.evidence])
+    for (const { row, why } of apart) expect(page).toContain(`${life.evidence[row as keyof typeof life.evidence]} ${life.apart[why]}`)
+    for (const id of termites) expect(page).toContain(life.termites[id as keyof typeof life.termites])
+    // 0 of 125 leaves at most 2.37 in 100, 5 of 25 at most 40.7 (Clopper and Pearson).
+    expect(page).toContain('CCA, decay zone 50 to 10 to 20 to 3')
+    expect(page).toContain(time.years.by('50', '0', '41'))
+    expect(page).not.toMatch(/life of the post/i)
     expect(page).toContain(time.years.thumbText('10'))
     // 0 of 125 leaves 3 of 125 open at 95 % (rule of three): moisture reference, section 2.
     expect(page).toContain(life.zero('3', '125'))
@@ -57,7 +63,9 @@ describe('[P2] mix, years and cost in the answers', () => {
   it('says of a post on a bracket that no row speaks of it', async () => {
     pickChoice(pierStore, 'fill.kind', 'mixed-bracket-pier')
     const page = await shown(<LifePanel />)
-    expect(page).toContain(life.lacks['no-rows-above-ground'])
+    expect(page).toContain(life.lacks['no-post-on-bracket'])
+    expect(page).toContain(life.evidence['above-decks-cca'])
+    expect(page).not.toContain(life.evidence['above-decks-untreated'])
     expect(page).not.toContain(life.hazard.buried)
   })
 
@@ -76,7 +84,9 @@ describe('[P2] mix, years and cost in the answers', () => {
     }
     const page = await shown(<CostPanel />)
     expect(page).toContain(years.cost.noLife)
-    expect(page.split(years.cost.present)).toHaveLength(2)
+    expect(page).not.toContain(years.cost.present)
+    pickChoice(pierStore, 'life.reference', 'own')
+    expect((await shown(<CostPanel />)).split(years.cost.present)).toHaveLength(3)
   })
 
   it('leaves prices out of the inputs, where they would be fourteen boxes', async () => {

@@ -477,6 +477,24 @@ export const sources = {
     2013,
     'ASTM International',
   )('page', '178 to 188, abstract', 'abstract only'),
+  'highley-1995': document(
+    'Paper on the durability of untreated wood above ground',
+    'Int. Biodeterior. Biodegrad.',
+    1995,
+    'Elsevier',
+  )('page', '409 to 419, abstract', 'abstract only'),
+  'decks-canada-2012': document(
+    'Paper on decking after 20 years at two sites in Canada',
+    'Forest Prod. J. 62(7/8)',
+    2012,
+    'Forest Products Society',
+  )('page', '566 to 570, abstract', 'abstract only'),
+  'stakes-near-ground-2017': document(
+    'Paper on pine stakes in and above the ground at four sites',
+    'IRG/WP 17-20609',
+    2017,
+    'International Research Group on Wood Protection',
+  )('whole', 'abstract', 'abstract only'),
   'freeman-posts': document(
     'Paper on treated posts in southern Mississippi',
     '',

@@ -67,19 +67,48 @@ export type MixResult = Readonly<{
   standing: Standing
 }>
 
+/** Why a row of evidence is told apart from the bands: a key of words. */
+export type ApartWhy =
+  | 'no-post'
+  | 'durable-wood'
+  | 'less-preservative'
+  | 'no-count'
+  | 'one-side'
+  | 'zone-not-read'
+  | 'milder-zone'
+  | 'not-chosen'
+  | 'no-life'
+
+/** Share still sound by year, from 0 on, as a band. */
+export type SoundByYear = readonly Readonly<{ year: number; share: Band }>[]
+
+/** What the rows of one treatment or wood, in one decay zone and contact, leave open: up to the last year that they speak of. */
+export type TreatmentBand = Readonly<{
+  wood: string
+  zone: number | null
+  contact: 'in-ground' | 'above-ground' | 'laboratory' | null
+  rows: readonly string[]
+  /** Does it bound one side alone, as rows of a harsher zone do? */
+  isOneSided: boolean
+  sound: SoundByYear
+}>
+
 /** What may be said of the post's life, always as a range. */
 export type LifeResult = Readonly<{
-  /** Rows of evidence that the range rests on, by id; empty for the user's own. */
+  /** Rows of evidence that the bands rest on, by id; empty for the user's own. */
   rows: readonly string[]
-  /** Rows that speak of such wood but give no life (none failed, findings): shown beside. */
-  beside: readonly string[]
-  /** Does the evidence cover this post (buried, treated as today)? A key into the text table says what it lacks. */
+  /** Rows of such wood that are no part of a band, each with the reason. */
+  apart: readonly Readonly<{ row: string; why: ApartWhy }>[]
+  /** What the evidence lacks for this post: keys of words. */
   lacks: readonly string[]
-  reference: Band<Seconds> | null
-  estimated: Band<Seconds> | null
+  bands: readonly TreatmentBand[]
+  /** Range of life of one row that was chosen, or the user's own, factors in it; null for all rows, which tell shares and no life. `high` null: or more. */
+  estimated: Readonly<{ low: Seconds; high: Seconds | null }> | null
+  /** What of termites was seen beside the decay where the rows stood: keys of words. */
+  termites: readonly string[]
   factors: Readonly<Record<string, number>>
-  /** Share still sound by year, 0 to 60, as a band; null without a range. An illustration of spread, not a forecast. */
-  sound: readonly Readonly<{ year: number; share: Band }>[] | null
+  /** All bands as one, as long as every one of them speaks; null without any. An illustration of spread, not a forecast. */
+  sound: SoundByYear | null
   /** The trade's figure, shown beside the rows that disagree. */
   ruleOfThumb: Readonly<{ row: string; applies: boolean; life: Seconds }>
   /** For wood above ground alone; null without a climate. */

@@ -23,7 +23,6 @@ const units: Readonly<Record<string, string>> = {
   life: 's',
   every: 's',
   loadDay: 's',
-  reference: 's',
   estimated: 's',
   first: 's',
 }
@@ -35,10 +34,13 @@ const unitOfKey = (key: string, where: string): string | undefined => {
 
 const isWorked = (node: object): node is Worked => 'formula' in node && 'quantity' in node && 'inputs' in node
 
-/** True for a number, and for ranges and lists of numbers. */
+/** True for a number, and for ranges and lists of numbers, of which one end may be open. */
 const isNumeric = (value: unknown): boolean =>
   typeof value === 'number' ||
-  (typeof value === 'object' && value !== null && Object.values(value).length > 0 && Object.values(value).every(isNumeric))
+  (typeof value === 'object' &&
+    value !== null &&
+    Object.values(value).some(isNumeric) &&
+    Object.values(value).every((one) => one === null || isNumeric(one)))
 
 function plain(node: unknown, where = ''): unknown {
   if (typeof node !== 'object' || node === null) return node

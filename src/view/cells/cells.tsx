@@ -11,7 +11,7 @@ import { wordsOf } from '../../words/index.ts'
 import { useUnits } from '../hooks/usePier.ts'
 import { StandingMark } from '../kit/Mark.tsx'
 import { SourceList } from '../kit/Sources.tsx'
-import { yearsText } from '../../facts/timeWords.ts'
+import { goneOf100, lastYearOf } from '../../facts/timeWords.ts'
 import { type CellProps, factCells } from './factCells.tsx'
 
 /** Two sides of a thing, each under its name; on paper behind it. */
@@ -163,12 +163,14 @@ const Wet = ({ result }: CellProps) => {
 
 /** The range that rows of evidence leave, or that there is none. */
 const Life = ({ result }: CellProps) => {
-  const { years, noLife } = wordsOf('compare').table
-  const { estimated, standing } = lifeOf(result.spec)
-  if (estimated === null) return <p>{noLife}</p>
+  const { goneBy, noLife } = wordsOf('compare').table
+  const { sound, standing } = lifeOf(result.spec)
+  const year = lastYearOf(sound ?? [])
+  const gone = goneOf100(sound ?? [], year)
+  if (gone === null) return <p>{noLife}</p>
   return (
     <p>
-      {years(yearsText(estimated.low), yearsText(estimated.high))} <StandingMark standing={standing} />
+      {goneBy(String(year), gone.low, gone.high)} <StandingMark standing={standing} />
     </p>
   )
 }

@@ -58,7 +58,7 @@ export const Tally = ({ counts, year, rows = 2 }: Readonly<{ counts: TallyCounts
         {shown.map((state) => (
           <li key={state}>{words[state](String(counts[state]))}</li>
         ))}
-        <li className='quiet'>{words.limit}</li>
+        <li className='quiet'>{year > counts.until ? words.ends(String(counts.until)) : words.limit}</li>
       </ul>
     </div>
   )

@@ -4,7 +4,7 @@ import { lastDay, lastYear, placeOf } from '../../state/actions/time.ts'
 import type { Moment } from '../../state/appState.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
-import { gainOn, percents } from '../../facts/timeWords.ts'
+import { gainOn, percents, soundPercents } from '../../facts/timeWords.ts'
 import { shownSteps } from '../../state/shownSteps.ts'
 import { lifeOf, mixOf } from '../../state/timeDerived.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
@@ -37,7 +37,7 @@ function sentence({ stretch }: Moment, at: number, line: string, step: BuildStep
   if (stretch === 'build') return words.build.spoken(line, step ? wordsOf('steps')[step.id] : '')
   if (stretch === 'years') {
     const point = lifeOf(spec).sound?.find(({ year }) => year === at)
-    return point ? words.years.spoken(String(at), percents(point.share)) : words.years.spokenNone(String(at))
+    return point ? words.years.spoken(String(at), soundPercents(point.share)) : words.years.spokenNone(String(at))
   }
   const { concrete } = mixOf(spec)
   if (concrete === null) return words.month.none

@@ -133,7 +133,7 @@ export const answers = {
 
   // Loads at one post.
   'demand-uplift': { label: 'Uplift on the post', plain: 'What pulls the post up, with the dead load of the roof taken off.' },
-  'demand-gravity': { label: 'Load on the post', plain: 'The most that presses the post down: roof, snow and wind.' },
+  'demand-gravity': { label: 'Downward load', plain: 'The most that presses the post down: roof, snow and wind.' },
   'demand-lateral-plumb': { label: 'Sideways load on a plumb post', plain: 'Before the post leans.' },
   'demand-lateral': { label: 'Sideways load', plain: 'What pushes the post sideways at the height given.' },
   'velocity-coefficient': { label: 'Exposure factor', plain: 'Wind grows with height, and more so over open land.' },
@@ -244,7 +244,7 @@ export const answers = {
     plain: 'Ground that freezes to the side can lift a light pier a little each winter.',
   },
   'adfreeze-force': { label: 'Pull of frozen ground', plain: 'Bond of frozen ground at its peak, over the side of the pier in the frost.' },
-  'frost-balance': { label: 'What would hold it', plain: 'Weight on the post, and more friction below the frost than may be hoped for.' },
+  'frost-balance': { label: 'What would hold it', plain: 'Pier weight, and more friction below the frost than may be hoped for.' },
   'friction-below-frost': { label: 'Friction below the frost', plain: 'The code value for piers that are pushed down. No more than this.' },
 
   // Details.

@@ -6,7 +6,7 @@ export const headlines = {
     plain: 'All that is poured for one pier, less the post and the steel: in the hole, and above the ground.',
   },
   'pier-weight': {
-    label: 'Weight on the post',
+    label: 'Pier weight holding it down',
     plain: 'What hangs on the post and may be counted: concrete, post and steel, lighter where they stand in water.',
   },
   'wood-below-grade': { label: 'Wood below grade', plain: 'The longest line of wood that is below the ground.' },

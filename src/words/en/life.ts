@@ -26,7 +26,7 @@ export const life = {
     'posts-aca-low': 'Posts with little ACA: 60 years, worked out by those who watched them.',
     'stakes-acza-30': 'ACZA stakes: none failed in 30 years. How many there were could not be read.',
     'stakes-aca-60': 'ACA stakes: none failed in 60 years. How many there were could not be read.',
-    'posts-cca-35': 'CCA posts at several sites: none failed in 35 years. How many there were could not be read.',
+    'posts-cca-35': 'CCA posts in south Mississippi: none failed in 35 years. How many there were could not be read.',
     'posts-mississippi-oil': 'Oil-treated posts in south Mississippi: over 60 years, worked out by those who watched them.',
     'stakes-copper-azole-10': 'Copper azole stakes in Canada: mostly sound after 10 years. Nobody has watched them for longer.',
     'stakes-acq-10': 'ACQ stakes in Canada: sound at one site, slight to moderate decay at the other, after 10 years.',
@@ -37,17 +37,67 @@ export const life = {
     'concrete-acq-better': 'In the laboratory, concrete helped wood with ACQ against decay.',
     'concrete-micronised-worse': 'In the laboratory, concrete made wood with one fine-ground copper treatment decay more.',
     'concrete-untreated-no-change': 'In the laboratory, concrete made no steady difference to bare wood.',
+    'above-braces-wisconsin':
+      'Bare cross-braces of 19 woods on a test fence in Wisconsin, watched for up to 22 years: 8 years or more on average. Heartwood of Douglas-fir, redwood and some others: over 20.',
+    'above-stakes-untreated':
+      'Bare pine stakes close above the ground: all failed after about 5 years in Hawaii and south Mississippi, after about 8 in Florida.',
+    'above-decks-untreated': 'Bare decks at two places in Canada: all but those of red cedar were due for replacement after 20 years.',
+    'above-decks-cca': 'CCA decks at the same two places in Canada: all still in use after 20 years.',
+    'above-decks-copper':
+      'Copper azole and ACQ decks in Canada: mostly in very good shape after 10 years. Bare boards beside them rotted badly.',
     'polyethylene-sleeve': 'A plastic sleeve kept small bare stakes nearly sound for 2 years. One quick test.',
     'water-inside-sleeve': 'Researchers in Oregon did not think water inside a sleeve a worry: there is little air. An opinion.',
     'gravel-or-concrete-no-research': 'An expert in Oregon found no study of gravel against concrete round a post.',
   },
   lacks: {
     'own-years': 'These are your own years. No row of evidence stands behind them.',
-    'no-rows-above-ground': 'The rows are of wood in the ground. This post stands above it, and no row speaks of its life.',
-    'row-is-open': 'The row says “or more”. The far end is the longest estimate found for any post.',
+    'row-is-open': 'The row says “or more”. It tells the least, and no far end.',
     'no-building-load': 'None of these posts carried a building.',
-    'todays-treatments-watched-briefly': 'Treatments sold today have been watched for 10 to 12 years only. That is where the range begins.',
-    'small-stakes': 'Some rows are of small stakes, which fail sooner than posts.',
+    'no-post-with-todays-treatment':
+      'No post with a treatment that is sold for homes today was found. Stakes with such treatments were watched for 10 to 12 years, and stand apart.',
+    'none-in-concrete': 'All these posts stood in soil. No field test of posts in concrete was found.',
+    'zone-not-given': 'No decay zone is set. The treated posts all stood in zone 5, the harshest.',
+    'zone-is-milder': 'The posts stood in a harsher decay zone than yours. So they show the most that may be lost, and not the least.',
+    'no-post-on-bracket':
+      'No field test of a post on a bracket was found. What was found is wood above the ground: boards, braces and short stakes. They set no share for a post.',
+    'small-stakes': 'The row is of small pieces, which fail sooner than posts.',
+  },
+  /** Why a row is no part of a band. */
+  apart: {
+    'no-post': 'Apart: not a post.',
+    'durable-wood': 'Apart: another kind of wood.',
+    'less-preservative': 'Apart: less preservative than the standard asks for.',
+    'no-count': 'Apart: no count of failures could be read.',
+    'one-side': 'Apart: “or more” sets one side only.',
+    'zone-not-read': 'Apart: no decay zone of that place could be read.',
+    'milder-zone': 'Apart: a milder decay zone than yours.',
+    'not-chosen': 'Apart: not the row you chose.',
+    'no-life': 'Apart: tells no life.',
+  },
+  /** What a band is of. */
+  woods: {
+    own: 'Your own years',
+    cca: 'CCA',
+    penta: 'Penta',
+    aca: 'ACA',
+    creosote: 'Creosote',
+    'creosote-penta-copper-naphthenate': 'Oil-treated',
+    'copper-naphthenate': 'Copper naphthenate',
+    'pine-untreated': 'Bare pine',
+    'douglas-fir-untreated': 'Bare Douglas-fir',
+    'osage-orange': 'Osage-orange',
+    'gambel-oak': 'Gambel oak',
+    any: 'The trade’s rule',
+  },
+  inZone: (zone: string): string => `decay zone ${zone}`,
+  fromHarsher: (zone: string): string => `from zone ${zone}, so at most`,
+  termites: {
+    'termites-corvallis':
+      'Of the posts that failed in Corvallis, Oregon after 1949, termites alone took 2 in 100, and fungi with termites 16.',
+    'termites-mississippi':
+      'South Mississippi, decay zone 5, is a place of many termites. What they did to the posts there is part of those rows.',
+    'termites-canada': 'Copper azole and ACQ kept termites off the stakes in Canada for 10 years.',
+    'termites-canada-untreated': 'Bare stakes in Canada had very severe decay and termite attack by year 10.',
   },
   inspection: {
     'post-foot': 'the foot of the post',
@@ -70,6 +120,8 @@ export const life = {
     'strengths-of-the-2003-trial': 'The strengths that the 2003 trial measured.',
     'gravel-against-concrete': 'A study of gravel against concrete round a post.',
     'prices-of-methods': 'Published prices of these ways to build.',
+    'posts-on-brackets': 'A field test of posts on brackets above concrete.',
+    'posts-outside-zone-five': 'Counts of failures of treated posts outside decay zone 5.',
   },
   hazard: {
     low: 'low (under 35)',

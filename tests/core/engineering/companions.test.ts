@@ -49,7 +49,10 @@ const without = new Set([
   'shareSoundBand', // corners of the curve that is shown
   'monthShare',
   'decayHazard',
-  'evidenceCurve',
+  'evidenceBand',
+  'lifeBand',
+  'steepestOf', // what a row leaves open
+  'failedInterval', // found by halving
   'referenceLife', // what a row may say
   'timesBefore',
   'replacementTimes',

@@ -3,6 +3,7 @@ import { equalYearlyCost } from '../../engineering/life/presentValue.ts'
 import { weakest } from '../../engineering/showing.ts'
 import { pricePath, priceNames } from '../../spec/pier/life.ts'
 import type { PierSpec } from '../../model/spec.ts'
+import { seconds } from '../../units/quantity.ts'
 import type { CostResult, LifeResult } from '../../model/timeResult.ts'
 
 /**
@@ -19,20 +20,23 @@ export function deriveCost({ costs, fill }: PierSpec, life: LifeResult): CostRes
     return { present: null, yearly: null, lacks, replacements: null, worked: [], sources: ['user'], standing: 'assumed here' }
   const { rate, horizon, inspection, every } = costs
   const prices = { first: price.first, replacement: price.replacement, inspection, every, horizon, rate }
-  const present = methodCostBand({ ...prices, life: life.estimated })
+  // A row that says "or more" may last out the horizon: at best no post is replaced.
+  const { low } = life.estimated
+  const lasts = { low, high: life.estimated.high ?? seconds(Math.max(low, horizon)) }
+  const present = methodCostBand({ ...prices, life: lasts })
   const spread = (presentValue: number) => equalYearlyCost({ presentValue, rate, time: horizon }) ?? 0
   const use = (id: string) => ({ id, standings: [life.standing], sources: life.sources })
   const worked = [
-    workedMethodCost({ ...prices, life: life.estimated.high }, use('method-cost-least')),
-    workedMethodCost({ ...prices, life: life.estimated.low }, use('method-cost-most')),
+    workedMethodCost({ ...prices, life: lasts.high }, use('method-cost-least')),
+    workedMethodCost({ ...prices, life: lasts.low }, use('method-cost-most')),
   ]
   return {
     present,
     yearly: { low: spread(present.low), high: spread(present.high) },
     lacks,
     replacements: {
-      low: timesBefore({ period: life.estimated.high, horizon }),
-      high: timesBefore({ period: life.estimated.low, horizon }),
+      low: timesBefore({ period: lasts.high, horizon }),
+      high: timesBefore({ period: lasts.low, horizon }),
     },
     worked,
     sources: [...new Set(worked.flatMap((one) => one.sources))].sort(),

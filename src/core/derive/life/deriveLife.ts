@@ -1,33 +1,21 @@
 import { climateIndex, type ClimateMonth, decayHazard, workedClimateIndex } from '../../engineering/life/climateIndex.ts'
-import { evidenceCurve } from '../../engineering/life/evidenceCurves.ts'
-import { estimatedLifeBand, type LifeFactors, workedEstimatedLife } from '../../engineering/life/factorMethod.ts'
-import { shareSoundBand } from '../../engineering/life/weibull.ts'
+import { estimatedLife, estimatedLifeBand, type LifeFactors, workedEstimatedLife } from '../../engineering/life/factorMethod.ts'
 import { workedZeroFailureBound } from '../../engineering/life/zeroFailures.ts'
 import { climateRecords } from '../../engineering/tables/climateRecords.ts'
-import { lifeEvidence } from '../../engineering/tables/lifeEvidence.ts'
+import { termiteEvidence } from '../../engineering/tables/lifeEvidence.ts'
 import { weakest } from '../../engineering/showing.ts'
 import type { SourceId } from '../../engineering/sources.ts'
 import type { PierSpec } from '../../model/spec.ts'
-import type { Band, LifeResult } from '../../model/timeResult.ts'
+import type { TreatmentBand, LifeResult, SoundByYear } from '../../model/timeResult.ts'
 import type { Worked } from '../../model/worked.ts'
 import { toSI } from '../../units/factors.ts'
 import { seconds, type Seconds } from '../../units/quantity.ts'
 import { claimsOnLife } from './claims.ts'
-import { evidenceFor, ruleOfThumb } from './evidenceRows.ts'
+import { confidence, evidenceFor, type FoundBand, ruleOfThumb } from './evidenceRows.ts'
 import { inspectionOf } from './inspection.ts'
 
-/** How sure a bound from a sample without failures is to hold, a project choice. Source: assumption. */
-const confidence = 0.95
-const years = Array.from({ length: 61 }, (_, year) => year)
-
-/** How steeply shares fall, as far as two rows that have two points each tell. Source: weibull-two-points. */
-const shape = ((): Band => {
-  const shapes = lifeEvidence.flatMap((row) => {
-    const curve = evidenceCurve(row, confidence)
-    return curve?.kind === 'curve' ? [curve.weibull.shape] : []
-  })
-  return { low: Math.min(...shapes), high: Math.max(...shapes) }
-})()
+/** Longest that is shown of rows that tell a life [yr]. */
+const longest = 60
 
 /**
  * What may be said of the life of the wood, always as a range. Pure, and apart from `derivePier`.
@@ -37,19 +25,19 @@ export function deriveLife(spec: PierSpec): LifeResult {
   const found = evidenceFor(spec)
   const { quality: A, design: B, work: C, outdoors: E, use: F, upkeep: G } = spec.life.factors
   const factors: LifeFactors = { A, B, C, D: 1, E, F, G }
-  const estimated = found.range && estimatedLifeBand({ reference: found.range, low: factors, high: factors })
+  const times = estimatedLife({ reference: seconds(1), factors })
+  const rows = found.bands.flatMap((one) => one.rows)
+  const apart = found.apart.map(({ row }) => row)
+  const bands = found.bands.map((one) => shownBand(one, times))
+  const termites = isBuried(spec) ? termitesFor(spec) : []
   const climate = climateOf(spec)
-  const rows = found.rows.map((row) => row.id)
-  const beside = found.beside.map((row) => row.id)
-  const use = (id: string) => ({ id, standings: found.rows.map((row) => row.standing), sources: found.rows.map((row) => row.source) })
+  const { range } = found
+  const band = range && estimatedLifeBand({ reference: { low: range.low, high: range.high ?? range.low }, low: factors, high: factors })
+  const use = (id: string) => ({ id, standings: rows.map((row) => row.standing), sources: rows.map((row) => row.source) })
   const worked: Worked[] = [
-    ...(found.range
-      ? [
-          workedEstimatedLife({ reference: found.range.low, ...factors }, use('estimated-life-least')),
-          workedEstimatedLife({ reference: found.range.high, ...factors }, use('estimated-life-most')),
-        ]
-      : []),
-    ...[...found.rows, ...found.beside].flatMap(({ id, sample, source, standing }) => {
+    ...(range ? [workedEstimatedLife({ reference: range.low, ...factors }, use('estimated-life-least'))] : []),
+    ...(range?.high ? [workedEstimatedLife({ reference: range.high, ...factors }, use('estimated-life-most'))] : []),
+    ...[...rows, ...apart].flatMap(({ id, sample, source, standing }) => {
       const bound =
         sample?.failed === 0
           ? workedZeroFailureBound(
@@ -62,13 +50,14 @@ export function deriveLife(spec: PierSpec): LifeResult {
     ...(climate ? [climate.index] : []),
   ]
   return {
-    rows,
-    beside,
+    rows: rows.map(({ id }) => id),
+    apart: found.apart.map(({ row, why }) => ({ row: row.id, why })),
     lacks: found.lacks,
-    reference: found.range,
-    estimated,
+    bands,
+    estimated: band && { low: band.low, high: range?.high === null ? null : band.high },
+    termites: termites.map(({ id }) => id),
     factors,
-    sound: estimated && years.map((year) => ({ year, share: shareSoundBand({ time: inSeconds(year), median: estimated, shape }) })),
+    sound: allOf(bands),
     ruleOfThumb: {
       row: ruleOfThumb.id,
       applies: isBuried(spec) && spec.water.ground === 'wet',
@@ -81,10 +70,43 @@ export function deriveLife(spec: PierSpec): LifeResult {
     worked,
     sources: sourcesOf(
       worked,
-      [...found.rows, ...found.beside, ruleOfThumb].map((row) => row.source),
+      [...rows, ...apart, ruleOfThumb, ...termites].map((row) => row.source),
     ),
-    standing: weakest('definition', ...worked.map((one) => one.standing)),
+    standing: weakest(bands.length > 0 ? 'assumed here' : 'definition', ...worked.map((one) => one.standing)),
   }
+}
+
+/** A band by whole years, its times stretched by the factors, up to where its rows end. */
+function shownBand({ wood, rows, isOneSided, band }: FoundBand, times: number): TreatmentBand {
+  const last = band.until === null ? longest : Math.min(longest, Math.floor((band.until * times) / inSeconds(1) + 1e-9))
+  const [row] = rows
+  return {
+    wood,
+    zone: row?.zone ?? null,
+    contact: row?.contact ?? null,
+    rows: rows.map(({ id }) => id),
+    isOneSided,
+    sound: Array.from({ length: last + 1 }, (_, year) => {
+      const { low, high } = band.gone(seconds(inSeconds(year) / times))
+      return { year, share: { low: 1 - high, high: 1 - low } }
+    }),
+  }
+}
+
+/** The widest that any band leaves open, as long as all of them speak: which of the treatments is in a post is not asked. */
+function allOf(bands: readonly TreatmentBand[]): SoundByYear | null {
+  const [first, ...others] = bands.map(({ sound }) => sound)
+  if (first === undefined) return null
+  return first.flatMap(({ year, share }) => {
+    const shares = [share, ...others.flatMap((sound) => sound[year]?.share ?? [])]
+    if (shares.length < bands.length) return []
+    return [{ year, share: { low: Math.min(...shares.map((one) => one.low)), high: Math.max(...shares.map((one) => one.high)) } }]
+  })
+}
+
+const termitesFor = ({ post }: PierSpec) => {
+  const treatment = post.treatment === 'untreated' ? 'untreated' : 'treated'
+  return termiteEvidence.filter((one) => one.treatment === 'any' || one.treatment === treatment)
 }
 
 const inSeconds = (year: number): Seconds => seconds(toSI(year, 'yr'))

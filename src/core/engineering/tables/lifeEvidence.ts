@@ -3,8 +3,8 @@ import type { Seconds } from '../../units/quantity.ts'
 import { type Cited, cited } from '../cited.ts'
 import type { SourceId } from '../sources.ts'
 
-/** What was watched. 'building-post': a post that carries a building; no row has one but common practice. */
-export type Specimen = 'post' | 'stake' | 'lumber' | 'building-post' | 'laboratory'
+/** What was watched. 'board': decking and braces; 'building-post': a post that carries a building, which no row has but common practice. */
+export type Specimen = 'post' | 'stake' | 'lumber' | 'board' | 'building-post' | 'laboratory'
 /** What kind of number a row gives: life seen, life worked out by its authors, share failed, or a finding without one. */
 export type EvidenceKind = 'life' | 'estimated-life' | 'none-failed' | 'some-failed' | 'finding' | 'common-practice'
 
@@ -17,8 +17,10 @@ export type EvidenceRow = Readonly<{
   specimen: Specimen
   /** Key of treatment or species. */
   wood: string
-  /** Key of the place. */
+  /** Key of the place, its decay zone where one was read (1 the mildest, 5 the harshest), and where the wood stood there. */
   site: string
+  zone: 1 | 2 | 3 | 4 | 5 | null
+  contact: 'in-ground' | 'above-ground' | 'laboratory'
   kind: EvidenceKind
   sample: Readonly<{ count: number; failed: number | null }> | null
   watched: Cited<Seconds> | null
@@ -30,7 +32,10 @@ export type EvidenceRow = Readonly<{
   standing: Standing
 }>
 
-type Facts = Partial<Pick<EvidenceRow, 'sample' | 'limits'>> &
+/** Decay zones of sites; of the others none was read. Source: freeman-posts (south Mississippi), rus-1730b-121 (the two states). */
+const siteZones: Readonly<Record<string, EvidenceRow['zone']>> = { 'south-mississippi': 5, 'arizona-new-mexico': 1 }
+
+type Facts = Partial<Pick<EvidenceRow, 'sample' | 'limits' | 'contact'>> &
   Readonly<{ watched?: number; life?: readonly [low: number, high: number | null]; median?: number }>
 const row = (
   id: string,
@@ -45,6 +50,8 @@ const row = (
     specimen,
     wood,
     site,
+    zone: siteZones[site] ?? null,
+    contact: facts.contact ?? (specimen === 'laboratory' ? 'laboratory' : 'in-ground'),
     kind,
     sample: facts.sample ?? null,
     watched: facts.watched === undefined ? null : years(facts.watched),
@@ -113,35 +120,35 @@ export const treatedEvidence: readonly EvidenceRow[] = [
     median: 78,
     limits: post50,
   }),
-  row('posts-creosote-low', ['post', 'creosote', 'several-sites'], 'estimated-life', abstractOf('lebow-2013'), {
+  row('posts-creosote-low', ['post', 'creosote', 'south-mississippi'], 'estimated-life', abstractOf('lebow-2013'), {
     life: [54, 54],
     limits: ['low-retention', 'not-todays-treatment'],
   }),
-  row('posts-penta-60', ['post', 'penta', 'several-sites'], 'estimated-life', abstractOf('lebow-2013'), {
+  row('posts-penta-60', ['post', 'penta', 'south-mississippi'], 'estimated-life', abstractOf('lebow-2013'), {
     life: [60, null],
     limits: ['not-todays-treatment'],
   }),
-  row('posts-copper-naphthenate', ['post', 'copper-naphthenate', 'several-sites'], 'estimated-life', abstractOf('lebow-2013'), {
+  row('posts-copper-naphthenate', ['post', 'copper-naphthenate', 'south-mississippi'], 'estimated-life', abstractOf('lebow-2013'), {
     life: [65, 65],
     limits: ['low-retention'],
   }),
-  row('lumber-copper-naphthenate', ['lumber', 'copper-naphthenate', 'several-sites'], 'estimated-life', abstractOf('lebow-2013'), {
+  row('lumber-copper-naphthenate', ['lumber', 'copper-naphthenate', 'south-mississippi'], 'estimated-life', abstractOf('lebow-2013'), {
     life: [27, 30],
     limits: ['higher-retention-than-the-posts'],
   }),
-  row('posts-aca-low', ['post', 'aca', 'several-sites'], 'estimated-life', abstractOf('lebow-2013'), {
+  row('posts-aca-low', ['post', 'aca', 'south-mississippi'], 'estimated-life', abstractOf('lebow-2013'), {
     life: [60, 60],
     limits: ['low-retention', 'not-todays-treatment'],
   }),
-  row('stakes-acza-30', ['stake', 'acza', 'several-sites'], 'none-failed', abstractOf('lebow-2013'), {
+  row('stakes-acza-30', ['stake', 'acza', 'south-mississippi'], 'none-failed', abstractOf('lebow-2013'), {
     watched: 30,
     limits: ['sample-size-not-read'],
   }),
-  row('stakes-aca-60', ['stake', 'aca', 'several-sites'], 'none-failed', abstractOf('lebow-2013'), {
+  row('stakes-aca-60', ['stake', 'aca', 'south-mississippi'], 'none-failed', abstractOf('lebow-2013'), {
     watched: 60,
     limits: ['sample-size-not-read', 'not-todays-treatment'],
   }),
-  row('posts-cca-35', ['post', 'cca', 'several-sites'], 'none-failed', abstractOf('lebow-2013'), {
+  row('posts-cca-35', ['post', 'cca', 'south-mississippi'], 'none-failed', abstractOf('lebow-2013'), {
     watched: 35,
     limits: ['sample-size-not-read', 'not-todays-treatment'],
   }),
@@ -207,8 +214,58 @@ export const commonPracticeLife: EvidenceRow = row(
   { life: [10, 10], limits: ['no-source'] },
 )
 
+/** Wood above the ground in the weather, on no post and no bracket. Source: highley-1995, decks-canada-2012, stakes-canada-2017, stakes-near-ground-2017. */
+export const aboveGroundEvidence: readonly EvidenceRow[] = [
+  row('above-braces-wisconsin', ['board', 'several-woods-untreated', 'wisconsin'], 'estimated-life', abstractOf('highley-1995'), {
+    life: [8, null],
+    watched: 22,
+    limits: ['small-pieces'],
+    contact: 'above-ground',
+  }),
+  row('above-stakes-untreated', ['stake', 'pine-untreated', 'hawaii-mississippi-florida'], 'life', abstractOf('stakes-near-ground-2017'), {
+    life: [5, 8],
+    limits: ['small-pieces', 'close-to-the-ground'],
+    contact: 'above-ground',
+  }),
+  row('above-decks-untreated', ['board', 'several-woods-untreated', 'canada'], 'finding', abstractOf('decks-canada-2012'), {
+    watched: 20,
+    limits: ['small-pieces'],
+    contact: 'above-ground',
+  }),
+  row('above-decks-cca', ['board', 'cca', 'canada'], 'none-failed', abstractOf('decks-canada-2012'), {
+    watched: 20,
+    limits: ['small-pieces', 'sample-size-not-read', 'not-todays-treatment'],
+    contact: 'above-ground',
+  }),
+  row('above-decks-copper', ['board', 'acq-copper-azole', 'canada'], 'finding', abstractOf('stakes-canada-2017'), {
+    watched: 10,
+    limits: ['small-pieces', 'ten-years-only'],
+    contact: 'above-ground',
+  }),
+]
+
 /** All rows, in the order shown. */
-export const lifeEvidence: readonly EvidenceRow[] = [commonPracticeLife, ...untreatedEvidence, ...treatedEvidence, ...contactEvidence]
+export const lifeEvidence: readonly EvidenceRow[] = [
+  commonPracticeLife,
+  ...untreatedEvidence,
+  ...treatedEvidence,
+  ...contactEvidence,
+  ...aboveGroundEvidence,
+]
+
+/** What was seen of termites beside the decay, each in its place; ids are keys of words. Source: osu-post-farm-1976, freeman-posts, stakes-canada-2017. */
+export const termiteEvidence = [
+  { id: 'termites-corvallis', treatment: 'any', zone: null, source: 'osu-post-farm-1976', standing: 'abstract only' },
+  { id: 'termites-mississippi', treatment: 'any', zone: 5, source: 'freeman-posts', standing: 'abstract only' },
+  { id: 'termites-canada', treatment: 'treated', zone: null, source: 'stakes-canada-2017', standing: 'abstract only' },
+  { id: 'termites-canada-untreated', treatment: 'untreated', zone: null, source: 'stakes-canada-2017', standing: 'abstract only' },
+] as const satisfies readonly Readonly<{
+  id: string
+  treatment: 'any' | 'treated' | 'untreated'
+  zone: EvidenceRow['zone']
+  source: SourceId
+  standing: Standing
+}>[]
 
 /** Causes of failure at the Oregon post farm after 1949, percent of failures. Source: osu-post-farm-1976. */
 export const failureCauses = {
@@ -228,4 +285,6 @@ export const notFound = [
   'strengths-of-the-2003-trial',
   'gravel-against-concrete',
   'prices-of-methods',
+  'posts-on-brackets',
+  'posts-outside-zone-five',
 ] as const

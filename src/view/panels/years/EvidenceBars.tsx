@@ -1,6 +1,7 @@
+import type { ApartWhy } from '../../../core/model/timeResult.ts'
 import { shownRows } from '../../../core/derive/life/evidenceShown.ts'
 import { wordsOf } from '../../../words/index.ts'
-import { evidenceText } from '../../../facts/lifeWords.ts'
+import { evidenceText, whyApartText } from '../../../facts/lifeWords.ts'
 import { yearsOf } from '../../../facts/timeWords.ts'
 import { StandingMark } from '../../kit/Mark.tsx'
 
@@ -10,7 +11,7 @@ const [left, right] = [4, 344]
 const x = (year: number) => left + (Math.min(year, last) / last) * (right - left)
 
 /** Years from one to another as a bar; `isOpen`: it goes on, nobody saw its end. */
-export const YearBar = ({ low, high, isOpen }: Readonly<{ low: number; high: number; isOpen: boolean }>) => (
+const YearBar = ({ low, high, isOpen }: Readonly<{ low: number; high: number; isOpen: boolean }>) => (
   <svg className='drawing years-bar' viewBox='0 0 360 14' aria-hidden='true'>
     <line className='line-rule' x1={left} x2={right} y1='7' y2='7' />
     <rect
@@ -43,9 +44,15 @@ export const YearRule = () => {
   )
 }
 
-/** Rows of evidence, each with its place, its limits, and its life on the rule; a time that was only watched is drawn open. */
-export const EvidenceBars = ({ title, ids }: Readonly<{ title: string; ids: readonly string[] }>) => {
-  const rows = shownRows(ids)
+const whyText = (why: ApartWhy | undefined): string => (why === undefined ? '' : whyApartText(why))
+
+/** Rows of evidence, each with why it is no part of a band, if it is none, and with its place, its limits, and its life on the rule; a time that was only watched is drawn open. */
+export const EvidenceBars = ({
+  title,
+  rows: told,
+}: Readonly<{ title: string; rows: readonly Readonly<{ row: string; why?: ApartWhy }>[] }>) => {
+  const whys = new Map(told.map(({ row, why }) => [row, why]))
+  const rows = shownRows([...whys.keys()])
   if (rows.length === 0) return null
   return (
     <>
@@ -53,7 +60,7 @@ export const EvidenceBars = ({ title, ids }: Readonly<{ title: string; ids: read
       <ul className='stack'>
         {rows.map(({ id, standing, span }) => (
           <li key={id}>
-            {evidenceText(id)} <StandingMark standing={standing} />
+            {evidenceText(id)} {whyText(whys.get(id))} <StandingMark standing={standing} />
             {span && <YearBar low={yearsOf(span.low)} high={yearsOf(span.high)} isOpen={span.isOpen} />}
           </li>
         ))}

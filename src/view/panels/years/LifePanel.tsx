@@ -1,19 +1,20 @@
 import { useDeferredValue } from 'react'
 import { lookedFor, zeroFailureRows } from '../../../core/derive/life/evidenceShown.ts'
-import type { LifeResult } from '../../../core/model/timeResult.ts'
+import type { LifeResult, SoundByYear } from '../../../core/model/timeResult.ts'
 import { visibleFields } from '../../../core/spec/fields.ts'
 import { lifeOf } from '../../../state/timeDerived.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
 import { useSpec } from '../../hooks/usePier.ts'
-import { evidenceText, inspectionText, lackText } from '../../../facts/lifeWords.ts'
-import { yearsOf, yearsText } from '../../../facts/timeWords.ts'
+import { bandText, evidenceText, inspectionText, lackText, termiteText } from '../../../facts/lifeWords.ts'
+import { goneOf100, goneSentence, yearsText } from '../../../facts/timeWords.ts'
+import { PlainTable } from '../../kit/FactTable.tsx'
 import { Bullets } from '../../kit/Lists.tsx'
 import { Numbers } from '../answers/WorkedDetails.tsx'
 import { SourceList } from '../../kit/Sources.tsx'
 import { Fields } from '../inputs/Fields.tsx'
 import { SaidOf } from '../water/SaidAndFound.tsx'
 import { BandChart } from '../../kit/BandChart.tsx'
-import { EvidenceBars, YearBar, YearRule } from './EvidenceBars.tsx'
+import { EvidenceBars, YearRule } from './EvidenceBars.tsx'
 import './years.css'
 
 const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string[] }>) =>
@@ -28,17 +29,24 @@ const List = ({ title, lines }: Readonly<{ title: string; lines: readonly string
 const zeroes = (life: LifeResult): readonly string[] =>
   zeroFailureRows(life).map(({ id, failed, sample }) => `${evidenceText(id)} ${wordsOf('life').zero(String(failed), String(sample))}`)
 
-const Range = ({ life: { estimated } }: Readonly<{ life: LifeResult }>) => {
-  const told = wordsOf('time').years
-  if (estimated === null) return <p className='lead'>{told.noRange}</p>
+/** Years at which a band is told: soon ones where half may be gone by the tenth. */
+const tellAt = (sound: SoundByYear): readonly number[] => ((sound[10]?.share.low ?? 1) < 0.5 ? [2, 5, 10] : [10, 30, 50])
+
+/** Each treatment in its zone by itself: how many of a hundred are gone by some years. */
+const Bands = ({ life: { bands, sound } }: Readonly<{ life: LifeResult }>) => {
+  const words = wordsOf('years').life
+  const years = sound === null ? [] : tellAt(sound)
+  const cell = (of: SoundByYear, year: number) => {
+    const gone = goneOf100(of, year)
+    return gone === null ? words.notTold : wordsOf('years').range(gone.low, gone.high)
+  }
   return (
-    <>
-      <p className='lead'>
-        {told.life}: {told.range(yearsText(estimated.low), yearsText(estimated.high))}
-      </p>
-      <YearRule />
-      <YearBar low={yearsOf(estimated.low)} high={yearsOf(estimated.high)} isOpen={false} />
-    </>
+    <PlainTable
+      className='columns'
+      caption={words.bands}
+      heads={[words.treatment, ...years.map((year) => words.byYear(String(year)))]}
+      rows={bands.map((band) => [bandText(band), ...years.map((year) => cell(band.sound, year))])}
+    />
   )
 }
 
@@ -67,15 +75,18 @@ export const LifePanel = () => {
   const inputs = visibleFields(spec).filter(({ path }) => path === 'life.reference' || path.startsWith('life.own'))
   return (
     <div className='years stack small'>
-      <Range life={life} />
+      <p className='lead'>{life.sound ? goneSentence(life.sound) : told.noRange}</p>
+      {life.bands.length > 0 && <Bands life={life} />}
       <List title={told.lacks} lines={life.lacks.map(lackText)} />
       <Fields of={inputs} />
-      <EvidenceBars title={words.rests} ids={life.rows} />
+      <YearRule />
+      <EvidenceBars title={words.rests} rows={life.rows.map((row) => ({ row }))} />
       <h4>{told.thumb}</h4>
       <p>
         {told.thumbText(yearsText(ruleOfThumb.life))} {ruleOfThumb.applies ? told.against : told.thumbNot}
       </p>
-      <EvidenceBars title={words.beside} ids={life.beside} />
+      <EvidenceBars title={life.bands.length > 0 ? told.apart : words.aboveGround} rows={life.apart} />
+      <List title={told.termites} lines={life.termites.map(termiteText)} />
       <List title={words.zero} lines={zeroes(life)} />
       <SaidOf id='posts-in-wet-soil-last-ten-years' right={told.thumbText(yearsText(ruleOfThumb.life))} />
       <SaidOf id='treated-posts-last-sixty-years' right={lifeWords.traps['trap-treated-posts-last-sixty-years']} />
