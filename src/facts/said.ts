@@ -2,6 +2,7 @@ import { inConcreteAbove } from '../core/derive/report/placedFacts.ts'
 import { factsOf, sayTheSame } from '../core/derive/report/report.ts'
 import { markOf } from '../core/derive/report/verdict.ts'
 import type { Fact, FactGroup, FactValue, FactFigure, VerdictMark } from '../core/model/fact.ts'
+import { togetherAsPrinted } from '../core/units/asPrinted.ts'
 import type { SayNumber, Units } from '../core/units/reader.ts'
 import { wordsOf } from '../words/index.ts'
 import { answerWords, reasonWords } from './answerWords.ts'
@@ -72,8 +73,19 @@ export type SaidFact = Readonly<{
   difference: string
 }>
 
-export function said(fact: Fact, units: Units): SaidFact {
+/** A figure of the drawing, its limit and their difference are written in one fraction, and add up as they are printed. */
+function together({ value, limit, difference = null }: Fact, units: Units): Readonly<{ units: Units; difference: FactValue | null }> {
+  if (value?.as !== 'number' || limit?.as !== 'number' || difference?.as !== 'number') return { units, difference }
+  const isDifference = value.quantity === limit.quantity && Math.abs(value.value - limit.value - difference.value) < nothing
+  if (!isDifference) return { units, difference }
+  const printed = togetherAsPrinted({ value: value.value, limit: limit.value, quantity: value.quantity }, units.say)
+  const say: SayNumber = (one, quantity, options) => units.say(one, quantity, { ...printed.options, ...options })
+  return { units: { ...units, say }, difference: { ...difference, value: printed.difference } }
+}
+
+export function said(fact: Fact, reader: Units): SaidFact {
   const isItem = fact.group === 'drawing-item'
+  const { units, difference } = together(fact, reader)
   const none = isItem ? wordsOf('drawing').words.none : ''
   const of = (value: FactValue | null): string => (value === null ? none : valueWords(value, units))
   return {
@@ -85,7 +97,7 @@ export function said(fact: Fact, units: Units): SaidFact {
     value: of(fact.value),
     limit: of(fact.limit),
     ratio: fact.ratio === null ? '' : Math.max(0, fact.ratio).toFixed(2),
-    difference: changeWords(fact.difference, units.say),
+    difference: changeWords(difference, units.say),
   }
 }
 

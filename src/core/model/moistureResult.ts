@@ -93,6 +93,8 @@ export type MoistureResult = Readonly<{
   profile: readonly WetStretch[]
   /** Of the wood below grade and inside concrete, by class; areas sum to the whole. Empty where no wood is buried. */
   shares: readonly WetShare[]
+  /** The same wood below grade, its end with it, and what of it stands in concrete or mix above grade [m2]. */
+  wood: Readonly<{ below: SquareMetres; above: SquareMetres }>
   /** Longest stretch with water and air together on any side [m]. */
   wetAndAiry: Metres
   joint: JointResult | null

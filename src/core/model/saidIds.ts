@@ -114,6 +114,7 @@ export type ReasonId =
   | 'flowable-fill-presses-sideways'
   | 'sideways-on-slope'
   | 'no-sideways-value'
+  | 'ground-no-heavier-than-water'
   | 'needs-load-and-height'
   | 'only-topsoil'
   | 'held-by-floor'

@@ -1,7 +1,8 @@
 import { factsOf } from '../../core/derive/report/report.ts'
 import type { Fact, FactValue } from '../../core/model/fact.ts'
 import { numberOf, wordIn } from '../../facts/firstWords.ts'
-import { nameOf, whyOf } from '../../facts/said.ts'
+import { unitsFor } from '../../core/units/reader.ts'
+import { nameOf, said, whyOf } from '../../facts/said.ts'
 import { wordsOf } from '../../words/index.ts'
 import { inWords, unitOf } from './named.ts'
 
@@ -12,12 +13,20 @@ const valueJson = (value: FactValue | null | undefined) => {
   return value?.as === 'word' ? { value: value.word, text: wordIn(wordsOf('drawing').words, value.word) } : null
 }
 
+/** A figure of an item as the panel and the sheet write it: the drawing's, the pier's and their difference in one fraction. */
+const figureJson = (fact: Fact, side: 'limit' | 'value' | 'difference') => {
+  const value = valueJson(fact[side])
+  return fact[side]?.as === 'number'
+    ? { ...value, text: { us: said(fact, unitsFor('us'))[side], metric: said(fact, unitsFor('metric'))[side] } }
+    : value
+}
+
 const item = (fact: Fact) => ({
   id: fact.id,
   label: nameOf(fact),
-  drawn: valueJson(fact.limit),
-  set: valueJson(fact.value),
-  difference: valueJson(fact.difference),
+  drawn: figureJson(fact, 'limit'),
+  set: figureJson(fact, 'value'),
+  difference: figureJson(fact, 'difference'),
   tolerance: valueJson(fact.tolerance),
   verdict: fact.verdict,
   why: whyOf(fact),

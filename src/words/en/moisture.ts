@@ -58,7 +58,8 @@ export const moisture = {
   sides: { uphill: 'Uphill', axis: 'Middle', downhill: 'Downhill' },
   inGround: (ground: string, why: string): string => `In ${ground}: ${why}.`,
   withAir: (wetness: string, air: string): string => `${wetness}, ${air}`,
-  shares: 'Buried wood by class',
+  shares: 'Wood in the ground or in concrete, by class',
+  sharesOf: (all: string, below: string, above: string): string => `${all} in all: ${below} below grade and ${above} in concrete above it.`,
   together: (length: string): string =>
     `Longest stretch with water and air together: ${length}. That is not rot. It is where rot could start.`,
   groundline: {

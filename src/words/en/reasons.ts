@@ -87,6 +87,8 @@ export const reasons = {
   'flowable-fill-presses-sideways': 'The code lists this fill round a post. Only the post itself presses on it.',
   'sideways-on-slope':
     'The rule is written for level ground. Depth and height are taken from the downhill edge here. That is careful, and an engineer has to back it.',
+  'ground-no-heavier-than-water':
+    'The soil weight you entered is no more than that of water. Under the water table such soil presses on nothing, so it holds nothing.',
   'no-sideways-value': "You entered no side value for this ground. Without one its hold can't be verified.",
   'needs-load-and-height': 'The rule needs a sideways load and its height. Enter them, or estimate them from the roof.',
   'only-topsoil': "No part of it stands in ground that may carry load. It can't be verified.",

@@ -13,8 +13,8 @@ describe('bearing under a pier', () => {
     published(bearingGross({ load, weight: 0 as Newtons, area }), row, '=load_only_psf', 'psf')
     if (!has(row, 'L_ft')) return
     const volume = (area * si(row, 'L_ft', 'ft')) as CubicMetres
-    const concrete = si<UnitWeight>(row, 'gc_pcf', 'pcf')
-    published(bearingNet({ load, area, volume, concrete, soil: si(row, 'gs_pcf', 'pcf') }), row, '=net_psf', 'psf')
+    const weight = (si<UnitWeight>(row, 'gc_pcf', 'pcf') * volume) as Newtons
+    published(bearingNet({ load, weight, area, volume, soil: si(row, 'gs_pcf', 'pcf') }), row, '=net_psf', 'psf')
   })
 
   it('W2.12: gross 1,599 psf', () => {

@@ -59,9 +59,9 @@ export function bearingChecks(
   const net = workedBearingNet(
     {
       load: newtons(load.value),
+      weight: newtons(weight),
       area,
       volume: cubicMetres(volume),
-      concrete: (volume > 0 ? weight / volume : 0) as UnitWeight,
       soil: (depth > 0 ? stress / depth : 0) as UnitWeight,
     },
     { ...use, id: 'net-pressure' },

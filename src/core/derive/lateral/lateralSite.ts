@@ -37,6 +37,7 @@ export type LateralSite = Readonly<{
 /** Slopes past this are no longer level ground, for which the code's rule is written. Source: assumption. */
 const levelEnough = 0.1
 const nothingEntered: Counting = { counted: 'not counted', why: 'no-sideways-value', sources: ['user'] }
+const noPressure: Counting = { counted: 'not counted', why: 'ground-no-heavier-than-water', sources: ['user'] }
 const onSlope: Counting = { counted: "engineer's judgement", why: 'sideways-on-slope', sources: ['computed-here'] }
 
 /** Null where no embedment is left below the soil that carries nothing. */
@@ -52,7 +53,8 @@ export function lateralSite(frame: PierFrame, column: SoilColumn, demand: Demand
   const counted = Math.min(to - from, lateralDepthLimit.value)
   const height = demand.lateralHeight
   const gradient = weakestGradient(column, from, to)
-  const ground = gradient.value > 0 ? (spec.site.slope > levelEnough ? onSlope : null) : nothingEntered
+  const isEntered = soilsBetween(column, { from, to }).every((values) => values.lateral > 0)
+  const ground = gradient.value > 0 ? (spec.site.slope > levelEnough ? onSlope : null) : isEntered ? noPressure : nothingEntered
   const { sideways } = countingOf(spec)
   return {
     column,

@@ -3,7 +3,8 @@ import type { GroundlineZone, JointResult, MoistureResult, PostSide, TopResult }
 import type { PierSpec } from '../../model/spec.ts'
 import type { Worked } from '../../model/worked.ts'
 import type { SourceId } from '../../engineering/sources.ts'
-import { metres } from '../../units/quantity.ts'
+import { metres, squareMetres } from '../../units/quantity.ts'
+import { exposureArea } from '../exposure.ts'
 import { frameOf } from '../pierFrame.ts'
 import { type FaceSite, faceSite, isHard } from './faceSite.ts'
 import { fringeOf } from './fringe.ts'
@@ -32,9 +33,12 @@ export function deriveMoisture(spec: PierSpec): MoistureResult {
   const groundline = groundlineOf(site, faces)
   const fringe = fringeOf(spec)
   const worked = allWorked(joint, top, fringe)
+  const shares = wetShares(site, faces)
+  const below = exposureArea(frame).total
   return {
     profile,
-    shares: wetShares(site, faces),
+    shares,
+    wood: { below, above: squareMetres(Math.max(0, shares.reduce((sum, { area }) => sum + area, 0) - below)) },
     wetAndAiry: longestWetAndAiry(profile),
     joint,
     top,

@@ -18,23 +18,23 @@ export function bearingGross({ load, weight, area }: GrossInputs): Pascals {
   return pascals((load + weight) / area)
 }
 
-type NetInputs = Readonly<{ load: Newtons; area: SquareMetres; volume: CubicMetres; concrete: UnitWeight; soil: UnitWeight }>
+type NetInputs = Readonly<{ load: Newtons; weight: Newtons; area: SquareMetres; volume: CubicMetres; soil: UnitWeight }>
 
 /**
  * Net bearing pressure under a pier: only what the pier weighs more than the soil it replaced.
  * @param load from above [N], non-negative
+ * @param weight of the pier, above grade and below [N], non-negative
  * @param area of concrete or pad on undisturbed soil [m2], positive
  * @param volume of the pier below grade [m3]
- * @param concrete unit weight of the pier [N/m3]
  * @param soil unit weight of the soil replaced [N/m3]
  * @returns bearing pressure [Pa]
- * Formula: q = [N + (gc - gs) V]/A
+ * Formula: q = (N + W - gs V)/A
  * Valid: the code does not say which of the two is meant. Outside: gross is the careful reading and the default.
  * Source: ibc-1807-3-2-3
  * Checked by: tests/external/ibc-1807-3-2-3/check.test.ts
  */
-export function bearingNet({ load, area, volume, concrete, soil }: NetInputs): Pascals {
-  return pascals((load + (concrete - soil) * volume) / area)
+export function bearingNet({ load, weight, area, volume, soil }: NetInputs): Pascals {
+  return pascals((load + weight - soil * volume) / area)
 }
 
 /** Gross bearing, with its work shown. */
@@ -51,10 +51,10 @@ export const workedBearingGross = showing({
 export const workedBearingNet = showing({
   id: 'bearing-net',
   quantity: 'pressure',
-  formula: String.raw`q = \frac{N + (\gamma_c-\gamma_s)V}{A}`,
+  formula: String.raw`q = \frac{N + W - \gamma_s V}{A}`,
   terms: {
     load: ['N', 'force'],
-    concrete: [String.raw`\gamma_c`, 'unitWeight'],
+    weight: ['W', 'weight'],
     soil: [String.raw`\gamma_s`, 'unitWeight'],
     volume: ['V', 'volume'],
     area: ['A', 'area'],

@@ -10,8 +10,8 @@ export type SoilLayer = Readonly<{ thickness: Metres; moist: UnitWeight; saturat
  * @param water unit weight of water [N/m3]
  * @param depth depth below grade [m], non-negative
  * @returns effective vertical stress [Pa]
- * Formula: s'v = sum of g dz above the water + sum of (gsat - gw) dz below it
- * Valid: level ground, hydrostatic water. Outside: below the last layer its weight goes on.
+ * Formula: s'v = sum of g dz above the water + sum of (gsat - gw) dz below it, where gsat is more than gw
+ * Valid: level ground, hydrostatic water. Outside: below the last layer its weight goes on; a layer no heavier than water presses on nothing under it.
  * Source: definition
  * Checked by: tests/external/statics/check.test.ts
  */
@@ -23,7 +23,7 @@ export function effectiveStress(layers: readonly SoilLayer[], waterTable: Metres
     const bottom = i === layers.length - 1 ? depth : Math.min(depth, top + layer.thickness)
     if (bottom > top) {
       const dry = Math.min(bottom, Math.max(top, wet)) - top
-      stress += layer.moist * dry + (layer.saturated - water) * (bottom - top - dry)
+      stress += layer.moist * dry + Math.max(0, layer.saturated - water) * (bottom - top - dry)
       top = bottom
     }
   })

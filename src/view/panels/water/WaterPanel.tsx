@@ -1,6 +1,6 @@
 import { Fragment, useDeferredValue, useMemo } from 'react'
 import { deriveMoisture } from '../../../core/derive/moisture/deriveMoisture.ts'
-import type { JointResult, TopResult, WetShare } from '../../../core/model/moistureResult.ts'
+import type { JointResult, MoistureResult, TopResult, WetShare } from '../../../core/model/moistureResult.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import type { Worked } from '../../../core/model/worked.ts'
 import { wordsOf } from '../../../words/index.ts'
@@ -13,7 +13,7 @@ import { Drops, WetnessList } from './WetnessList.tsx'
 import './water.css'
 
 /** Area of buried wood in each class. */
-const WetShares = ({ shares }: { shares: readonly WetShare[] }) => {
+const WetShares = ({ shares, wood }: { shares: readonly WetShare[]; wood: MoistureResult['wood'] }) => {
   const { say } = useUnits()
   const present = shares.filter((one) => one.area > 1e-9)
   if (present.length === 0) return null
@@ -33,6 +33,11 @@ const WetShares = ({ shares }: { shares: readonly WetShare[] }) => {
           say(area, 'area'),
         ])}
       />
+      {wood.above > 1e-6 && (
+        <p className='quiet'>
+          {wordsOf('moisture').sharesOf(say(wood.below + wood.above, 'area'), say(wood.below, 'area'), say(wood.above, 'area'))}
+        </p>
+      )}
     </>
   )
 }
@@ -101,7 +106,7 @@ const JointAnswers = ({ joint }: { joint: JointResult | null }) => {
 const Answers = ({ spec }: { spec: PierSpec }) => {
   const result = useMemo(() => deriveMoisture(spec), [spec])
   const { say } = useUnits()
-  const { profile, shares, wetAndAiry, joint, top, groundline, fringe } = result
+  const { profile, shares, wood, wetAndAiry, joint, top, groundline, fringe } = result
   const words = wordsOf('moisture')
   const rises = fringe ? [fringe.low, fringe.high].filter((one) => one !== null) : []
   return (
@@ -109,7 +114,7 @@ const Answers = ({ spec }: { spec: PierSpec }) => {
       <h4>{words.title}</h4>
       <p className='quiet'>{words.help}</p>
       <WetnessList profile={profile} />
-      <WetShares shares={shares} />
+      <WetShares shares={shares} wood={wood} />
       {wetAndAiry > 1e-6 && <p>{words.together(say(wetAndAiry, 'length'))}</p>}
       <p>{words.groundline[groundline.at]}</p>
       {groundline.at !== 'none' && <p className='quiet'>{words.traps['trap-climate-index-for-buried-wood']}</p>}
