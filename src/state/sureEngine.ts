@@ -2,7 +2,7 @@ import type { PierSpec } from '../core/model/spec.ts'
 import type { Assumption } from '../core/uncertainty/assumptions.ts'
 import type { Study, SureResult } from '../core/uncertainty/sureResult.ts'
 import type { SureNews, SureOrder } from './sureMessages.ts'
-import { studyInSteps } from './sureSteps.ts'
+import { studyInSteps } from './sureMessages.ts'
 
 export type StudyOrder = Readonly<{ spec: PierSpec; assumptions: readonly Assumption[]; study: Study }>
 /** A study under way: `result` is null once it was stopped, and rejects when it broke. */

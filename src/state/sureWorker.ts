@@ -1,5 +1,5 @@
 import type { SureNews, SureOrder } from './sureMessages.ts'
-import { studyInSteps } from './sureSteps.ts'
+import { studyInSteps } from './sureMessages.ts'
 
 /** A worker's own scope, as far as it is used here. */
 type Scope = Readonly<{

@@ -17,7 +17,7 @@ import {
   type SureStore,
 } from '../../src/state/sure.ts'
 import { eitherEngine, idleEngine, type SureEngine, type SureWorker, workerEngine } from '../../src/state/sureEngine.ts'
-import { studyInSteps } from '../../src/state/sureSteps.ts'
+import { studyInSteps } from '../../src/state/sureMessages.ts'
 
 const soon = (go: () => void) => void setTimeout(go)
 const study = { samples: 1600, seed: 9, demand: 4000 }

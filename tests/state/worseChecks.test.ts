@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { withMistakes } from '../../src/core/derive/build/mistakes.ts'
 import { derivePier } from '../../src/core/derive/derivePier.ts'
 import { defaultSpec } from '../../src/core/spec/defaults.ts'
-import { worseChecks } from '../../src/state/worseChecks.ts'
+import { worseChecks } from '../../src/state/shown.ts'
 
 describe('checks that a mistake takes over their limit', () => {
   const meant = derivePier(defaultSpec)

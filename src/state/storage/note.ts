@@ -3,7 +3,7 @@ import { documentKind, documentKinds } from '../../core/documents/index.ts'
 import type { Issue } from '../../core/model/issue.ts'
 import type { Holder } from '../document/holder.ts'
 import { isKept, type Kept, keptOf, newId, type Opened } from '../document/opened.ts'
-import { isId, isTexts, isTime, numberAt, textAt, valueIn } from './stored.ts'
+import { isId, isTexts, isTime, numberAt, parsed, textAt, valueIn } from './stored.ts'
 
 /**
  * The note of an open document: written at once on every commit, in the browser's own synchronous storage, so that a crash, a
@@ -74,17 +74,9 @@ const isWritten = (value: unknown): value is Written =>
   isPlace(valueIn(value, 'place')) &&
   typeof valueIn(value, 'clean') === 'boolean'
 
-const found = (raw: string): unknown => {
-  try {
-    return JSON.parse(raw)
-  } catch {
-    return null
-  }
-}
-
 type Age = Readonly<{ tab: string; of: string; order: number; at: number }>
 const ageOf = (tab: string, raw: string): Age => {
-  const value = found(raw)
+  const value = parsed(raw)
   return { tab, of: textAt(value, 'of'), order: numberAt(value, 'order') || 0, at: numberAt(value, 'at') || 0 }
 }
 
@@ -113,7 +105,7 @@ export const readNote = async (storage: NoteStorage | null, tab: string, kinds: 
     return { kind: 'blocked' }
   }
   if (raw === null) return { kind: 'none' }
-  const note = found(raw)
+  const note = parsed(raw)
   const of = isWritten(note) ? documentKind(note.of, kinds) : undefined
   if (!isWritten(note) || !of) return { kind: 'damaged', tab, raw, issues: [] }
   const { parse } = await of.reader()

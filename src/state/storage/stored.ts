@@ -30,3 +30,12 @@ export const rawText = (raw: unknown): string => {
     return String(raw)
   }
 }
+
+/** What a stored text holds; null for one that is no JSON. */
+export const parsed = (text: string): unknown => {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return null
+  }
+}

@@ -1,16 +1,8 @@
 import { notePrefix, type NoteStorage, unreadPrefix } from './note.ts'
-import { rawText, textAt } from './stored.ts'
+import { parsed, rawText, textAt } from './stored.ts'
 
 /** A stored document as a text to take along; `isWhole`: it is a file of ours, else it is what was found. */
 export type StoredText = Readonly<{ name: string; text: string; isWhole: boolean }>
-
-const parsed = (text: string): unknown => {
-  try {
-    return JSON.parse(text)
-  } catch {
-    return null
-  }
-}
 
 const fileOf = (raw: unknown, found: string): StoredText => {
   const job = textAt(raw, 'job')

@@ -33,17 +33,22 @@ export const tending = ({ parts, state, set, say, ask, sorted, write, settled, r
     return true
   }
 
-  /** A copy under another name, beside the first. */
-  const duplicate = async (id: string, name: string): Promise<boolean> => {
+  /** A document on the shelf with its record; null where it can't be read, which is said. */
+  const whole = async (id: string) => {
     const found = await fresh(id)
-    if (found?.kind !== 'whole') return false
+    if (found?.kind !== 'whole') return null
     const kind = await ready(found.of)
     const read = openRecord(kind, found.record)
-    if (!read.ok) {
-      say({ code: 'cannot-open', issues: read.issues })
-      return false
-    }
-    const record = recordOf(kind, { ...read.value, name }, { id: newId(), revision: 1, made: now(), changed: now() })
+    if (!read.ok) say({ code: 'cannot-open', issues: read.issues })
+    return read.ok ? { kind, record: found.record, document: read.value } : null
+  }
+
+  /** A copy under another name, beside the first. */
+  const duplicate = async (id: string, name: string): Promise<boolean> => {
+    const found = await whole(id)
+    if (!found) return false
+    const { kind, document } = found
+    const record = recordOf(kind, { ...document, name }, { id: newId(), revision: 1, made: now(), changed: now() })
     if ((await write(record, null)) !== 'done') return false
     await settled(record, null)
     say({ code: 'copied' })
@@ -52,16 +57,11 @@ export const tending = ({ parts, state, set, say, ask, sorted, write, settled, r
 
   /** Other words for a saved document; for the open one too, when it is that one. */
   const putWords = async (id: string, name: string, note: string): Promise<boolean> => {
-    const found = await fresh(id)
-    if (found?.kind !== 'whole') return false
-    const kind = await ready(found.of)
-    const read = openRecord(kind, found.record)
-    if (!read.ok) {
-      say({ code: 'cannot-open', issues: read.issues })
-      return false
-    }
+    const found = await whole(id)
+    if (!found) return false
+    const { kind, document } = found
     const { revision, made } = found.record
-    const record = recordOf(kind, { ...read.value, name, note }, { id, revision: revision + 1, made, changed: now() })
+    const record = recordOf(kind, { ...document, name, note }, { id, revision: revision + 1, made, changed: now() })
     const written = await write(record, revision)
     if (written !== 'done') {
       if (written !== null) say({ code: 'changed-meanwhile' })

@@ -1,4 +1,5 @@
 import type { NoteStorage } from './note.ts'
+import { parsed, valueIn } from './stored.ts'
 
 /**
  * What this browser remembers of the shelf outside the shelf itself: how many piers there were, so that it is seen when they are gone;
@@ -12,9 +13,8 @@ const isCount = (value: unknown): value is number => Number.isSafeInteger(value)
 
 export const readWitness = (storage: NoteStorage | null): Witness => {
   try {
-    const value: unknown = JSON.parse(storage?.getItem(key) ?? 'null')
-    if (typeof value !== 'object' || value === null) return nothing
-    const { count, unfiled, persisted } = value as Readonly<Record<string, unknown>>
+    const value = parsed(storage?.getItem(key) ?? '')
+    const [count, unfiled, persisted] = ['count', 'unfiled', 'persisted'].map((name) => valueIn(value, name))
     return {
       count: isCount(count) ? count : 0,
       unfiled: isCount(unfiled) ? unfiled : 0,

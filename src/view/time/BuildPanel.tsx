@@ -1,4 +1,4 @@
-import { shownSteps } from '../../state/shownSteps.ts'
+import { shownSteps } from '../../state/shown.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { zoneName } from '../section/nameWishes.ts'

@@ -5,7 +5,7 @@ import type { Moment } from '../../state/appState.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
 import { gainOn, percents, soundPercents } from '../../facts/timeWords.ts'
-import { shownSteps } from '../../state/shownSteps.ts'
+import { shownSteps } from '../../state/shown.ts'
 import { lifeOf, mixOf } from '../../state/timeDerived.ts'
 import type { PierSpec } from '../../core/model/spec.ts'
 

@@ -3,7 +3,7 @@ import { gate } from '../../../src/core/documents/gate.ts'
 import { pierKind } from '../../../src/core/documents/pier.ts'
 import { dismiss, notify } from '../../../src/state/actions/notices.ts'
 import type { Notice } from '../../../src/state/appState.ts'
-import { createDocumentStore } from '../../../src/state/document/documentStore.ts'
+import { createDocumentStore } from '../../../src/state/store.ts'
 import { type Holder, holderOf } from '../../../src/state/document/holder.ts'
 import { type Kept, keptAsIs, newLineage } from '../../../src/state/document/opened.ts'
 

@@ -1,7 +1,7 @@
 import type { Cut } from '../../../core/model/solid.ts'
 import { pointAt } from '../../../state/actions/view.ts'
 import type { AppState } from '../../../state/appState.ts'
-import { hiddenZones } from '../../../state/hiddenZones.ts'
+import { hiddenZones } from '../../../state/shown.ts'
 import { pierStore } from '../../../state/store.ts'
 import { player } from '../../live/player.ts'
 import type { Pixel } from '../../section/ink.ts'
