@@ -1,4 +1,4 @@
-import { useEffect } from 'react'
+import { useWindow } from '../hooks/useWindow.ts'
 import { setCut } from '../../state/actions/view.ts'
 import { closeCompare, compareStore } from '../../state/compare.ts'
 import { project } from '../../state/compareActions.ts'
@@ -45,11 +45,9 @@ function press(key: string, target: EventTarget | null, { count, toggleDark }: S
 
 /** Keys of the comparison, wherever the focus is. */
 export const useCompareKeys = (steps: Steps): void =>
-  useEffect(() => {
-    const onKeyDown = (event: KeyboardEvent) => {
+  useWindow({
+    keydown: (event) => {
       if (event.ctrlKey || event.metaKey || event.altKey || event.defaultPrevented) return
       if (press(event.key, event.target, steps)) event.preventDefault()
-    }
-    window.addEventListener('keydown', onKeyDown)
-    return () => window.removeEventListener('keydown', onKeyDown)
-  }, [steps])
+    },
+  })

@@ -17,6 +17,9 @@ export const saveTextFile = (name: string, text: string, type = 'text/plain'): v
 export const saveJobFile = (pier: PierDocument): void =>
   saveTextFile(fileName(pier.name, 'pier', 'json'), pierKind.write(pier), 'application/json')
 
+/** Is a file being dragged, and not a text or a picture? */
+export const holdsFile = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false
+
 /** Rejects where a folder was dropped, or the file is gone or locked. */
 export const textIn = async (file: Blob): Promise<string> => textOf(new Uint8Array(await file.arrayBuffer()))
 

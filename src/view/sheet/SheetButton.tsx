@@ -1,6 +1,7 @@
-import { Suspense, useEffect, useState } from 'react'
+import { Suspense, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { wordsOf } from '../../words/index.ts'
+import { useWindow } from '../hooks/useWindow.ts'
 import { lazyPage } from '../lazyPage.tsx'
 import { Button } from '../kit/Controls.tsx'
 
@@ -12,17 +13,15 @@ const SheetView = lazyPage(
 /** The way to the printed sheet, by hand or by the keys that print a page; all that makes it is fetched then. */
 export const SheetButton = ({ className = 'button plain' }: Readonly<{ className?: string }>) => {
   const [isOpen, setOpen] = useState(false)
-  useEffect(() => {
-    const onKeyDown = (event: KeyboardEvent) => {
+  useWindow({
+    keydown: (event) => {
       const isPrint = (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey && event.key.toLowerCase() === 'p'
       // With the sheet open the keys print it.
       if (!isPrint || event.defaultPrevented || document.querySelector('.paperwork')) return
       event.preventDefault()
       setOpen(true)
-    }
-    window.addEventListener('keydown', onKeyDown)
-    return () => window.removeEventListener('keydown', onKeyDown)
-  }, [])
+    },
+  })
   return (
     <>
       <Button className={className} onClick={() => setOpen(true)}>

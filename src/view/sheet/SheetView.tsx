@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react'
+import { useWindow } from '../hooks/useWindow.ts'
 import { wordsOf } from '../../words/index.ts'
 import { Pages } from './Pages.tsx'
 import { type PaperName, takePaper, usualPaper } from './paperSize.ts'
@@ -16,11 +17,7 @@ const shareNow = (): number => Math.min(1, Math.max(0.1, (document.documentEleme
 const useFit = () => {
   const [share, setShare] = useState(shareNow)
   const [isFitted, setFitted] = useState(true)
-  useEffect(() => {
-    const onResize = () => setShare(shareNow())
-    window.addEventListener('resize', onResize)
-    return () => window.removeEventListener('resize', onResize)
-  }, [])
+  useWindow({ resize: () => setShare(shareNow()) })
   return { share, isNarrow: share < 1, isFitted: isFitted && share < 1, toggle: () => setFitted((fitted) => !fitted) }
 }
 

@@ -1,5 +1,5 @@
 import '../kit/parts.css'
-import { type KeyboardEvent, Suspense, useEffect, useId, useRef, useState } from 'react'
+import { type ComponentProps, type KeyboardEvent, Suspense, useEffect, useId, useRef, useState } from 'react'
 import { createPortal } from 'react-dom'
 import { momentAt, openStretch, placeOf, setPlaying, showMoment } from '../../state/actions/time.ts'
 import type { Moment, Stretch } from '../../state/appState.ts'
@@ -63,6 +63,15 @@ export const TimeBar = ({ withButton }: Readonly<{ withButton: boolean }>) => {
   return withButton ? <TimeButton className='button time-open' /> : null
 }
 
+type SignProps = ComponentProps<'button'> & Readonly<{ d: string; label: string }>
+const SignButton = ({ d, label, ...rest }: SignProps) => (
+  <Button className='icon' aria-label={label} {...rest}>
+    <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
+      <path d={d} />
+    </svg>
+  </Button>
+)
+
 const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
   const words = wordsOf('time')
   const playing = usePier((state) => state.view.playing)
@@ -110,22 +119,15 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
             </Button>
           ))}
         </fieldset>
-        <Button
+        <SignButton
           className='icon left-fine'
-          aria-label={words.ask.first}
+          d='M7 7.2a3 3 0 1 1 4.6 2.6c-1 .7-1.6 1.2-1.6 2.6M10 15.4v.2'
+          label={words.ask.first}
           title={words.ask.first}
           aria-pressed={isAsking}
           onClick={() => setAsking(!isAsking)}
-        >
-          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
-            <path d='M7 7.2a3 3 0 1 1 4.6 2.6c-1 .7-1.6 1.2-1.6 2.6M10 15.4v.2' />
-          </svg>
-        </Button>
-        <Button className='icon left-fine' aria-label={words.close} title={words.close} onClick={leave}>
-          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
-            <path d='M5 5L15 15M15 5L5 15' />
-          </svg>
-        </Button>
+        />
+        <SignButton className='icon left-fine' d='M5 5L15 15M15 5L5 15' label={words.close} title={words.close} onClick={leave} />
       </div>
       <div className='time-run under-fine'>
         <Button className='icon time-play' aria-label={playing ? words.pause : words.play} onClick={() => setPlaying(pierStore, !playing)}>
@@ -133,17 +135,9 @@ const OpenBar = ({ time }: Readonly<{ time: Moment }>) => {
             <path className='sign-solid' d={playing ? 'M5 4H8.5V16H5ZM11.5 4H15V16H11.5Z' : 'M6 3.5L16.5 10L6 16.5Z'} />
           </svg>
         </Button>
-        <Button className='icon' aria-label={words.back[stretch]} disabled={at === 0} onClick={() => goBy(-1)}>
-          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
-            <path d='M12.5 4.5L7 10L12.5 15.5' />
-          </svg>
-        </Button>
+        <SignButton d='M12.5 4.5L7 10L12.5 15.5' label={words.back[stretch]} disabled={at === 0} onClick={() => goBy(-1)} />
         <TimeRule ref={slider} stretch={stretch} at={at} last={player.end} playing={playing} line={line} />
-        <Button className='icon' aria-label={words.next[stretch]} disabled={at === player.end} onClick={() => goBy(1)}>
-          <svg className='sign' viewBox='0 0 20 20' aria-hidden='true'>
-            <path d='M7.5 4.5L13 10L7.5 15.5' />
-          </svg>
-        </Button>
+        <SignButton d='M7.5 4.5L13 10L7.5 15.5' label={words.next[stretch]} disabled={at === player.end} onClick={() => goBy(1)} />
         <p className='time-place unbroken lead' aria-hidden='true'>
           {line}
         </p>
