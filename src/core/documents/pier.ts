@@ -1,7 +1,7 @@
 import type { PierDocument } from '../model/spec.ts'
 import { openingDocument } from '../spec/openingPier.ts'
 import { linkContent } from '../spec/linkContent.ts'
-import { schemaVersion } from '../spec/migrate.ts'
+import { schemaVersion } from '../spec/schemaVersion.ts'
 import { writeJob } from '../spec/writeJob.ts'
 import type { DocumentKind } from './documentKind.ts'
 

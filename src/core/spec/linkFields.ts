@@ -5,7 +5,7 @@ import { fillKinds } from '../kinds/index.ts'
 import { deepFreeze } from './path.ts'
 import { readJob } from './jobFile.ts'
 import { linkedFields } from './linkContent.ts'
-import { schemaVersion } from './migrate.ts'
+import { schemaVersion } from './schemaVersion.ts'
 import { pierFields } from './pier/pier.ts'
 
 /**

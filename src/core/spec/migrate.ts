@@ -1,9 +1,7 @@
 import type { Issue } from '../model/issue.ts'
 import { filledInLoads } from './filledInLoads.ts'
 import { shown } from './issueCodes.ts'
-
-/** Version that this code writes. Raise it with a migration from the version before and a fixture of that version. */
-export const schemaVersion = 2
+import { schemaVersion } from './schemaVersion.ts'
 
 export type Migration = (old: unknown) => unknown
 

@@ -4,7 +4,7 @@ import type { Issue } from '../model/issue.ts'
 import { unitNames } from '../units/factors.ts'
 import { formatText } from '../units/format.ts'
 import { parseQuantity } from '../units/parse.ts'
-import { schemaVersion } from './migrate.ts'
+import { schemaVersion } from './schemaVersion.ts'
 import { documentWords, pierFields } from './pier/pier.ts'
 import { shortText } from './writeJob.ts'
 

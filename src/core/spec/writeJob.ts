@@ -5,7 +5,7 @@ import { fromSI, powerOfTen, type UnitId } from '../units/factors.ts'
 import { parseQuantity } from '../units/parse.ts'
 import type { QuantityKind } from '../units/quantity.ts'
 import { allFields } from './fields.ts'
-import { schemaVersion } from './migrate.ts'
+import { schemaVersion } from './schemaVersion.ts'
 import { valueAt, withValueAt } from './path.ts'
 
 /** Fields that a job file holds as text with a unit. */
