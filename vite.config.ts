@@ -32,11 +32,17 @@ const policyInPage = (): Plugin => ({
   ],
 })
 
-/** The letters of formulas come in three formats; every browser that runs this page reads the first. */
-const oneFontFormat = (): Plugin => ({
-  name: 'one-font-format',
+/**
+ * The letters of formulas come in three formats; every browser that runs this page reads the first. Of the page's own letters one file of
+ * 60 kB would be fetched for the dagger alone, which any system has.
+ */
+const fewerLetters = (): Plugin => ({
+  name: 'fewer-letters',
   enforce: 'pre',
-  transform: (code, id) => (/katex[^/]*\.css$/.test(id) ? code.replace(/,url\([^)]*\.(?:woff|ttf)\) format\("[^"]*"\)/g, '') : null),
+  transform(code, id) {
+    if (/katex[^/]*\.css$/.test(id)) return code.replace(/,url\([^)]*\.(?:woff|ttf)\) format\("[^"]*"\)/g, '')
+    return /source-sans-3\/wght\.css$/.test(id) ? code.replace('U+2020,', '') : null
+  },
 })
 
 /** The PDF writer can also draw a page's markup, with three packages that this page has no use for. */
@@ -85,6 +91,7 @@ const pageKeeper = (): Plugin => ({
   },
 })
 
+/** The drawn section is in it. */
 const initialLimit = 200_000
 const kilobytes = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB gzip`
 
@@ -123,21 +130,31 @@ const firstLoad = (): Plugin => ({
   },
 })
 
+/** Few files, since each costs a way to the host and back, and none that brings what its reader has no need of. */
+const chunks = [
+  // All that the page starts with: cut up by who else uses it, it would weigh 6 kB more.
+  { name: 'page', tags: ['$initial' as const] },
+  // What the 3D picture shares with parts that do without it: none of them brings 3D along.
+  { name: 'water', test: /\/waterAndYears\.ts$/ },
+  { name: 'beside', test: /\/(?:lettingGo|player|takeView|cutMeshes|useViewpoints)\.ts$/ },
+  { name: 'picture', test: /\/src\/view\/scene\/(?!compare\/)|\/node_modules\/(?:three|@react-three|camera-controls)\// },
+  { name: 'inputs', test: /\/src\/(?:view\/panels\/inputs\/|words\/en\/(?:brackets|choices|fields|fills|groups|issues)\.ts)/ },
+]
+
 const texts = licenses()
 
 export default defineConfig({
   base: './',
   // A missing file is a 404, never the page in its place.
   appType: 'mpa',
-  plugins: [react(), oneFontFormat(), withoutMarkup(), policyInPage(), firstLoad(), texts.plugin, withoutReadmePictures(), pageKeeper()],
+  plugins: [react(), fewerLetters(), withoutMarkup(), policyInPage(), firstLoad(), texts.plugin, withoutReadmePictures(), pageKeeper()],
   build: {
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 1600,
     reportCompressedSize: false,
-    // All that the page starts with is one file: cut up by who else uses it, it would weigh 6 kB more.
-    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'page', tags: ['$initial'] }] } } },
+    rolldownOptions: { output: { codeSplitting: { groups: chunks } } },
   },
   // A worker of its own file, which may load more.
   worker: { format: 'es', plugins: () => [texts.inWorkers()] },

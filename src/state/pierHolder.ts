@@ -1,6 +1,6 @@
 import { pierKind } from '../core/documents/pier.ts'
 import { openDocument } from './actions/document.ts'
-import { commitDraft } from './actions/drag.ts'
+import { commitDraft } from './actions/draft.ts'
 import { dismiss, notify } from './actions/notices.ts'
 import { type Holder, holderOf } from './document/holder.ts'
 import { perSpec } from './perSpec.ts'

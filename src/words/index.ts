@@ -46,9 +46,12 @@ export async function loadWords(subjects: Iterable<Subject>): Promise<void> {
   }
 }
 
-/** A part of the program and the words that it says, loaded side by side. */
-export async function withWords<T>(part: () => Promise<T>, subjects: readonly Subject[]): Promise<T> {
-  const [it] = await Promise.all([part(), loadWords(subjects)])
+/** What inputs are called and what is wrong with them: most parts say it, so it comes with whichever is fetched first. */
+export const common: readonly Subject[] = ['brackets', 'choices', 'fields', 'fills', 'groups', 'issues']
+
+/** A part of the program and the words that it says, loaded side by side; the common ones need not be named. `others`: for a part that says none of these. */
+export async function withWords<T>(part: () => Promise<T>, subjects: readonly Subject[], others = common): Promise<T> {
+  const [it] = await Promise.all([part(), loadWords([...others, ...subjects])])
   return it
 }
 

@@ -15,7 +15,7 @@ import { parts } from './names.ts'
 test.describe('when the picture cannot be loaded', () => {
   test.use({ allowed: ['Failed to load resource', 'ERR_FAILED', 'dynamically imported module'] })
   test('[R9] the drawn section takes its place', async ({ app }) => {
-    await app.page.route(/CutawayView.*\.js$/, (route) => route.abort())
+    await app.page.route(/picture-.*\.js$/, (route) => route.abort())
     await app.open()
     await expect(app.page.getByText(words.notices['scene-failed'])).toBeVisible()
     await expect(app.page.getByRole('img', { name: /section/i }).first()).toBeVisible()

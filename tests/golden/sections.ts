@@ -12,6 +12,7 @@ import { pierStore } from '../../src/state/store.ts'
 import { sectionPlan } from '../../src/view/section/paper/sectionPlan.ts'
 import { bareSvg, sheetSvg } from '../../src/view/section/paper/sheetSvg.ts'
 import { drawSection } from '../../src/view/section/drawSection.ts'
+import { drawWet } from '../../src/view/section/wetInk.ts'
 import { tallyRoom } from '../../src/view/section/tallyRoom.ts'
 import { typeSize } from '../../src/view/section/typeSize.ts'
 import { planned, sectionFigure } from '../../src/view/sheet/sheetSection.ts'
@@ -105,6 +106,7 @@ export function sectionOf(section: Section): string {
     facing: result.spec.site.downhill + Math.PI / 2,
     cutPost: view.cutPost,
     layers: shownLayers(view),
+    drawWet,
     say: {
       length: (value) => formatText(value, 'length', view.units),
       slope: (value) => formatText(value, 'slope', view.units),

@@ -1,7 +1,7 @@
 import { type CalloutText, setCalloutText } from '../../core/spec/edit.ts'
 import type { PierStore } from '../store.ts'
 import { commit, refuse } from './commit.ts'
-import { commitDraft } from './drag.ts'
+import { commitDraft } from './draft.ts'
 
 /** Enters a word of the drawing: its number, its date or notes. False when it was refused. */
 export const enterCalloutText = (store: PierStore, key: CalloutText, text: string): boolean => {

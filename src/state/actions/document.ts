@@ -2,7 +2,7 @@ import type { PierDocument } from '../../core/model/spec.ts'
 import { openingDocument } from '../../core/spec/openingPier.ts'
 import { type Kept, keptAsIs, newLineage } from '../document/opened.ts'
 import type { PierStore } from '../store.ts'
-import { dropDraft } from './drag.ts'
+import { dropDraft } from './draft.ts'
 import { putRight } from './view.ts'
 
 /**

@@ -4,7 +4,7 @@ import { setChoice, setField, setNumber, setPart } from '../../core/spec/edit.ts
 import { valueAt } from '../../core/spec/path.ts'
 import type { PierStore } from '../store.ts'
 import { commit, dropEntry, refuse } from './commit.ts'
-import { commitDraft } from './drag.ts'
+import { commitDraft } from './draft.ts'
 
 const settle = (store: PierStore, path: string, text: string | null, result: Result<PierDocument>): boolean => {
   if (!result.ok) {

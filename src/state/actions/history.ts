@@ -1,5 +1,5 @@
 import type { PierStore } from '../store.ts'
-import { dropDraft } from './drag.ts'
+import { dropDraft } from './draft.ts'
 import { stopLooking } from './look.ts'
 
 const settled = { draft: null, refused: [], entries: {} } as const

@@ -3,7 +3,7 @@ import type { SoilMechanism } from '../../core/model/spec.ts'
 import { setJudgement } from '../../core/spec/edit.ts'
 import type { PierStore } from '../store.ts'
 import { commit } from './commit.ts'
-import { commitDraft } from './drag.ts'
+import { commitDraft } from './draft.ts'
 
 /**
  * Counts the ground in another way than the least, for a reason that is typed: one undo step. Null goes back to the least.

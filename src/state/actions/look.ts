@@ -3,7 +3,7 @@ import type { AppState } from '../appState.ts'
 import { isKept } from '../document/opened.ts'
 import type { PierStore } from '../store.ts'
 import { openDocument } from './document.ts'
-import { dropDraft } from './drag.ts'
+import { dropDraft } from './draft.ts'
 import { notify } from './notices.ts'
 import { putRight } from './view.ts'
 

@@ -6,7 +6,6 @@ import { wordsOf } from '../../words/index.ts'
 import { useIsLooking, usePier } from '../hooks/usePier.ts'
 import { CautionStrip } from '../panels/answers/CautionStrip.tsx'
 import { TitleBlock } from '../panels/answers/TitleBlock.tsx'
-import { InputsPanel } from '../panels/inputs/InputsPanel.tsx'
 import { Apart } from '../kit/Apart.tsx'
 import { Button } from '../kit/Controls.tsx'
 import { DropZone } from './DropZone.tsx'
@@ -16,16 +15,20 @@ import { PageSwitches } from './PageSwitches.tsx'
 import { Picture } from './Picture.tsx'
 import { useShortcuts } from './useShortcuts.ts'
 import { lazyPage, lazyPart } from '../lazyPage.tsx'
+import { afterPicture, picture } from '../live/opening.ts'
+
+const InputsPanel = lazyPart(() => import('../panels/inputs/InputsPanel.tsx').then((module) => module.InputsPanel), [], afterPicture)
 
 /** The main answers stand in the title block; these are fetched while it is read. */
 const AnswersPanel = lazyPart(
   () => import('../panels/answers/AnswersPanel.tsx').then((module) => module.AnswersPanel),
   ['answers', 'drawing', 'glossary', 'loadPath', 'loads', 'materials', 'moisture', 'reasons', 'steps', 'verifiable'],
+  afterPicture,
 )
 
 const LookBar = lazyPage(() => import('./LookBar.tsx').then((module) => module.LookBar), ['looking'])
 
-const PrintPage = lazyPage(() => import('./PrintPage.tsx').then((module) => module.PrintPage), ['scene'])
+const PrintPage = lazyPage(() => import('./PrintPage.tsx').then((module) => module.PrintPage), [], afterPicture)
 
 /** Where there is no room for both panels, one of them stands beside or under the picture. */
 const PanelTabs = ({ panel }: { panel: ViewSettings['panel'] }) => (
@@ -53,7 +56,7 @@ export const App = () => {
         <Head />
       </Apart>
       <Suspense>{isLooking && <LookBar />}</Suspense>
-      <Apart className='picture holds'>
+      <Apart className='picture holds' onBreak={picture.pass}>
         <Picture />
       </Apart>
       <Suspense>
@@ -64,7 +67,13 @@ export const App = () => {
       </Apart>
       <PanelTabs panel={panel} />
       <Apart className='inputs scrolls'>
-        <InputsPanel switches={<PageSwitches />} />
+        <Suspense
+          fallback={
+            <section className='inputs scrolls' id='inputs' aria-label={wordsOf('app').panels.inputs} aria-busy='true' tabIndex={-1} />
+          }
+        >
+          <InputsPanel switches={<PageSwitches />} />
+        </Suspense>
       </Apart>
       <Apart className='answers scrolls'>
         <Suspense fallback={<section className='answers scrolls' aria-label={wordsOf('app').panels.answers} aria-busy='true' />}>

@@ -7,7 +7,7 @@ import { PageSwitches } from './PageSwitches.tsx'
 /** Waits for the browser's own print. */
 const ComparedPrint = lazyPage(
   () => import('../sheet/ComparedPrint.tsx').then((module) => module.ComparedPrint),
-  ['answers', 'compare', 'drawing', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'sheet', 'steps', 'takeAlong', 'time'],
+  ['answers', 'compare', 'drawing', 'looking', 'materials', 'moisture', 'reasons', 'sheet', 'steps', 'takeAlong', 'time'],
 )
 
 const tools = (

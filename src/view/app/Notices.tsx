@@ -4,13 +4,13 @@ import { dismiss } from '../../state/actions/notices.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
-import { issueText } from '../../facts/issueWords.ts'
 import { saveTextFile } from '../files/jobFiles.ts'
 import { lazyPage } from '../lazyPage.tsx'
 import { Button } from '../kit/Controls.tsx'
 
 const MistakesNotice = lazyPage(() => import('./MistakesNotice.tsx').then((module) => module.MistakesNotice), ['build'])
 const MovedList = lazyPage(() => import('./MovedList.tsx').then((module) => module.MovedList), ['moved'])
+const IssueLines = lazyPage(() => import('../panels/IssueLines.tsx').then((module) => module.IssueLines), [])
 const mostIssues = 40
 
 const Actions = ({ notice }: { notice: Notice }) => (
@@ -28,7 +28,6 @@ const Actions = ({ notice }: { notice: Notice }) => (
 )
 
 const OneNotice = ({ notice }: { notice: Notice }) => {
-  const system = usePier((state) => state.view.units)
   const issues = notice.issues ?? []
   const name = notice.code === 'file-refused' || notice.code === 'file-opened' ? notice.detail : undefined
   return (
@@ -38,20 +37,12 @@ const OneNotice = ({ notice }: { notice: Notice }) => {
         {name !== undefined && <span> {name}</span>}
       </p>
       <Actions notice={notice} />
-      {notice.code === 'numbers-moved' && (
-        <Suspense>
-          <MovedList of={issues} />
-        </Suspense>
-      )}
-      {notice.code !== 'numbers-moved' && issues.length > 0 && (
-        <ul className='whole-row stack tight small broken-anywhere'>
-          {issues.slice(0, mostIssues).map((issue, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: the list of one notice never changes
-            <li key={i}>{issueText(issue, system)}</li>
-          ))}
-          {issues.length > mostIssues && <li>{wordsOf('app').moreIssues(issues.length - mostIssues)}</li>}
-        </ul>
-      )}
+      <Suspense>
+        {notice.code === 'numbers-moved' && <MovedList of={issues} />}
+        {notice.code !== 'numbers-moved' && issues.length > 0 && (
+          <IssueLines issues={issues} most={mostIssues} className='whole-row stack tight small broken-anywhere' />
+        )}
+      </Suspense>
     </div>
   )
 }

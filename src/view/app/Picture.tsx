@@ -1,4 +1,4 @@
-import { type MouseEvent, type PointerEvent, Suspense, useEffect, useRef } from 'react'
+import { type MouseEvent, type PointerEvent, Suspense, useEffect, useRef, useState } from 'react'
 import { dismiss, notify } from '../../state/actions/notices.ts'
 import { openLink } from '../../state/actions/view.ts'
 import { shownResult } from '../../state/derived.ts'
@@ -11,14 +11,14 @@ import { ErrorBoundary } from '../kit/Apart.tsx'
 import { Comparison } from './Comparison.tsx'
 import { markReady } from './readiness.ts'
 import { lazyPage, lazyPart } from '../lazyPage.tsx'
+import { afterNumbers, afterPicture, numbers, picture } from '../live/opening.ts'
+import { SectionView } from '../section/SectionView.tsx'
 import { TimeButton } from '../time/TimeButton.tsx'
 
-/** Small, and there long before the 3D picture. */
-const SectionView = lazyPage(() => import('../section/SectionView.tsx').then((module) => module.SectionView), ['scene'])
 /** Nothing until a moment is looked at. */
-const TimeBar = lazyPage(() => import('../time/TimeBar.tsx').then((module) => module.TimeBar), ['steps', 'time'])
+const TimeBar = lazyPage(() => import('../time/TimeBar.tsx').then((module) => module.TimeBar), ['steps', 'time'], afterPicture)
 const YearsTally = lazyPage(() => import('../time/YearsTally.tsx').then((module) => module.YearsTally), ['time'])
-const CutawayView = lazyPart(() => import('../scene/CutawayView.tsx').then((module) => module.CutawayView), ['moisture', 'scene'])
+const CutawayView = lazyPart(() => import('../scene/CutawayView.tsx').then((module) => module.CutawayView), ['moisture'], afterNumbers, [])
 
 /** Asked once: a context is dear. */
 const drawsIn3D = ((): boolean => {
@@ -45,30 +45,30 @@ const InPlace = ({ why }: { why: 'no-webgl' | 'scene-failed' }) => {
     notify(pierStore, { code: why })
     return () => dismiss(pierStore, why)
   }, [why])
+  useEffect(markReady, [])
+  return <DrawnSection />
+}
+
+/** All else of the page is fetched after it. */
+const DrawnSection = () => {
+  useEffect(numbers.pass, [])
+  return <SectionView />
+}
+
+/** The first picture of a visit: it stands where the 3D one will stand, and goes when that one has been drawn. */
+const FirstPicture = () => {
+  const [isPassed, setPassed] = useState(picture.isPassed)
+  useEffect(() => void picture.passed.then(() => setPassed(true)), [])
+  if (isPassed) return null
   return (
-    <Suspense>
-      <SectionView />
-      <Stands />
-    </Suspense>
+    <div className='picture-first'>
+      <DrawnSection />
+      <p className='picture-note panel small' role='status'>
+        {wordsOf('app').picture.loading}
+      </p>
+    </div>
   )
 }
-
-/** Tells that what stands beside it has been drawn. */
-const Stands = () => {
-  useEffect(markReady, [])
-  return null
-}
-
-const WhileLoading = () => (
-  <>
-    <Suspense>
-      <SectionView />
-    </Suspense>
-    <p className='picture-note panel small' role='status'>
-      {wordsOf('app').picture.loading}
-    </p>
-  </>
-)
 
 /** A press that moves further turns the picture and picks nothing [px]. */
 const tapSlack = 6
@@ -112,11 +112,12 @@ const OnePicture = () => {
       <div className='picture-fill fills'>
         {drawsIn3D ? (
           <ErrorBoundary fallback={() => <InPlace why='scene-failed' />}>
-            <Suspense fallback={<WhileLoading />}>
+            <Suspense>
               <CutawayView>
                 <TimeButton className='tab left-fine view-time' />
               </CutawayView>
             </Suspense>
+            <FirstPicture />
           </ErrorBoundary>
         ) : (
           <InPlace why='no-webgl' />

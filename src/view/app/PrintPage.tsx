@@ -4,6 +4,7 @@ import { seenDocument } from '../../state/derived.ts'
 import { wordsOf } from '../../words/index.ts'
 import { usePier } from '../hooks/usePier.ts'
 import { SectionView } from '../section/SectionView.tsx'
+import '../section/waterAndYears.ts'
 import './printPage.css'
 
 /** What the browser's own print shows while no sheet is open: the section and all cautions, made the moment it is asked for. */

@@ -1,18 +1,6 @@
 import { notify } from '../../state/actions/notices.ts'
 import type { PierStore } from '../../state/store.ts'
-import { isReady } from './readiness.ts'
-
-/** The first picture has the network to itself; asked for again after so long [ms]. */
-const lookAgain = 500
-
-const firstPicture = (): Promise<void> =>
-  new Promise((resolve) => {
-    const look = (): void => {
-      if (isReady()) resolve()
-      else setTimeout(look, lookAgain)
-    }
-    look()
-  })
+import { picture } from '../live/opening.ts'
 
 /** Tells the keeper of the page's files which build this tab runs, for as long as it is open. */
 const holdBuild = (script: string): void => {
@@ -29,7 +17,8 @@ export const keepOffline = async (store: PierStore, script: string): Promise<voi
   const { serviceWorker } = navigator
   if (!serviceWorker) return
   holdBuild(script)
-  await firstPicture()
+  // The first picture has the network to itself.
+  await picture.passed
   try {
     const registration = await serviceWorker.register(new URL('pageKeeper.js', document.baseURI), { updateViaCache: 'none' })
     const tell = (): void => {

@@ -1,4 +1,4 @@
-import { commitDraft } from '../../state/actions/drag.ts'
+import { commitDraft } from '../../state/actions/draft.ts'
 import type { PierStore } from '../../state/store.ts'
 
 /** What is half typed or half dragged when the page goes away is entered first, and with it the note is written. */

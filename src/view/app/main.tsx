@@ -1,4 +1,5 @@
 import '@fontsource-variable/source-sans-3/wght.css'
+import '../styles/letters.css'
 import '../styles/tokens.css'
 import '../styles/base.css'
 import '../kit/words.css'
@@ -18,6 +19,7 @@ import { pierStore } from '../../state/store.ts'
 import { App } from './App.tsx'
 import { Crash } from './Crash.tsx'
 import { ErrorBoundary } from '../kit/Apart.tsx'
+import { afterNumbers } from '../live/opening.ts'
 import { installProbe } from '../live/probe.ts'
 import { mendMissingPart } from './missingPart.ts'
 import { startSpeaking, useLanguage } from './speaking.ts'
@@ -35,7 +37,7 @@ installProbe({
 settleOnLeave(pierStore)
 mendMissingPart(pierStore, import.meta.url)
 if (import.meta.env.PROD)
-  window.addEventListener('load', () => void import('./keepOffline.ts').then(({ keepOffline }) => keepOffline(pierStore, import.meta.url)))
+  void afterNumbers(() => import('./keepOffline.ts')).then(({ keepOffline }) => keepOffline(pierStore, import.meta.url))
 
 const holder = document.getElementById('root')
 if (!holder) throw new Error('main: the page has no #root')

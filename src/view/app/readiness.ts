@@ -1,9 +1,12 @@
-let sectionStands = false
+import { isAllThere, picture } from '../live/opening.ts'
+
+let isInPlace = false
 
 /** The drawn section has taken the place of the 3D picture for good. */
 export const markReady = (): void => {
-  sectionStands = true
+  isInPlace = true
+  picture.pass()
 }
 
-/** The first 3D picture was drawn, or the section stands in its place. */
-export const isReady = (): boolean => sectionStands || (window.pierglass?.rendererInfo() ?? null) !== null
+/** A 3D picture was drawn, or the section stands in its place; and the rest of the page is there. */
+export const isReady = (): boolean => (isInPlace || (window.pierglass?.rendererInfo() ?? null) !== null) && isAllThere()

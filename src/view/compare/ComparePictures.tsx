@@ -9,7 +9,7 @@ import { CompareSections } from './CompareSections.tsx'
 import { useCompare } from './useCompare.ts'
 import { lazyPart } from '../lazyPage.tsx'
 
-const CompareCanvas = lazyPart(() => import('../scene/compare/CompareCanvas.tsx').then((module) => module.CompareCanvas), ['scene'])
+const CompareCanvas = lazyPart(() => import('../scene/compare/CompareCanvas.tsx').then((module) => module.CompareCanvas), [])
 
 type Props = Readonly<{ shown: readonly ComparedPier[]; drawsIn3D: boolean; tone: string }>
 

@@ -10,6 +10,7 @@ import { SectionBodies, type Size, useSize } from '../section/SectionBodies.tsx'
 import { InkLayer } from '../section/InkLayer.tsx'
 import '../section/section.css'
 import { columnTally } from '../section/tallyRoom.ts'
+import { drawWet } from '../section/wetInk.ts'
 import { useCompare } from './useCompare.ts'
 
 const pixelsPerMillimetre = 4.2
@@ -35,7 +36,7 @@ export function sectionsAtOneScale(
   // The tally of the years stands below the drawing.
   const size = { width: cell.width, height: cell.height - (year === null ? 0 : columnTally) }
   const draw = (result: PierResult, scales: readonly number[] = [], over: readonly Box[] = []) =>
-    drawSection({ ...view, layers, result, type, size, gone: goneIn(result, year), isInYears: year !== null, scales, over })
+    drawSection({ ...view, layers, drawWet, result, type, size, gone: goneIn(result, year), isInYears: year !== null, scales, over })
   const frames = piers.flatMap((result) => (result === null ? [] : draw(result).frame))
   const { top, bottom } = reachOf(frames)
   const scale = Math.min(...frames.map(({ perMetre }) => perMetre), (size.height - 2 * edge) / (top - bottom))

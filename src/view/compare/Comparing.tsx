@@ -9,7 +9,7 @@ import type { CompareProps } from './CompareView.tsx'
 
 const CompareView = lazyPart(
   () => import('./CompareView.tsx').then((module) => module.CompareView),
-  ['answers', 'compare', 'drawing', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'time'],
+  ['answers', 'compare', 'drawing', 'looking', 'materials', 'moisture', 'reasons', 'time'],
 )
 
 /** The page behind is out of reach while piers are compared, and comes back as it was left. */

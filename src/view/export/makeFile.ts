@@ -8,12 +8,12 @@ type Maker = (wish: FileWish) => Promise<MadeFile>
 
 /** Each maker comes in a chunk of its own, with the library that it needs, when it is first asked for. */
 const makers: Readonly<Record<FileId, () => Promise<Maker>>> = {
-  svg: async () => (await withWords(() => import('./makeDrawing.ts'), ['scene', 'takeAlong'])).makeSvg,
-  dxf: async () => (await withWords(() => import('./makeDrawing.ts'), ['scene', 'takeAlong'])).makeDxf,
+  svg: async () => (await withWords(() => import('./makeDrawing.ts'), ['takeAlong'])).makeSvg,
+  dxf: async () => (await withWords(() => import('./makeDrawing.ts'), ['takeAlong'])).makeDxf,
   glb: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeGlb,
   stl: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeStl,
   threeMf: async () => (await withWords(() => import('./makeModel.ts'), ['materials', 'takeAlong'])).makeThreeMf,
-  png: async () => (await withWords(() => import('./makePicture.ts'), ['scene', 'takeAlong'])).makePng,
+  png: async () => (await withWords(() => import('./makePicture.ts'), ['takeAlong'])).makePng,
   csv: async () =>
     (await withWords(() => import('./makeNumbers.ts'), ['answers', 'drawing', 'loads', 'materials', 'moisture', 'moved', 'reasons']))
       .makeCsv,

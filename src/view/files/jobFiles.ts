@@ -2,7 +2,6 @@ import type { Issue, Result } from '../../core/model/issue.ts'
 import type { IssueCode } from '../../core/spec/issueCodes.ts'
 import { pierKind } from '../../core/documents/pier.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
-import { largestText } from '../../core/spec/jobText.ts'
 import { openDocument } from '../../state/actions/document.ts'
 import { dismiss, notify, tellChanges } from '../../state/actions/notices.ts'
 import { pierHolder } from '../../state/pierHolder.ts'
@@ -23,9 +22,6 @@ export const holdsFile = (event: DragEvent): boolean => event.dataTransfer?.type
 /** Rejects where a folder was dropped, or the file is gone or locked. */
 export const textIn = async (file: Blob): Promise<string> => textOf(new Uint8Array(await file.arrayBuffer()))
 
-/** A file that must hold more characters than are read at all is not even opened [bytes]. */
-const largestJobFile = 4 * largestText
-
 const wrong = (code: IssueCode, facts: Partial<Issue> = {}): Result<never> => ({
   ok: false,
   issues: [{ code, severity: 'error', path: '', ...facts }],
@@ -38,8 +34,12 @@ export const jobFrom = async (read: () => Promise<string>): Promise<Result<PierD
 }
 
 /** The pier of a job file; one that is larger than any job is not even read. */
-export const jobInFile = async (file: File): Promise<Result<PierDocument>> =>
-  file.size > largestJobFile ? wrong('file-too-large', { got: file.size, limit: largestJobFile }) : jobFrom(() => textIn(file))
+export const jobInFile = async (file: File): Promise<Result<PierDocument>> => {
+  const { largestText } = await import('../../core/spec/jobText.ts')
+  // A file that must hold more characters than are read at all [bytes].
+  const largest = 4 * largestText
+  return file.size > largest ? wrong('file-too-large', { got: file.size, limit: largest }) : jobFrom(() => textIn(file))
+}
 
 /**
  * Opens a job as one undo step. A text that can't be read, is no job, or whose pier can't be built changes nothing and says all that is

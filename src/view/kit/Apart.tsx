@@ -59,14 +59,25 @@ export const Apart = ({
   className = '',
   onAgain,
   onClose,
-}: Readonly<{ children: ReactNode; className?: string; onAgain?: () => void; onClose?: (() => void) | undefined }>) => {
+  onBreak = () => undefined,
+}: Readonly<{
+  children: ReactNode
+  className?: string
+  onAgain?: () => void
+  onClose?: (() => void) | undefined
+  onBreak?: () => void
+}>) => {
   const [attempt, setAttempt] = useState(0)
   const again = () => {
     onAgain?.()
     setAttempt((last) => last + 1)
   }
   return (
-    <ErrorBoundary key={attempt} fallback={(error) => <Broken error={error} className={className} onAgain={again} onClose={onClose} />}>
+    <ErrorBoundary
+      key={attempt}
+      onError={onBreak}
+      fallback={(error) => <Broken error={error} className={className} onAgain={again} onClose={onClose} />}
+    >
       {children}
     </ErrorBoundary>
   )

@@ -2,6 +2,7 @@ import type { PierResult } from '../../core/model/result.ts'
 import type { Cut } from '../../core/model/solid.ts'
 import type { PierDocument } from '../../core/model/spec.ts'
 import type { Moment } from '../../state/appState.ts'
+import { picture } from './opening.ts'
 
 export type RendererInfo = Readonly<{
   geometries: number
@@ -54,6 +55,7 @@ let readRenderer: (() => RendererInfo) | null = null
 /** The scene hands in how its renderer is read once its first frame is drawn, and takes it back with null. */
 export const offerRenderer = (read: (() => RendererInfo) | null): void => {
   readRenderer = read
+  if (read) picture.pass()
 }
 
 let readPull: (() => PullReading) | null = null

@@ -7,6 +7,7 @@ import { SectionView } from '../section/SectionView.tsx'
 import { forgetWidths, lettersReady } from '../section/typeSize.ts'
 import '../section/section.css'
 import { takeView } from '../../state/actions/takeView.ts'
+import { picture as firstPicture } from '../live/opening.ts'
 import { offerPicture } from './capturePicture.ts'
 import { SceneCanvas } from './canvas/SceneCanvas.tsx'
 import { CutHandles } from './handles/CutHandles.tsx'
@@ -51,6 +52,8 @@ export function CutawayView({ children }: Readonly<{ children: ReactNode }>) {
   useEffect(() => {
     if (!isLost) return
     notify(pierStore, { code: 'scene-failed' })
+    // Nobody waits for a picture that will not come.
+    firstPicture.pass()
     return () => dismiss(pierStore, 'scene-failed')
   }, [isLost])
 

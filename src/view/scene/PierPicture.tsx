@@ -6,6 +6,7 @@ import { shownLayers } from '../../state/shown.ts'
 import { pierStore } from '../../state/store.ts'
 import { offerParts, offerPull } from '../live/probe.ts'
 import { usePier, useResult } from '../hooks/usePier.ts'
+import { useWater } from '../section/useWater.ts'
 import { player } from '../live/player.ts'
 import type { Viewport } from './camera/lens.ts'
 import type { PictureLayer } from './overlay/PictureLayer.ts'
@@ -32,12 +33,13 @@ export function PierPicture({ size, lives, layer, room, isHeld, onStand }: Props
   const view = usePier((state) => state.view)
   const isDrafted = usePier((state) => state.draft !== null)
   const { standing, pulled, isRising } = useStanding()
+  const water = useWater(shownLayers(view).wetness)
   useLayoutEffect(() => layer.overlay.show(standing, pulled), [layer, standing, pulled])
   // biome-ignore lint/correctness/useExhaustiveDependencies: words are laid out anew for what stands otherwise
   useLayoutEffect(() => {
     layer.isStirring = isRising
     layer.settle()
-  }, [layer, standing, isRising])
+  }, [layer, standing, isRising, water])
   usePlayer()
   useProbe(standing, pulled, isRising)
   const free = useCallback<Parameters<typeof PierColumns>[0]['free']>(

@@ -2,7 +2,7 @@ import { shownLayers } from '../../state/shown.ts'
 import { useEffect, useId, useMemo, useRef, useState } from 'react'
 import { formatText } from '../../core/units/format.ts'
 import { pointAt } from '../../state/actions/view.ts'
-import { type Gone, goneBy } from '../../state/goneBy.ts'
+import type { Gone } from '../../state/goneBy.ts'
 import { hiddenZones } from '../../state/shown.ts'
 import { pierStore } from '../../state/store.ts'
 import { wordsOf } from '../../words/index.ts'
@@ -13,6 +13,7 @@ import { InkLayer } from './InkLayer.tsx'
 import './section.css'
 import { drawSection } from './drawSection.ts'
 import { tallyRoom } from './tallyRoom.ts'
+import { useWater } from './useWater.ts'
 import { forgetWidths, lettersReady, typeSize } from './typeSize.ts'
 
 const pixelsPerMillimetre = 4.2
@@ -34,6 +35,7 @@ export function SectionView() {
   const isWrong = usePier(({ view }) => view.mistakes.length > 0)
   const year = usePier(({ view: { time } }) => (time?.stretch === 'years' ? time.year : null))
 
+  const water = useWater(layers.wetness)
   const [letters, setLetters] = useState(0)
   useEffect(() => {
     let alive = true
@@ -56,13 +58,14 @@ export function SectionView() {
       slope: (value: number) => formatText(value, 'slope', units),
     }
     const gone: Gone = { least: 0, most: 0 }
-    const isTold = year !== null && goneBy(result.spec, year, gone)
+    const isTold = year !== null && water?.goneBy(result.spec, year, gone) === true
     const over = year === null ? [] : [tallyRoom(size, theme, isWrong)]
     return drawSection({
       result,
       facing,
       cutPost,
       layers,
+      drawWet: water?.drawWet ?? null,
       say,
       type,
       size,
@@ -71,7 +74,7 @@ export function SectionView() {
       over,
       isInYears: year !== null,
     })
-  }, [result, facing, cutPost, layers, units, type, size, letters, hidden, year, theme, isWrong])
+  }, [result, facing, cutPost, layers, units, type, size, letters, hidden, year, theme, isWrong, water])
 
   return (
     <div className='section fills' ref={frame}>

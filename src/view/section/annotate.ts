@@ -9,7 +9,7 @@ import { noteDiameter } from './diameterNote.ts'
 import { drawMarks } from './marksInk.ts'
 import { type Dimension, pierDimensions, type Place } from './pierDimensions.ts'
 import type { TypeSize } from './typeSize.ts'
-import { drawWet } from './wetInk.ts'
+import type { DrawWet } from './wetInk.ts'
 
 /** How the picture is taken, as far as words and dimensions need to know. Plan angles in radians, lengths in metres. */
 export type Sight = Readonly<{
@@ -35,6 +35,8 @@ export type AnnotationInput = Readonly<{
   result: PierResult
   sight: Sight
   layers: Readonly<Record<Layer, boolean>>
+  /** What draws wet wood where its layer is on; null before it has been fetched. */
+  drawWet: DrawWet | null
   say: Say
   size: TypeSize
   /** Names on the left, figures on the right, and the main ones only. */
@@ -79,7 +81,7 @@ export function annotate(input: AnnotationInput): Annotated {
   const over = { ...input, soft }
   if (input.layers.dimensions) drawDimensions(pot, over, taken, seats)
   drawMarks(pot, over, taken, seats)
-  if (input.layers.wetness) drawWet(pot, over, taken, seats)
+  if (input.layers.wetness) input.drawWet?.(pot, over, taken, seats)
   return { ink: pot, sides: new Map(labels.map((label) => [label.id, label.side])), labels, seats }
 }
 

@@ -13,6 +13,7 @@ import type { Side } from './labelColumns.ts'
 import { mostNames, namedZones, widestName, wishFor } from './nameWishes.ts'
 import { sectionAnchors } from './sectionAnchors.ts'
 import type { TypeSize } from './typeSize.ts'
+import type { DrawWet } from './wetInk.ts'
 
 type Size = Readonly<{ width: number; height: number }>
 export type SectionInput = Readonly<{
@@ -21,6 +22,8 @@ export type SectionInput = Readonly<{
   facing: number
   cutPost: boolean
   layers: Readonly<Record<Layer, boolean>>
+  /** What draws wet wood where its layer is on; null before it has been fetched. */
+  drawWet: DrawWet | null
   say: Say
   type: TypeSize
   size: Size
@@ -65,6 +68,7 @@ export function drawSection({
   facing,
   cutPost,
   layers,
+  drawWet,
   say,
   type,
   size,
@@ -151,6 +155,7 @@ export function drawSection({
     result: shown,
     sight,
     layers,
+    drawWet,
     say,
     size: type,
     isNarrow,

@@ -19,7 +19,7 @@ const drawnWider = { times: 6, most: 0.016 } as const
 const piece = 0.05
 
 /** What wets the wood: classes down the post, the joint, the groundline zone, the way of rain and the water that a dish holds. */
-export function drawWet(pot: InkPot, input: Marked, taken: Box[], seats: Map<string, number>): void {
+export const drawWet = (pot: InkPot, input: Marked, taken: Box[], seats: Map<string, number>): void => {
   const { result, sight } = input
   const { faces } = sight
   if (!faces) return
@@ -41,6 +41,7 @@ export function drawWet(pot: InkPot, input: Marked, taken: Box[], seats: Map<str
   drawGroundline(pot, leaned, moisture, taken, seats)
   nameJoint(pot, leaned, moisture, taken, seats)
 }
+export type DrawWet = typeof drawWet
 
 function ribbon(pot: InkPot, { sight }: AnnotationInput, theta: number, post: number, { from, to, wetness }: WetStretch): void {
   const inner = post * (1 - reach[wetness])

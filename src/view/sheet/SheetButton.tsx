@@ -7,7 +7,7 @@ import { Button } from '../kit/Controls.tsx'
 
 const SheetView = lazyPage(
   () => import('./SheetView.tsx').then((module) => module.SheetView),
-  ['answers', 'compare', 'drawing', 'looking', 'materials', 'moisture', 'reasons', 'scene', 'sheet', 'steps', 'takeAlong', 'time'],
+  ['answers', 'compare', 'drawing', 'looking', 'materials', 'moisture', 'reasons', 'sheet', 'steps', 'takeAlong', 'time'],
 )
 
 /** The way to the printed sheet, by hand or by the keys that print a page; all that makes it is fetched then. */

@@ -7,6 +7,7 @@ import { type SectionAsk, type SectionPlan, sectionPlan } from '../section/paper
 import { bare, bareWithin, hatchesIn, ink, sectionGroup, tiles } from '../section/paper/sectionSvg.ts'
 import { legendMark, letters, scaleBarSvg, viewTitle } from '../section/paper/sheetParts.ts'
 import { svgElement, svgWords } from '../section/paper/svgText.ts'
+import { drawWet } from '../section/wetInk.ts'
 import { wordsOf } from '../../words/index.ts'
 
 /** Millimetres on paper. */
@@ -28,6 +29,7 @@ const drawn = (ask: SectionAsk, size: PaperSize, isNamed: boolean, scales: reado
     facing: ask.result.spec.site.downhill + Math.PI / 2,
     cutPost,
     layers: layersOf(ask, isNamed),
+    drawWet,
     say: {
       length: (value) => formatText(value, 'length', units, { style: 'sheet' }),
       slope: (value) => formatText(value, 'slope', units),

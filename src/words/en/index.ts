@@ -1,14 +1,9 @@
 import { app } from './app.ts'
-import { brackets } from './brackets.ts'
 import { cautions } from './cautions.ts'
 import { checkNames } from './checkNames.ts'
-import { choices } from './choices.ts'
 import { entrances } from './entrances.ts'
-import { fields } from './fields.ts'
-import { fills } from './fills.ts'
-import { groups } from './groups.ts'
 import { headlines } from './headlines.ts'
-import { issues } from './issues.ts'
+import { scene } from './scene.ts'
 import { standings } from './standings.ts'
 import { zones } from './zones.ts'
 
@@ -16,14 +11,20 @@ import { zones } from './zones.ts'
 export const english = {
   id: 'en',
   locale: 'en-US',
-  first: { app, brackets, cautions, checkNames, choices, entrances, fields, fills, groups, headlines, issues, standings, zones },
+  first: { app, cautions, checkNames, entrances, headlines, scene, standings, zones },
   late: {
     answers: async () => (await import('./answers.ts')).answers,
+    brackets: async () => (await import('./brackets.ts')).brackets,
     build: async () => (await import('./build.ts')).build,
+    choices: async () => (await import('./choices.ts')).choices,
     compare: async () => (await import('./compare.ts')).compare,
     drawing: async () => (await import('./drawing.ts')).drawing,
     examples: async () => (await import('./examples.ts')).examples,
+    fields: async () => (await import('./fields.ts')).fields,
+    fills: async () => (await import('./fills.ts')).fills,
     glossary: async () => (await import('./glossary.ts')).glossary,
+    groups: async () => (await import('./groups.ts')).groups,
+    issues: async () => (await import('./issues.ts')).issues,
     life: async () => (await import('./life.ts')).life,
     loadPath: async () => (await import('./loadPath.ts')).loadPath,
     loads: async () => (await import('./loads.ts')).loads,
@@ -33,7 +34,6 @@ export const english = {
     moved: async () => (await import('./moved.ts')).moved,
     questions: async () => (await import('./questions.ts')).questions,
     reasons: async () => (await import('./reasons.ts')).reasons,
-    scene: async () => (await import('./scene.ts')).scene,
     sheet: async () => (await import('./sheet.ts')).sheet,
     shelf: async () => (await import('./shelf.ts')).shelf,
     steps: async () => (await import('./steps.ts')).steps,

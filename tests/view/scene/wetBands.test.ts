@@ -13,6 +13,7 @@ import { postBounds } from '../../../src/view/scene/pier/drawnPier.ts'
 import { showWet } from '../../../src/view/scene/pier/showWet.ts'
 import { type Levels, wetBands } from '../../../src/view/scene/pier/wetBands.ts'
 import { anyPier } from '../../anyPier.ts'
+import { waterAndYears } from '../../../src/view/section/waterAndYears.ts'
 
 /** As the materials read a band: level at a place across the post: -1 at its uphill face, 0 at the axis, 1 at its downhill face [m]. */
 const levelAt = ({ uphill, axis, downhill }: Levels, across: number): number =>
@@ -63,7 +64,7 @@ describe('[W7] wet wood as bands round the post', () => {
 describe('[W7] what the materials are told of wet wood', () => {
   const told = (spec: PierSpec) => {
     const wet = createWetUniforms()
-    showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), true)
+    showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), waterAndYears)
     return {
       pour: wet.uWetPour.value,
       cells: Buffer.from(wet.uScatter.value.image.data as Uint8Array).toString('base64'),
@@ -98,9 +99,9 @@ describe('[W7] what the materials are told of wet wood', () => {
   it('changes values in place, and works nothing out while it is off', () => {
     const wet = createWetUniforms()
     const held = [wet.uWetTo.value[0], wet.uScatter.value, wet.uWetSide.value]
-    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), false)
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), null)
     expect([wet.uWet.value, wet.uWetPour.value, wet.uWetCount.value]).toEqual([0, 0, 0])
-    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), true)
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), waterAndYears)
     expect(wet.uWet.value).toBe(1)
     expect(wet.uWetCount.value).toBeGreaterThan(0)
     expect([wet.uWetTo.value[0], wet.uScatter.value, wet.uWetSide.value]).toEqual(held)
@@ -109,10 +110,10 @@ describe('[W7] what the materials are told of wet wood', () => {
 
   it('follows a post that leans: how far it has come over at grade, and how much farther with each metre up', () => {
     const wet = createWetUniforms()
-    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), true)
+    showWet(wet, defaultSpec, zonesOf(defaultSpec), postBounds(zonesOf(defaultSpec)), waterAndYears)
     expect(wet.uWetLean.value.toArray()).toEqual([0, 0])
     const spec: PierSpec = { ...defaultSpec, post: { ...defaultSpec.post, lean: radians(0.05) } }
-    showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), true)
+    showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), waterAndYears)
     expect(wet.uWetLean.value.y).toBeCloseTo(Math.tan(0.05), 12)
     // 42 in up from its foot, less what it turns about its lower edge.
     expect(wet.uWetLean.value.x).toBeCloseTo(1.0668 * Math.tan(0.05), 3)
@@ -121,7 +122,7 @@ describe('[W7] what the materials are told of wet wood', () => {
   it('watches the zone that the core names on each side, and none over a bracket', () => {
     for (const spec of methods) {
       const wet = createWetUniforms()
-      showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), true)
+      showWet(wet, spec, zonesOf(spec), postBounds(zonesOf(spec)), waterAndYears)
       const { at, bands } = deriveMoisture(spec).groundline
       expect(wet.uZoneFrom.value.toArray()).toEqual([bands.uphill.from, bands.axis.from, bands.downhill.from])
       expect(wet.uZoneTo.value.toArray()).toEqual([bands.uphill.to, bands.axis.to, bands.downhill.to])

@@ -15,7 +15,16 @@ import { close } from '../../close.ts'
 const layers = { soil: true, labels: true, dimensions: true, water: true, frost: true, wetness: false }
 const say = { length: (value: number) => formatText(value, 'length', 'us'), slope: (value: number) => formatText(value, 'slope', 'us') }
 const draw = (spec: PierSpec, size = { width: 800, height: 760 }, facing = Math.PI / 2) =>
-  drawSection({ result: derivePier(spec), facing, cutPost: false, layers, say, type: typeSize('paper', size.width < 560), size })
+  drawSection({
+    result: derivePier(spec),
+    facing,
+    cutPost: false,
+    layers,
+    drawWet: null,
+    say,
+    type: typeSize('paper', size.width < 560),
+    size,
+  })
 const words = (drawing: ReturnType<typeof draw>) => drawing.ink.plates.map(({ lines }) => lines.join(' '))
 
 describe('[V12] the drawn section', () => {
@@ -65,6 +74,7 @@ describe('[V12] the drawn section', () => {
       facing: Math.PI / 2,
       cutPost: false,
       layers: { soil: false, labels: false, dimensions: false, water: false, frost: false, wetness: false },
+      drawWet: null,
       say,
       type: typeSize('paper', false),
       size: { width: 800, height: 760 },

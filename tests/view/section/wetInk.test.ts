@@ -12,6 +12,7 @@ import { scene as words } from '../../../src/words/en/scene.ts'
 import { drawSection, type SectionDrawing } from '../../../src/view/section/drawSection.ts'
 import { overlaps } from '../../../src/view/section/ink.ts'
 import { typeSize } from '../../../src/view/section/typeSize.ts'
+import { drawWet } from '../../../src/view/section/wetInk.ts'
 import { anyPier } from '../../anyPier.ts'
 
 const layers = { soil: true, labels: true, dimensions: false, water: true, frost: true, wetness: true }
@@ -26,6 +27,7 @@ const draw = (spec: PierSpec, gone: { least: number; most: number } | null = nul
     facing: Math.PI / 2,
     cutPost: false,
     layers,
+    drawWet,
     say,
     type: typeSize('paper', size.width < 560),
     size,
@@ -134,6 +136,7 @@ describe('[W7] what wets the wood, drawn', () => {
       facing: Math.PI / 2,
       cutPost: false,
       layers: { ...layers, wetness: false },
+      drawWet,
       say,
       type: typeSize('paper', false),
       size: { width: 800, height: 760 },

@@ -1,14 +1,15 @@
-import { useState } from 'react'
+import { Suspense, useState } from 'react'
 import { wordsOf } from '../../../words/index.ts'
-import { usePier, useResult } from '../../hooks/usePier.ts'
-import { issueText } from '../../../facts/issueWords.ts'
+import { useResult } from '../../hooks/usePier.ts'
 import { Mark } from '../../kit/Mark.tsx'
 import { Button } from '../../kit/Controls.tsx'
+import { lazyPage } from '../../lazyPage.tsx'
+
+const IssueLines = lazyPage(() => import('../IssueLines.tsx').then((module) => module.IssueLines), [])
 
 /** The general notes of the sheet: always in view, in full at a touch. */
 export const CautionStrip = () => {
   const [open, setOpen] = useState(false)
-  const system = usePier((state) => state.view.units)
   const { issues } = useResult()
   const words = wordsOf('app').strip
   return (
@@ -33,15 +34,7 @@ export const CautionStrip = () => {
       </Button>
       {open && (
         <div className='strip-all stack wide small'>
-          {issues.length > 0 && (
-            <ul className='stack'>
-              {issues.map((issue) => (
-                <li key={issue.code + issue.path}>
-                  <Mark name='warning' /> {issueText(issue, system)}
-                </li>
-              ))}
-            </ul>
-          )}
+          <Suspense>{issues.length > 0 && <IssueLines issues={issues} mark={<Mark name='warning' />} className='stack' />}</Suspense>
           <ul className='stack'>
             {wordsOf('cautions').standing.map((caution) => (
               <li key={caution.id}>

@@ -9,6 +9,7 @@ import type { KindText } from '../../../words/en/fills.ts'
 import { type Words, wordsOf } from '../../../words/index.ts'
 import { useSpec, useUnits } from '../../hooks/usePier.ts'
 import { lazyPage } from '../../lazyPage.tsx'
+import { afterPicture } from '../../live/opening.ts'
 import { fieldLabel } from '../../../facts/issueWords.ts'
 import { ChoiceField } from './ChoiceField.tsx'
 import { KindCards } from './KindCards.tsx'
@@ -20,7 +21,11 @@ const helpOf = (path: string): string =>
   Object.hasOwn(wordsOf('fields'), path) ? wordsOf('fields')[path as keyof Words['fields']].help : ''
 
 /** Long, and below the fold of every page. */
-const LateDrawingEditor = lazyPage(() => import('../drawing/DrawingEditor.tsx').then((module) => module.DrawingEditor), ['drawing'])
+const LateDrawingEditor = lazyPage(
+  () => import('../drawing/DrawingEditor.tsx').then((module) => module.DrawingEditor),
+  ['drawing'],
+  afterPicture,
+)
 const DrawingEditor = (props: { path: string }) => (
   <Suspense>
     <LateDrawingEditor {...props} />

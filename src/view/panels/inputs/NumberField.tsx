@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
 import { dropEntry } from '../../../state/actions/commit.ts'
-import { commitDraft, dragField } from '../../../state/actions/drag.ts'
+import { commitDraft } from '../../../state/actions/draft.ts'
+import { dragField } from '../../../state/actions/drag.ts'
 import { editField } from '../../../state/actions/edit.ts'
 import type { FieldOf } from '../../../core/model/field.ts'
 import { sliderOf } from '../../../state/slider.ts'

@@ -1,6 +1,7 @@
 import { type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react'
 import type { PierResult } from '../../../core/model/result.ts'
 import { offerComparedPictures } from '../../live/comparedPictures.ts'
+import '../../section/waterAndYears.ts'
 import { usePier } from '../../hooks/usePier.ts'
 import { columnTally } from '../../section/tallyRoom.ts'
 import type { Frame, Viewport } from '../camera/lens.ts'

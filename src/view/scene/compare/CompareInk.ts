@@ -4,6 +4,7 @@ import type { Theme } from '../../../state/appState.ts'
 import { annotate, type Annotated, type Say } from '../../section/annotate.ts'
 import { columnTally } from '../../section/tallyRoom.ts'
 import { typeSize } from '../../section/typeSize.ts'
+import { drawWet } from '../../section/wetInk.ts'
 import type { Frame } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
 import { InkPainter } from '../overlay/InkPainter.ts'
@@ -55,6 +56,7 @@ export class CompareInk {
       result,
       sight: { ...sightOf(frame, cut, extent, result.spec.hole.diameter / 2), isFlat: false },
       layers,
+      drawWet,
       say: silent,
       size,
       isNarrow: true,

@@ -12,6 +12,7 @@ import { mostNames, namedZones, widestName, wishFor } from '../../section/nameWi
 import type { FacePlace } from '../../section/sectionAnchors.ts'
 import { tallyRoom } from '../../section/tallyRoom.ts'
 import { typeSize, type TypeSize } from '../../section/typeSize.ts'
+import { waterNow } from '../../section/useWater.ts'
 import type { SafeArea } from '../camera/framing.ts'
 import { type Frame, projectPoint, type Viewport } from '../camera/lens.ts'
 import type { PierExtent } from '../camera/pierExtent.ts'
@@ -136,6 +137,7 @@ export class PictureOverlay {
       result: withoutZones(shownResult(state), hiddenZones(state)),
       sight,
       layers: isApart ? { ...layers, dimensions: false, water: false, frost: false, wetness: false } : layers,
+      drawWet: waterNow()?.drawWet ?? null,
       say,
       size,
       isNarrow,

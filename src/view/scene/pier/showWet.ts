@@ -1,11 +1,10 @@
 import type { ScatterClass } from '../../../core/engineering/mix/dryPourScatter.ts'
 import type { WoodWetness } from '../../../core/engineering/tables/contactWetness.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
-import { dryPourOf } from '../../../state/dryPourDerived.ts'
-import { moistureOf } from '../../../state/moistureDerived.ts'
 import { shiftAt } from '../../../core/geometry/leaningPost.ts'
 import { postOf } from '../../../core/geometry/postOf.ts'
 import type { Zone } from '../../../core/model/zone.ts'
+import type { WaterParts } from '../../section/useWater.ts'
 import type { PostBounds } from '../materials/zoneMaterials.ts'
 import { scatterRaster, type WetUniforms } from '../materials/wetUniforms.ts'
 import { wetBands } from './wetBands.ts'
@@ -15,17 +14,20 @@ const rank: Readonly<Record<WoodWetness, number>> = { 'dries-out': 0, 'wet-at-ti
 /** A byte for each class, as far apart as the materials read them. */
 const byteOf: Readonly<Record<ScatterClass, number>> = { sound: 0, weak: 80, crumbly: 160, powder: 240 }
 
-/** Puts a spec's wet wood and dry pour into what the materials read. `isOn` false: the materials show none of it, and nothing is worked out. */
-export function showWet(wet: WetUniforms, spec: PierSpec, zones: readonly Zone[], post: PostBounds | null, isOn: boolean): void {
+/** What works out wet wood; null while none is shown. */
+type WetNow = Pick<WaterParts, 'dryPourOf' | 'moistureOf'> | null
+
+/** Puts a spec's wet wood and dry pour into what the materials read. `water` null: the materials show none of it, and nothing is worked out. */
+export function showWet(wet: WetUniforms, spec: PierSpec, zones: readonly Zone[], post: PostBounds | null, water: WetNow): void {
   const leaning = postOf(zones)?.leaning
-  wet.uWet.value = isOn && post ? 1 : 0
+  wet.uWet.value = water && post ? 1 : 0
   wet.uWetPour.value = 0
-  if (!isOn) return
+  if (!water) return
   const half = (post?.width ?? 0.14) / 2
   const { downhill } = spec.site
   wet.uWetSide.value.set(Math.cos(downhill), Math.sin(downhill), 1 / half, 0)
   wet.uWetLean.value.set(leaning ? shiftAt(leaning, 0) : 0, leaning ? Math.tan(leaning.lean) : 0)
-  const { profile, groundline } = moistureOf(spec)
+  const { profile, groundline } = water.moistureOf(spec)
   const { uphill, axis, downhill: lower } = groundline.bands
   wet.uZoneFrom.value.set(uphill.from, axis.from, lower.from)
   wet.uZoneTo.value.set(uphill.to, axis.to, lower.to)
@@ -38,10 +40,10 @@ export function showWet(wet: WetUniforms, spec: PierSpec, zones: readonly Zone[]
     const { to, wetness, waterAndAir } = band
     wet.uWetTo.value[i]?.set(to.uphill, to.axis, to.downhill, rank[wetness] + (waterAndAir ? 0.5 : 0))
   }
-  showPour(wet, spec, half)
+  showPour(wet, spec, half, water)
 }
 
-function showPour(wet: WetUniforms, spec: PierSpec, half: number): void {
+function showPour(wet: WetUniforms, spec: PierSpec, half: number, { dryPourOf }: NonNullable<WetNow>): void {
   const pour = dryPourOf(spec)
   if (!pour) return
   wet.uWetPour.value = 1

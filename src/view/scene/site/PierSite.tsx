@@ -1,11 +1,12 @@
-import { useFrame } from '@react-three/fiber'
+import { useFrame, useThree } from '@react-three/fiber'
 import { useLayoutEffect, useRef } from 'react'
 import type { Fog } from 'three'
 import { nativeRoles } from '../../../core/model/solid.ts'
 import type { PierSpec } from '../../../core/model/spec.ts'
 import { lastDay } from '../../../state/actions/time.ts'
 import type { Stretch } from '../../../state/appState.ts'
-import { type Gone, goneBy } from '../../../state/goneBy.ts'
+import { useWater, waterNow } from '../../section/useWater.ts'
+import type { Gone } from '../../../state/goneBy.ts'
 import type { PictureCamera } from '../camera/PictureCamera.ts'
 import { Daylight } from '../light/Daylight.ts'
 import { Floor } from '../light/Floor.ts'
@@ -109,12 +110,17 @@ function turfLift(standing: PlacedPier): number {
 function useWhatMaterialsRead({ result, look, post }: PlacedPier['pier'], turn: number, { shared }: SiteKit, isAlone: boolean): void {
   const { spec, zones } = result
   const isWet = look.wetness && isAlone
+  const fetched = useWater(isWet)
+  const water = isWet ? fetched : null
+  const invalidate = useThree((state) => state.invalidate)
   useLayoutEffect(() => {
     const facing = look.cut.facing + turn
     shared.uCorner.value = cornerShade(look.cut.open)
     shared.uRight.value.set(Math.sin(facing), -Math.cos(facing))
   }, [look, turn, shared])
-  useLayoutEffect(() => showWet(shared, spec, zones, post, isWet), [shared, spec, zones, post, isWet])
+  useLayoutEffect(() => showWet(shared, spec, zones, post, water), [shared, spec, zones, post, water])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is fetched after its layer was switched on asks for a frame of its own
+  useLayoutEffect(() => invalidate(), [invalidate, water])
 }
 
 /** In each frame: how fresh what sets in the ground is, and how much of such wood is gone. It makes nothing. */
@@ -123,7 +129,7 @@ function useMoment({ shared }: SiteKit, spec: PierSpec, moment: () => PlayedMome
   useFrame(() => {
     const { stretch, place } = moment()
     shared.uFresh.value = freshness(stretch, place)
-    const isGoing = stretch === 'years' && goneBy(spec, place, gone)
+    const isGoing = stretch === 'years' && waterNow()?.goneBy(spec, place, gone) === true
     shared.uGone.value.set(isGoing ? gone.most : 0, isGoing ? gone.least : 0)
   })
 }

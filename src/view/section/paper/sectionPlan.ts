@@ -10,6 +10,7 @@ import type { Hatch } from '../hatch.ts'
 import { family, type TypeSize } from '../typeSize.ts'
 import { paperScales, pixelsPerMillimetre, scaleBar, type ScaleBar, scaleOf, scaleWords } from './drawingScale.ts'
 import { pierMark } from './pierMark.ts'
+import { drawWet } from '../wetInk.ts'
 
 /** What a drawing is made from. The date is written as it comes; nothing here asks a clock. */
 export type SectionAsk = Readonly<{
@@ -68,7 +69,7 @@ export function sectionPlan({ document, result, view, date, version }: SectionAs
     slope: (value: number) => formatText(value, 'slope', units),
   }
   const facing = downhill + Math.PI / 2
-  const drawing = drawSection({ result, facing, cutPost, layers, say, type, size, scales: paperScales(units) })
+  const drawing = drawSection({ result, facing, cutPost, layers, drawWet, say, type, size, scales: paperScales(units) })
   const { perMetre } = drawing.frame
   const name = document.name === '' ? wordsOf('app').untitled : document.name
   const scale = scaleWords(scaleOf(perMetre), units)
