@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { whatIf } from '../../src/core/derive/whatIf/whatIf.ts'
 import type { PierDocument } from '../../src/core/model/spec.ts'
-import { setChoice, setPart } from '../../src/core/spec/edit.ts'
+import { setChoice, setField, setPart } from '../../src/core/spec/edit.ts'
 import { judge } from '../../src/state/actions/judgement.ts'
 import { dragField } from '../../src/state/actions/drag.ts'
 import { editField } from '../../src/state/actions/edit.ts'
@@ -17,7 +17,8 @@ const must = (result: ReturnType<typeof setChoice>): PierDocument => {
   if (!result.ok) throw new Error(JSON.stringify(result.issues))
   return result.value
 }
-const belled = must(setPart(soundDocument, 'hole.bell', true))
+/** A bell so high that the upright bars are developed past its neck. */
+const belled = must(setField(must(setPart(soundDocument, 'hole.bell', true)), 'hole.bell.height', '16 in', 'us'))
 const dry = must(setChoice(soundDocument, 'fill.kind', 'dry-full-height'))
 
 describe('[L5] another way to count the ground', () => {

@@ -126,6 +126,15 @@ const pierParts: Way = (frame, { where }) => {
   return { how: 'pier-parts', moves: ['post', 'bars', 'heap', ...bracketIds, ...liftsAbove(frame, host)], parts }
 }
 
+/** The shaft comes up, and the bell stays. */
+const bellTears: Way = (frame, { where, worked }) => {
+  const level = worked.find((one) => one.id === 'parting-level')
+  const host = where[0]
+  if (!level || host === undefined) return null
+  const parts = [host, 'vertical-bars'].map((zone): Parting => ({ zone, across: 'level', level: metres(-level.value) }))
+  return { how: 'pier-parts', moves: ['post', 'bars', 'heap', ...bracketIds, ...liftsAbove(frame, host)], parts }
+}
+
 const liftsAbove = ({ lifts }: PierFrame, id: string): string[] =>
   lifts.slice(lifts.findIndex((lift) => lift.id === id) + 1).map((lift) => lift.id)
 
@@ -197,6 +206,7 @@ const ways: Readonly<Record<string, Way>> = {
   'bracket-rating': bracketGives,
   'concrete-breakout': concreteCone,
   'concrete-tension': pierParts,
+  'bell-neck': bellTears,
   'friction-and-weight': pierSlides,
   'rational-friction-and-weight': pierSlides,
   'depth-friction-and-weight': pierSlides,

@@ -53,6 +53,10 @@ export const headlines = {
     label: 'Cone out of the concrete',
     plain: 'The pull could lift a cone out of the top of the pier. A narrow pier has less room for that cone.',
   },
+  'bell-neck': {
+    label: 'Bell torn off at its neck',
+    plain: 'What the bell holds must be carried by the shaft right over it, or the bell stays down and the shaft comes up.',
+  },
   'concrete-tension': {
     label: 'Pier parting under the pull',
     plain: 'All that hangs below the bar or bracket must be carried through the concrete at that level.',

@@ -91,6 +91,10 @@ export const reasons = {
     'The soil weight you entered is no more than that of water. Under the water table such soil presses on nothing, so it holds nothing.',
   'no-sideways-value': "You entered no side value for this ground. Without one its hold can't be verified.",
   'needs-load-and-height': 'The rule needs a sideways load and its height. Enter them, or estimate them from the roof.',
+  'hinge-passes-no-moment':
+    "The foot of a post on a bracket is a hinge: a push higher up does not come down to the pier as it is. The bracing of the frame has to take it, and only the design of the frame says what is left for the pier. It can't be verified here.",
+  'bell-counted-as-shaft':
+    'A pier with a bell holds at least what its straight shaft would, so the grip goes down to the bottom. More is counted where the neck of the bell can be shown to carry it.',
   'only-topsoil': "No part of it stands in ground that may carry load. It can't be verified.",
   'held-by-floor': 'The floor must touch the pier on the loaded side and carry the push. The value is not doubled with it.',
   'held-so-not-doubled':

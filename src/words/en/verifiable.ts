@@ -25,5 +25,6 @@ export const verifiable = {
   'vertical-bars-too-short':
     'Bars that reach the development length on both sides of this level: longer or thinner bars, or a connection higher up in the pier.',
   'concrete-below-code': 'Concrete of 2,500 psi or more.',
+  'hinge-passes-no-moment': 'The push that the braced frame brings to the bracket, entered at the height of the bracket.',
   'anchors-need-evaluation': "The anchor maker's own evaluation report, entered as a rating.",
 } as const satisfies Readonly<Record<string, string>>

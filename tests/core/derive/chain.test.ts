@@ -8,6 +8,7 @@ import { setChoice } from '../../../src/core/spec/edit.ts'
 import { loadFields } from '../../../src/core/spec/pier/loads.ts'
 import { toSI } from '../../../src/core/units/factors.ts'
 import { metres, pascals, radians, slope } from '../../../src/core/units/quantity.ts'
+import { randomNumbers } from '../../../src/core/uncertainty/randomNumbers.ts'
 import { close } from '../../close.ts'
 import { soundDocument, soundPier } from '../../soundPier.ts'
 import { checkOf, entered, foot, inch, plainPier, pound, stepOf } from './pierOf.ts'
@@ -261,5 +262,80 @@ describe('[C24] a method counts within its range alone', () => {
   it('hooked legs of a bracket too', () => {
     const legs = (value: number) => checkOf(derivePier(withStrength(bracketed('bar-legs', null), value)), 'bracket-legs-hold')
     expect([legs(2500).counted, legs(2490).counted]).toEqual(['counted', 'not counted'])
+  })
+})
+
+describe('[C25] a bell never lowers what a pier holds', () => {
+  const random = randomNumbers(20_261_128)
+  const between = (low: number, high: number) => low + (high - low) * random()
+  const soils = ['gravel', 'sand', 'clay', 'crystalline-rock'] as const
+  const anySoil = () => ({ kind: 'presumptive', class: soils[Math.floor(between(0, 4))] ?? 'sand' }) as const
+  const drawn = (): PierSpec => {
+    const diameter = inch(between(16, 30))
+    const depth = inch(between(48, 100))
+    return {
+      ...soundPier,
+      site: {
+        ...soundPier.site,
+        slope: slope(between(0, 0.15)),
+        soil: anySoil(),
+        lower: random() < 0.3 ? { from: inch(between(12, 60)), soil: anySoil() } : null,
+        frostDepth: inch(between(0, 48)),
+        waterTable: random() < 0.3 ? inch(between(6, 90)) : null,
+        blows: random() < 0.3 ? Math.round(between(4, 40)) : null,
+      },
+      hole: { ...soundPier.hole, diameter, depth },
+      bars: soundPier.bars && { ...soundPier.bars, aboveFoot: inch(between(12, 24)), length: metres(diameter - inch(6)) },
+      spacing: random() < 0.2 ? inch(between(60, 100)) : null,
+    }
+  }
+  const belled = (spec: PierSpec): PierSpec => ({
+    ...spec,
+    hole: {
+      ...spec.hole,
+      bell: { diameter: metres(spec.hole.diameter * between(1.1, 2)), height: metres(spec.hole.depth * between(0.1, 0.4)) },
+    },
+  })
+
+  it('of 500 piers: not one holds less, or can no longer be verified, and many hold more', () => {
+    let counted = 0
+    let more = 0
+    for (let i = 0; i < 500; i++) {
+      const plain = drawn()
+      const before = derivePier(plain).uplift.allowable
+      const wide = belled(plain)
+      const after = derivePier(wide).uplift
+      if (before === null) continue
+      counted++
+      expect(after.allowable, JSON.stringify(wide.hole)).not.toBeNull()
+      expect(after.allowable ?? 0, JSON.stringify(wide.hole)).toBeGreaterThanOrEqual(before * (1 - 1e-9))
+      if ((after.allowable ?? 0) > before * 1.05) more++
+    }
+    expect(counted).toBeGreaterThan(300)
+    expect(more).toBeGreaterThan(50)
+  })
+
+  const pier: PierSpec = { ...soundPier, site: { ...soundPier.site, slope: slope(0), frostDepth: metres(0) } }
+  const withBell = (height: number): PierSpec => ({ ...pier, hole: { ...pier.hole, bell: { diameter: inch(32), height: inch(height) } } })
+  it('its neck is a link of its own, needed where the ground over it is what is counted', () => {
+    const short = derivePier(withBell(10))
+    expect(checkOf(short, 'bell-neck')).toMatchObject({
+      counted: 'not counted',
+      why: 'vertical-bars-too-short',
+      where: ['concrete', 'vertical-bars'],
+    })
+    expect(short.uplift.soil).toBe('friction-and-weight')
+    expect(checkOf(short, 'friction-and-weight').why).toBe('bell-counted-as-shaft')
+    expect(checkOf(short, 'bell-neck').ratio).toBeUndefined()
+    const reached = derivePier(withBell(16))
+    expect(checkOf(reached, 'bell-neck')).toMatchObject({ counted: 'counted', why: 'vertical-bars-carry' })
+  })
+  it('who counts on the ground over a bell whose neck nobody can verify has no number', () => {
+    const judgement = { mechanism: 'cone-over-ledge', reason: 'told by the engineer' } as const
+    expect(derivePier({ ...withBell(10), judgement }).uplift).toMatchObject({ allowable: null, uncounted: ['bell-neck'] })
+    const whole = derivePier({ ...withBell(16), judgement })
+    expect(whole.uplift.uncounted).toEqual([])
+    const neck = checkOf(whole, 'bell-neck')
+    expect(neck.demand?.value).toBeGreaterThan(stepOf(neck, 'weight-below-plane').value)
   })
 })

@@ -321,3 +321,29 @@ describe('[C22] bearing over concrete that has to spread the load', () => {
     }
   })
 })
+
+describe('[C26] the hinge of a bracket passes no moment', () => {
+  const chosen = setChoice(defaultDocument, 'fill.kind', 'mixed-bracket-pier')
+  const { spec } = chosen.ok ? chosen.value : expect.fail('no bracket pier')
+  const pushed = (feet: number) => derivePier({ ...spec, site: soil({}), loads: lateral(feet, 300) })
+
+  it('a push 12 ft up has no number, by either method, and says whose call it is', () => {
+    expect(checkOf(pushed(12), 'lateral-embedment')).toMatchObject({
+      counted: 'not counted',
+      why: 'hinge-passes-no-moment',
+      allowable: null,
+    })
+    expect(pushed(12).checks.some((check) => check.id === 'lateral-broms')).toBe(false)
+    const held = derivePier({
+      ...spec,
+      site: soil({}),
+      loads: lateral(12, 300),
+      sideways: { ground: 'as-tabulated', top: 'held-at-grade' },
+    })
+    expect(checkOf(held, 'lateral-held-at-grade')).toMatchObject({ counted: 'not counted', why: 'hinge-passes-no-moment' })
+  })
+  it('a push at the bracket reaches the pier as it is', () => {
+    expect(checkOf(pushed(0.2), 'lateral-embedment')).toMatchObject({ counted: 'counted' })
+    expect(checkOf(pushed(0.2), 'lateral-embedment').ratio).toBeGreaterThan(0)
+  })
+})

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
+import { pullPasses } from '../../../src/core/derive/uplift/governing.ts'
 import { soilCone, soilConeWithin } from '../../../src/core/engineering/soil/soilCone.ts'
 import type { PierResult } from '../../../src/core/model/result.ts'
 import type { PierDocument } from '../../../src/core/model/spec.ts'
@@ -14,7 +15,8 @@ import { close } from '../../close.ts'
 import { ofEach } from './manyPiers.ts'
 
 const chainGroups: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-connection', 'uplift-concrete'])
-const inChain = ({ checks, uplift }: PierResult) => checks.filter((check) => chainGroups.has(check.group) || check.id === uplift.soil)
+const inChain = ({ checks, uplift }: PierResult) =>
+  checks.filter((check) => (chainGroups.has(check.group) && pullPasses(check.id, uplift.soil)) || check.id === uplift.soil)
 
 describe('[C10] what a chain is, whatever the pier', () => {
   it('governing is the least of the links that count, and a chain with a gap has no number', () => {

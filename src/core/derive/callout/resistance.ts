@@ -1,6 +1,7 @@
 import { presumptiveSoils } from '../../engineering/tables/soils.ts'
 import type { CalloutItem } from '../../model/calloutResult.ts'
 import type { PresumptiveClass, Soil } from '../../model/spec.ts'
+import { pullPasses } from '../uplift/governing.ts'
 import { amount, type CalloutContext, choice, type ItemFinding, item, number, reaches, share } from './item.ts'
 
 /** The design uplift against what the weakest link that may be counted holds. */
@@ -8,7 +9,10 @@ export function upliftItem({ callout, uplift, checks, frame }: CalloutContext): 
   const governing = checks.find((check) => check.id === uplift.governing)
   const uncounted = checks.filter((check) => uplift.uncounted.includes(check.id))
   const isJudged = checks.some(
-    (check) => check.counted === "engineer's judgement" && check.allowable !== null && (chain.has(check.group) || check.id === uplift.soil),
+    (check) =>
+      check.counted === "engineer's judgement" &&
+      check.allowable !== null &&
+      ((chain.has(check.group) && pullPasses(check.id, uplift.soil)) || check.id === uplift.soil),
   )
   const find = (): ItemFinding => {
     const asked = callout.uplift ?? 0

@@ -38,6 +38,8 @@ export type LateralSite = Readonly<{
 const levelEnough = 0.1
 const nothingEntered: Counting = { counted: 'not counted', why: 'no-sideways-value', sources: ['user'] }
 const noPressure: Counting = { counted: 'not counted', why: 'ground-no-heavier-than-water', sources: ['user'] }
+/** A hinge hands on a push, and no moment of it. */
+const aboveHinge: Counting = { counted: 'not counted', why: 'hinge-passes-no-moment', sources: ['statics'] }
 const onSlope: Counting = { counted: "engineer's judgement", why: 'sideways-on-slope', sources: ['computed-here'] }
 
 /** Null where no embedment is left below the soil that carries nothing. */
@@ -56,6 +58,7 @@ export function lateralSite(frame: PierFrame, column: SoilColumn, demand: Demand
   const isEntered = soilsBetween(column, { from, to }).every((values) => values.lateral > 0)
   const ground = gradient.value > 0 ? (spec.site.slope > levelEnough ? onSlope : null) : isEntered ? noPressure : nothingEntered
   const { sideways } = countingOf(spec)
+  const isAboveHinge = spec.support.kind === 'bracket' && height !== null && height > foot + 1e-9
   return {
     column,
     width:
@@ -74,7 +77,7 @@ export function lateralSite(frame: PierFrame, column: SoilColumn, demand: Demand
     from,
     to,
     gradient,
-    counting: ground ? lessCounted(sideways, ground) : sideways,
+    counting: isAboveHinge ? aboveHinge : ground ? lessCounted(sideways, ground) : sideways,
     where: lateralWidth === 'hole' ? frame.lifts.map((lift) => lift.id) : ['post'],
   }
 }

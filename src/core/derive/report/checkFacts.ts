@@ -1,6 +1,7 @@
 import { chainGroups, type Fact, type FactGroup, type FactValue, otherGroups } from '../../model/fact.ts'
 import type { PierResult } from '../../model/result.ts'
 import type { Check, Worked } from '../../model/worked.ts'
+import { pullPasses } from '../uplift/governing.ts'
 import { fact, figureOf } from './fact.ts'
 import { checkVerdict, countingVerdict } from './verdict.ts'
 
@@ -36,7 +37,7 @@ const ofCheck = (check: Check) => ({
 export const linkFacts = (result: PierResult): Fact[] => inGroups(result.checks, chainGroups).map((check) => linkFact(check, result))
 
 function linkFact(check: Check, { uplift, demand }: PierResult): Fact {
-  const isSpare = check.group === 'uplift-soil' && check.id !== uplift.soil
+  const isSpare = (check.group === 'uplift-soil' && check.id !== uplift.soil) || !pullPasses(check.id, uplift.soil)
   const place = check.counted === 'upper bound' ? 'bound' : isSpare ? 'spare' : 'needed'
   const holds = heldBy(check)
   const limit = place === 'needed' ? (check.demand ?? null) : null

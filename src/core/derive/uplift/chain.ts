@@ -12,7 +12,7 @@ import { breakoutLink } from './breakoutLink.ts'
 import type { ChainLink } from './chainLink.ts'
 import { clayAdhesion } from './clayAdhesion.ts'
 import { partingLevel, pullLevel } from './concreteLevel.ts'
-import { concreteTension } from './concreteTension.ts'
+import { bellNeck, concreteTension } from './concreteTension.ts'
 import { byUser, lowerBound } from './frictionAndWeight.ts'
 import { byDepth, rational } from './fromBlowCount.ts'
 import { breakoutOfLedge, coneOverLedge } from './overLedge.ts'
@@ -30,7 +30,11 @@ export const upliftByConnection = (frame: PierFrame, properties: Properties = ta
 function upliftByConcrete(frame: PierFrame, zones: () => readonly Zone[]): ChainLink[] {
   const pull = pullLevel(frame)
   const part = partingLevel(frame, pull)
-  return there([pull === null ? null : breakoutLink(frame, pull), part === null ? null : concreteTension(frame, part, zones)])
+  return there([
+    pull === null ? null : breakoutLink(frame, pull),
+    part === null ? null : concreteTension(frame, part, zones),
+    pull === null ? null : bellNeck(frame, pull, zones),
+  ])
 }
 
 /**

@@ -10,10 +10,12 @@ export type ChainLink = Readonly<{
   counting: Counting
   /** Null where nothing may be counted. */
   allowable: Worked | null
+  /** Is it a way in which the ground over a bell comes up with it? */
+  overBell?: boolean
   show: () => Pick<Check, 'where' | 'worked'>
 }>
 
 /** A link as its counting lets it be stated: nothing where it is not counted, whatever the number. */
 export const chainLink = (link: ChainLink): ChainLink => (link.counting.counted === 'not counted' ? { ...link, allowable: null } : link)
 
-export const checkOf = ({ show, ...link }: ChainLink): Check => makeCheck({ ...link, ...show() })
+export const checkOf = ({ show, overBell: _, ...link }: ChainLink): Check => makeCheck({ ...link, ...show() })

@@ -15,11 +15,27 @@ import { barsAcross } from './barsAcross.ts'
  * @param zones of the pier, asked for only when the work is shown
  */
 export function concreteTension(frame: PierFrame, plane: number, zones: () => readonly Zone[]): ChainLink | null {
+  return across('concrete-tension', frame, plane, zones)
+}
+
+/** Level of the neck of a bell [m], signed; null without one below what pulls on the concrete. */
+function neckLevel({ spec, profile, fillBottom }: PierFrame, pull: number): number | null {
+  const top = spec.hole.bell && profile.bottom + spec.hole.bell.height
+  return top !== null && top > fillBottom && top < pull - 1e-9 ? top : null
+}
+
+/** The same at the neck of a bell, where it would tear off: needed where the ground that it lifts is what is counted. */
+export function bellNeck(frame: PierFrame, pull: number, zones: () => readonly Zone[]): ChainLink | null {
+  const neck = neckLevel(frame, pull)
+  return neck === null ? null : across('bell-neck', frame, neck, zones)
+}
+
+function across(id: 'concrete-tension' | 'bell-neck', frame: PierFrame, plane: number, zones: () => readonly Zone[]): ChainLink | null {
   const host = liftAt(frame, plane - 1e-9)
   if (host === null) return null
   const { counting, allowable, worked } = barsAcross(frame, plane)
   return chainLink({
-    id: 'concrete-tension',
+    id,
     group: 'uplift-concrete',
     counting,
     allowable,

@@ -6,8 +6,8 @@ import type { PierFrame } from '../pierFrame.ts'
 export type CountedLength = Readonly<{ from: Metres; to: Metres; perimeter: Metres; where: readonly string[] }>
 
 /**
- * What touches undisturbed ground over the shaft, less the depth of frost and of topsoil. Measured below the downhill edge. The bell is left
- * out: it lifts a cone, it does not slide.
+ * What touches undisturbed ground over the shaft, less the depth of frost and of topsoil. Measured below the downhill edge. A bell counts as
+ * the straight shaft would: it holds no less, since the ground over it has to move as well.
  */
 export function countedLength({ spec, profile, lifts, fillBottom }: PierFrame): CountedLength | null {
   const drop = spec.site.slope * profile.shaftRadius
@@ -20,9 +20,8 @@ export function countedLength({ spec, profile, lifts, fillBottom }: PierFrame): 
     bottom = top
   }
   if (!cast) return null
-  const shaftBottom = Math.max(cast.low, spec.hole.bell ? profile.bottom + spec.hole.bell.height : cast.low)
   const flareEnd = spec.hole.flare ? spec.hole.flare.depth - drop : 0
   const from = Math.max(spec.site.frostDepth, spec.site.topsoil, -cast.high - drop, flareEnd)
-  const to = -shaftBottom - drop
+  const to = -cast.low - drop
   return to > from ? { from: metres(from), to: metres(to), perimeter: metres(Math.PI * spec.hole.diameter), where: cast.where } : null
 }

@@ -44,7 +44,7 @@ const betas = (passed: readonly SoilValues[]): Worked[] =>
 
 /** Weight with the lower bound of side friction: normally consolidated ground, no credit for how it was laid down. The default. */
 export function lowerBound(context: SoilContext): ChainLink {
-  const { column, length, passed, weight, factored, counting } = context
+  const { column, length, passed, weight, factored, counting, ledge } = context
   const id = 'friction-and-weight'
   const isRock = passed.some((values) => values.frictionAngle === null)
   if (!length || isRock) {
@@ -58,10 +58,11 @@ export function lowerBound(context: SoilContext): ChainLink {
     })
   }
   const { ultimate, allowable } = lowerBoundFriction(column, length, passed)
+  const asShaft = counting.counted !== 'not counted' && ledge?.kind === 'bell'
   return chainLink({
     id,
     group,
-    counting,
+    counting: asShaft ? { ...counting, why: 'bell-counted-as-shaft' } : counting,
     allowable: frictionPlusWeight(allowable, factored),
     show: () => ({ where: length.where, worked: [...betas(passed), ultimate, allowable, weight, factored] }),
   })

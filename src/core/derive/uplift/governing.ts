@@ -12,7 +12,8 @@ export type Chain = Readonly<{ soil: ChainLink | null; links: readonly ChainLink
 
 /**
  * Which link governs. Of the ways in which the ground may hold, the smallest that may be counted is used; the chain then holds as
- * much as its least link. A way that somebody chose is still capped by the pier's share of a block with its neighbours. When a needed link is not counted the chain has no capacity: it can't be verified.
+ * much as its least link. With a bell the shaft can't slip while the bell holds: of slipping as its straight shaft would, and of lifting the
+ * ground over the bell where its neck counts, the greater is used. A way that somebody chose is still capped by the pier's share of a block with its neighbours. When a needed link is not counted the chain has no capacity: it can't be verified.
  * @param chosen soil mechanism that somebody answers for instead of the smallest; without a value of its own it changes nothing
  */
 export function chainOf(every: readonly ChainLink[], chosen: SoilMechanism | null = null): Chain {
@@ -20,20 +21,33 @@ export function chainOf(every: readonly ChainLink[], chosen: SoilMechanism | nul
   let soil: ChainLink | null = null
   let picked: ChainLink | null = null
   let block: ChainLink | null = null
+  let heave: ChainLink | null = null
+  let neck: ChainLink | null = null
   const rest: ChainLink[] = []
   for (const one of every) {
-    if (chainGroups.has(one.group)) rest.push(one)
+    if (one.id === bellNeckId) neck = one
+    else if (chainGroups.has(one.group)) rest.push(one)
     if (one.group !== 'uplift-soil') continue
     first ??= one
-    soil = lesser(soil, one)
+    if (one.overBell) heave = lesser(heave, one)
+    else soil = lesser(soil, one)
     if (one.id === chosen && one.allowable !== null) picked = one
     if (one.id === blockOfPiersId) block = one
   }
-  const used = (picked && block ? lesser(picked, block) : picked) ?? soil ?? first
-  const links = used ? [used, ...rest] : rest
+  const capped = (one: ChainLink | null) => (one && block ? lesser(one, block) : one)
+  const lifted = neck === null || neck.allowable !== null ? capped(heave) : null
+  const least = (lifted?.allowable?.value ?? 0) > (soil?.allowable?.value ?? 0) ? lifted : soil
+  const used = capped(picked) ?? least ?? heave ?? first
+  const needed = neck && used && pullPasses(neck.id, used.id) ? [...rest, neck] : rest
+  const links = used ? [used, ...needed] : needed
   const isWhole = links.every((link) => link.allowable !== null)
   return { soil: used, links, governing: isWhole ? links.reduce<ChainLink | null>(lesser, null) : null }
 }
+
+const bellNeckId = 'bell-neck'
+const lifting: ReadonlySet<string> = new Set(['cone-over-ledge', 'breakout-of-ledge'])
+/** Does the pull pass this link? The neck of a bell only where the ground over the bell is what is counted. */
+export const pullPasses = (id: string, soil: string): boolean => id !== bellNeckId || lifting.has(soil)
 
 const chainGroups: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-connection', 'uplift-concrete'])
 
@@ -68,7 +82,7 @@ const links: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-conne
  */
 export function againstDemand(checks: readonly Check[], { soil, allowable }: PierResult['uplift'], uplift: Worked | null): Check[] {
   return checks.map((check) => {
-    const isLink = links.has(check.group) || check.id === soil
+    const isLink = (links.has(check.group) && pullPasses(check.id, soil)) || check.id === soil
     if (!isLink) return check
     const { ratio: _, ...bare } = check
     const demand = check.demand ?? uplift

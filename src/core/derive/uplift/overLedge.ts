@@ -59,6 +59,7 @@ export function coneOverLedge(context: SoilContext): ChainLink | null {
   return chainLink({
     id: 'cone-over-ledge',
     group,
+    overBell: ledge.kind === 'bell',
     counting: judged(`cone-over-${ledge.kind}`),
     allowable: workedFactoredDeadLoad(
       { weight: newtons(total.value), share: deadLoadShare.value },
@@ -114,6 +115,7 @@ export function breakoutOfLedge(context: SoilContext): ChainLink | null {
   return chainLink({
     id: 'breakout-of-ledge',
     group,
+    overBell: ledge.kind === 'bell',
     counting: { ...judged(shared ? `${why}-shared` : why), sources: ['meyerhof-adams-1968', 'ibc-1810-3-3-1-5'] },
     allowable: workedAllowableUplift(
       { ultimate: newtons(ultimate.value), factor: upliftFactors.analysis.wind.value },

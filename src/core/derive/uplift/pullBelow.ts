@@ -2,8 +2,8 @@ import { retold, weakest } from '../../engineering/showing.ts'
 import type { Check, Worked } from '../../model/worked.ts'
 import { metres } from '../../units/quantity.ts'
 import { blockOfPiersId } from './blockOfPiers.ts'
-import { partingLevel } from './concreteLevel.ts'
 import { upliftBySoil } from './chain.ts'
+import { pullPasses } from './governing.ts'
 import { soilsBetween } from './soilColumn.ts'
 import type { SoilContext } from './soilContext.ts'
 
@@ -20,21 +20,25 @@ const frictions: ReadonlySet<string> = new Set([
 export function withPullBelow(checks: readonly Check[], context: SoilContext, soil: string): readonly Check[] {
   const used = checks.find((check) => check.id === soil)
   return checks.map((check) => {
-    const weight = check.worked.find((one) => one.id === 'weight-below-plane')
-    const below = used && weight && pullBelow(context, weight, used)
+    const step = (id: string) => check.worked.find((one) => one.id === id)
+    const [level, weight] = [step('parting-level'), step('weight-below-plane')]
+    const below = used && level && weight && pullPasses(check.id, soil) ? pullBelow(context, { plane: -level.value, weight }, used) : null
     return below ? { ...check, worked: [...check.worked, ...below.worked], demand: below.pull } : check
   })
 }
 
 /**
  * What the concrete at its parting level has to carry, or loses if it parts there: the weight that hangs below that level, at its full
- * value, and what the soil mechanism in use holds below it. Null where nothing could part.
- * @param weight of the mix below the level
+ * value, and what the soil mechanism in use holds below it.
+ * @param plane the level [m], signed
+ * @param weight of the mix below it
  * @param soil the mechanism in use
  */
-function pullBelow(context: SoilContext, weight: Worked, soil: Check): Readonly<{ pull: Worked; worked: readonly Worked[] }> | null {
-  const plane = partingLevel(context.frame)
-  if (plane === null) return null
+function pullBelow(
+  context: SoilContext,
+  { plane, weight }: Readonly<{ plane: number; weight: Worked }>,
+  soil: Check,
+): Readonly<{ pull: Worked; worked: readonly Worked[] }> {
   const breakout = soil.id === 'breakout-of-ledge' && hasLedgeBelow(context, plane) ? soil.allowable : null
   // Breakout holds the weight of the pier inside it.
   if (breakout) return { pull: retold(breakout, 'pull-below-plane'), worked: [] }
@@ -73,5 +77,5 @@ function heldBelow(context: SoilContext, plane: number, soil: Check): Worked | n
 }
 
 function hasLedgeBelow({ frame, ledge }: SoilContext, plane: number): boolean {
-  return ledge !== null && -ledge.depth - frame.spec.site.slope * ledge.radius <= plane
+  return ledge !== null && -ledge.depth - frame.spec.site.slope * ledge.radius <= plane + 1e-9
 }
