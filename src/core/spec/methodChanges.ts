@@ -13,6 +13,7 @@ type MethodChange = Readonly<{ id: string; until: number; concerns: (document: P
 
 const mixed = ({ spec }: PierDocument): boolean => places(spec, 'concrete')
 const pressed = ({ spec }: PierDocument): boolean => Boolean(spec.loads.entered?.gravity || spec.loads.estimate)
+const pushed = ({ spec }: PierDocument): boolean => Boolean(spec.loads.entered?.lateral || spec.loads.estimate)
 const weak = toSI(2500, 'psi')
 
 /** Every change since the first release, in the order in which people are told. A key of words each. */
@@ -35,6 +36,8 @@ export const methodChanges = [
   { id: 'bearing-under-concrete', until: 1, concerns: (document) => mixed(document) && pressed(document) },
   { id: 'pull-through-concrete', until: 1, concerns: mixed },
   { id: 'weak-concrete', until: 1, concerns: (document) => mixed(document) && document.spec.concrete.strength < weak },
+  { id: 'bell-counted-apart', until: 1, concerns: ({ spec }) => spec.hole.bell !== null },
+  { id: 'bracket-hinge', until: 1, concerns: (document) => document.spec.support.kind === 'bracket' && pushed(document) },
   { id: 'years-by-evidence', until: 1, concerns: () => true },
   { id: 'dry-mix-mass', until: 1, concerns: ({ spec }) => places(spec, 'dry-mix') },
 ] as const satisfies readonly MethodChange[]
