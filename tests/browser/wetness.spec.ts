@@ -88,7 +88,7 @@ test('[W10] side by side each pier shows where its rain ends, and the years what
   expect(ways.every((way) => way.startsWith('M'))).toBe(true)
   await expect(app.page.getByText(time.years.tally.none, { exact: true })).toHaveCount(1)
   await expect(app.page.locator('.cmp-columns .tally svg')).toHaveCount(3)
-  await expect(app.page.locator('.cmp-columns .tally-open')).toHaveCount(60)
+  await expect(app.page.locator('.cmp-columns .tally-open')).toHaveCount(18)
   await years.selectOption('-1')
   await expect(rain).toHaveCount(0)
 })

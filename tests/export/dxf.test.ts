@@ -74,20 +74,20 @@ describe('[E8] another program reads the drawing', () => {
     const document = jobNamed('mixed')
     const said = (units: UnitSystem) => texts(read(fileOf(document, units))).map(({ text }) => text)
     expect(said('us')).toEqual(
-      expect.arrayContaining(['20" Ø', '4\'-0"', '3\'-6"', '1 1/2" crown', 'Mixed', 'concrete', 'Scale 3/4" = 1\'-0" (1:16)']),
+      expect.arrayContaining(['26" Ø', '5\'-6"', '4\'-4"', '1 1/2" crown', 'Mixed', 'concrete', 'Upright', 'bars', 'Scale 1/2" = 1\'-0" (1:24)']),
     )
-    expect(said('metric')).toEqual(expect.arrayContaining(['508 Ø', '1219', '1067', 'Scale 1:20']))
+    expect(said('metric')).toEqual(expect.arrayContaining(['660 Ø', '1676', '1321', 'Scale 1:20']))
     expect(said('us').join(' ')).toContain(exporting.sheet.caution)
   })
 
   it('writes capitals 2.5 mm high at its scale', () => {
-    const figure = texts(read(fileOf(jobNamed('mixed'), 'us'))).find(({ text }) => text === '20" Ø')
-    close((figure?.textHeight ?? 0) * 25.4, 2.5 * 16, { abs: 0, rel: 0.02 })
+    const figure = texts(read(fileOf(jobNamed('mixed'), 'us'))).find(({ text }) => text === '26" Ø')
+    close((figure?.textHeight ?? 0) * 25.4, 2.5 * 24, { abs: 0, rel: 0.02 })
   })
 
   it('breaks dimension lines where a figure stands on them', () => {
     const drawing = read(fileOf(jobNamed('mixed'), 'us'))
-    const figure = texts(drawing).find(({ text }) => text === '20" Ø')
+    const figure = texts(drawing).find(({ text }) => text === '26" Ø')
     const across = drawing.entities
       .filter(isA<ILineEntity>('LINE'))
       .filter(({ layer }) => layer === exporting.otherLayers.dimensions)

@@ -105,7 +105,7 @@ describe('[E5] the files are read by others', () => {
     geometry.computeBoundingBox()
     const { min, max } = geometry.boundingBox ?? {}
     close(min?.z ?? Number.NaN, 0, { abs: 1e-3, rel: 0 })
-    close(max?.x ?? Number.NaN, 254, { abs: 0.5, rel: 0 })
+    close(max?.x ?? Number.NaN, 330.2, { abs: 0.5, rel: 0 })
     const normals = geometry.getAttribute('normal')
     expect(Math.hypot(normals.getX(0), normals.getY(0), normals.getZ(0))).toBeCloseTo(1, 5)
   })

@@ -11,10 +11,13 @@ import { mixedBracketPier } from './fill/mixedBracketPier.ts'
 import { mixedCollar } from './fill/mixedCollar.ts'
 import { mixedFullHeight } from './fill/mixedFullHeight.ts'
 
-/** Every way to fill the hole, in the order in which they are offered. The only list; adding one is a file and a line here. */
+/**
+ * Every way to fill the hole, in the order in which they are offered: what goes in dry, what is mixed first, what holds no concrete around the
+ * post. That is the order in which the question comes up, cheapest idea first, and no ranking. The only list; adding one is a file and a line here.
+ */
 export const fillKinds = [dryBagAtFoot, dryFullHeight, mixedFullHeight, mixedCollar, mixedBracketPier, granularOnPad, flowableFill] as const
 
-/** Methods that a pier is set beside unless somebody picks others: poured round the post, under a bracket, and the two that go in dry. No ranking. */
+/** Methods that a pier is set beside unless somebody picks others: poured around the post, under a bracket, and the two that go in dry. No ranking. */
 export const comparedFirst: readonly AnyFillKind['id'][] = ['mixed-full-height', 'mixed-bracket-pier', 'dry-bag-at-foot', 'dry-full-height']
 
 /** Every bracket shape. */

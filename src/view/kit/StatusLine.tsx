@@ -4,7 +4,7 @@ import { wordsOf } from '../../words/index.ts'
 import { MarkedWord } from './Mark.tsx'
 import './statusLine.css'
 
-/** How all checks stand, worst first, with the names of those that fall short or can't be verified. It is no leave to build, and says so. */
+/** How all checks stand, worst first, with the names of those that fall short or can't be verified. It is not permission to build, and says so. */
 export const StatusLine = ({ facts }: Readonly<{ facts: readonly Fact[] }>) => (
   <p className='status-line small'>
     {statusParts(facts).map((part) => (

@@ -21,10 +21,15 @@ export const numbers = mark('numbers')
 /** The 3D picture stands, or the drawn section has taken its place for good. */
 export const picture = mark('picture')
 
-const firstTouch = new Promise<void>((resolve) => {
-  for (const kind of ['pointerdown', 'keydown', 'wheel', 'beforeprint'])
-    addEventListener(kind, () => resolve(), { once: true, capture: true, passive: true })
-})
+let touched: Promise<void> | null = null
+/** Listened for from the first part that waits. */
+const firstTouch = (): Promise<void> => {
+  touched ??= new Promise<void>((resolve) => {
+    for (const kind of ['pointerdown', 'keydown', 'wheel', 'beforeprint'])
+      addEventListener(kind, () => resolve(), { once: true, capture: true, passive: true })
+  })
+  return touched
+}
 
 let waiting = 0
 
@@ -41,7 +46,7 @@ export const afterNumbers: Turn = async (load) => {
 export const afterPicture: Turn = async (load) => {
   waiting++
   try {
-    await Promise.race([picture.passed, firstTouch])
+    await Promise.race([picture.passed, firstTouch()])
     return await load()
   } finally {
     waiting--

@@ -92,7 +92,7 @@ export const app = {
     'stand-off-not-in-weather': { met: 'No help out in the weather, so treat the wood', unmet: 'Condition not met, so treat the wood' },
   },
   verdictMeanings: {
-    meets: 'Not below the figure that it is held against. That is no leave to build.',
+    meets: 'Not below the figure that it is held against. That is not permission to build.',
     short: 'Below the figure that it is held against.',
     counted: 'A standard lets this number be counted.',
     judgement: 'No standard gives a rule for this. It counts only if an engineer says so.',
@@ -106,7 +106,7 @@ export const app = {
     meets: (count: number): string => (count === 1 ? '1 meets' : `${count} meet`),
     unneeded: (count: number): string => `${count} not asked`,
     names: { uplift: 'Uplift', drawing: 'Against the drawing' },
-    noLeave: 'No leave to build.',
+    noLeave: 'Not permission to build.',
     worse: (names: string): string => `Worse by this: ${names}`,
   },
   strip: {

@@ -60,6 +60,6 @@ describe('[C41] one line says how all checks stand', () => {
   })
 
   it('is never read as leave to build', () => {
-    ofEach((spec) => expect(statusLine(facts(spec))).toMatch(/ No leave to build\.$/))
+    ofEach((spec) => expect(statusLine(facts(spec))).toMatch(/ Not permission to build\.$/))
   })
 })

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { derivePier } from '../../../src/core/derive/derivePier.ts'
 import { report } from '../../../src/core/derive/report/report.ts'
+import type { ToldCheck } from '../../../src/core/derive/report/status.ts'
 import { costOfGain, worsened } from '../../../src/core/derive/report/worsened.ts'
 import { whatIf } from '../../../src/core/derive/whatIf/whatIf.ts'
 import type { Fact } from '../../../src/core/model/fact.ts'
@@ -10,7 +11,7 @@ import { openingDocument } from '../../../src/core/spec/openingPier.ts'
 
 const facts = ({ spec }: PierDocument): readonly Fact[] => report(derivePier(spec))
 const changed = (made: ReturnType<typeof setPart>): PierDocument => (made.ok ? made.value : expect.fail(JSON.stringify(made.issues)))
-const ids = (list: readonly Fact[]) => list.map(({ id }) => id)
+const ids = (list: readonly ToldCheck[]) => list.map(({ id }) => id)
 const before = facts(openingDocument)
 
 describe('[C44] a change that raises one number says which others it makes worse', () => {

@@ -1,5 +1,6 @@
 import { chainGroups, type Fact, otherGroups } from '../../model/fact.ts'
 import { factsOf } from './report.ts'
+import type { ToldCheck } from './status.ts'
 import { markOf } from './verdict.ts'
 
 /** Changes of a number of less than this share are none. */
@@ -23,17 +24,19 @@ const isWorse = (before: Fact, after: Fact): boolean =>
 
 /**
  * What a change made worse, whatever else it made better: a verdict that falls, more of a limit that is used, more frost that pulls, more
- * wood in the ground. Links count where the pull must pass them. Facts of the changed pier, in the order of the report.
+ * wood in the ground. Links count where the pull must pass them. Checks of the changed pier, in the order of the report.
  * Checked by: tests/core/derive/worsened.test.ts
  */
-export const worsened = (before: readonly Fact[], after: readonly Fact[]): readonly Fact[] =>
-  factsOf(after, 'uplift', ...chainGroups, ...otherGroups, 'stand-off', 'headline').filter((one) => {
-    const was = before.find(({ group, id }) => group === one.group && id === one.id)
-    return one.link?.place !== 'bound' && one.link?.place !== 'spare' && (was === undefined ? rankOf(one) > 0 : isWorse(was, one))
-  })
+export const worsened = (before: readonly Fact[], after: readonly Fact[]): readonly ToldCheck[] =>
+  factsOf(after, 'uplift', ...chainGroups, ...otherGroups, 'stand-off', 'headline')
+    .filter((one) => {
+      const was = before.find(({ group, id }) => group === one.group && id === one.id)
+      return one.link?.place !== 'bound' && one.link?.place !== 'spare' && (was === undefined ? rankOf(one) > 0 : isWorse(was, one))
+    })
+    .map(({ id, group, restsOn }) => ({ id, group, restsOn }))
 
 /** What a change made worse while the uplift that may be counted rose; nothing where it did not. */
-export const costOfGain = (before: readonly Fact[], after: readonly Fact[]): readonly Fact[] => {
+export const costOfGain = (before: readonly Fact[], after: readonly Fact[]): readonly ToldCheck[] => {
   const [[was], [is]] = [factsOf(before, 'uplift'), factsOf(after, 'uplift')]
   return was && is && rises(numberIn(was), numberIn(is)) ? worsened(before, after) : []
 }

@@ -73,8 +73,6 @@ export function governingUplift({ soil, links, governing }: Chain, checks: reado
   }
 }
 
-const links: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-connection', 'uplift-concrete'])
-
 /**
  * Holds every link of the chain against the uplift: those between post and ground, and the one soil mechanism in use. A link that
  * is asked for something else keeps that. No link has a ratio unless every one that is needed may be counted: a chain with a link that
@@ -82,7 +80,7 @@ const links: ReadonlySet<Check['group']> = new Set(['uplift-post', 'uplift-conne
  */
 export function againstDemand(checks: readonly Check[], { soil, allowable }: PierResult['uplift'], uplift: Worked | null): Check[] {
   return checks.map((check) => {
-    const isLink = (links.has(check.group) && pullPasses(check.id, soil)) || check.id === soil
+    const isLink = (chainGroups.has(check.group) && pullPasses(check.id, soil)) || check.id === soil
     if (!isLink) return check
     const { ratio: _, ...bare } = check
     const demand = check.demand ?? uplift

@@ -5,6 +5,7 @@ import { validateSpec } from '../../spec/validate.ts'
 import { type Newtons, newtons } from '../../units/quantity.ts'
 import { derivePier } from '../derivePier.ts'
 import { factsOf, report } from '../report/report.ts'
+import type { ToldCheck } from '../report/status.ts'
 import { worsened } from '../report/worsened.ts'
 import { type Change, changes } from './changes.ts'
 
@@ -18,7 +19,7 @@ export type WhatIf = Readonly<{
   gain: Newtons
   governing: CheckId
   /** What it makes worse meanwhile. */
-  worse: readonly Fact[]
+  worse: readonly ToldCheck[]
 }>
 
 /** One change tried alone on a pier that is told by these facts; null where it can't be built from here or leaves the chain without a capacity. */

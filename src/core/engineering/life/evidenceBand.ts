@@ -48,7 +48,17 @@ export function evidenceBand(row: EvidenceRow, confidence: number, steepest: num
     : lifeBand({ low: life.low, high: life.high }, steepest)
 }
 
-/** Share gone where half last from `low` to `high` [s]: spread as evenly or bunched as steeply as `steepest` [1]. */
+/**
+ * What two ends of a life leave open of the share that is gone: spread evenly, or bunched.
+ * @param low least time that half last [s]
+ * @param high most time that half last [s]
+ * @param steepest most that lives bunch together, as the k of a Weibull curve [1]
+ * @returns least and greatest share gone over time [1]; it speaks of any time
+ * Formula: between the curves k = 1 and k = `steepest` through the medians `low` and `high`
+ * Valid: 0 < low <= high, steepest >= 1. Outside: no band is claimed.
+ * Source: weibull-two-points
+ * Checked by: tests/core/engineering/life/evidenceBand.test.ts
+ */
 export function lifeBand({ low, high }: Readonly<{ low: Seconds; high: Seconds }>, steepest: number): EvidenceBand {
   const shape = { low: 1, high: steepest }
   const gone: EvidenceBand['gone'] = (time) => {
@@ -58,7 +68,18 @@ export function lifeBand({ low, high }: Readonly<{ low: Seconds; high: Seconds }
   return { gone, until: null }
 }
 
-/** Steepest curve that a count leaves open with its row's median; null for a row without both. */
+/**
+ * Steepest curve that a count of failures leaves open with the median of its row.
+ * @param sample number of posts and of those that failed [1]
+ * @param watched time at which they were counted [s]
+ * @param median time that half last [s]
+ * @param confidence of the interval about the count [1]
+ * @returns shape k of the Weibull curve [1]; null for a row without a failure, a time or a median
+ * Formula: k of the curve through (watched, low end of the interval) and the median
+ * Valid: 0 < watched, 0 < confidence < 1. Outside: null.
+ * Source: binomial-bound, weibull-two-points
+ * Checked by: tests/core/engineering/life/evidenceBand.test.ts
+ */
 export function steepestOf({ sample, watched, median }: EvidenceRow, confidence: number): number | null {
   if (!sample?.failed || !watched || !median) return null
   const { low } = failedInterval({ failed: sample.failed, sample: sample.count, confidence })

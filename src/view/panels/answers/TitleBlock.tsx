@@ -52,7 +52,7 @@ const Uplift = ({ uplift, facts }: Readonly<{ uplift: Fact; facts: readonly Fact
         </p>
       )}
       <Asked uplift={uplift} />
-      {before && <Worse facts={costOfGain(before, facts)} />}
+      {before && <Worse checks={costOfGain(before, facts)} />}
     </div>
   )
 }

@@ -28,7 +28,7 @@ const Change = ({ one, most, governing, onTry }: { one: WhatIf; most: number; go
       <span>
         {label}
         {one.governing !== governing && <span className='quiet block'> {words.governs(answerWords(one.governing).label)}</span>}
-        <Worse facts={one.gain > 0 ? one.worse : []} />
+        <Worse checks={one.gain > 0 ? one.worse : []} />
       </span>
       <span className='number strong'>{gain}</span>
       <svg className='change-bar' width='100%' height='8' aria-hidden='true' focusable='false'>

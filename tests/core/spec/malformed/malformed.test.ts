@@ -14,7 +14,7 @@ type Case = Readonly<{
 }>
 type Tree = Record<string, unknown>
 
-const good = readFileSync(new URL('../../../../public/examples/boat-shelter-mixed.json', import.meta.url), 'utf8')
+const good = readFileSync(new URL('good.json', import.meta.url), 'utf8')
 
 const holderOf = (job: Tree, path: string): readonly [Tree, string] => {
   const steps = path.split('.')
