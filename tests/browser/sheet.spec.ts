@@ -81,7 +81,7 @@ for (const [paper, width, height] of [
       }
       const all = close(pages.map(({ text }) => text).join(' '))
       for (const number of numbers) expect(all).toContain(close(number))
-      expect(all).toContain(close('20" Ø'))
+      expect(all).toContain(close('26" Ø'))
       // Nothing of the app behind is on paper.
       expect(all).not.toContain(close('Take it along'))
     }
@@ -155,6 +155,8 @@ test("one pier, or every pier that is compared, goes to the browser's own print 
 }) => {
   await app.open(linkOfJob())
   const printed = async () => (await wordsOf(await app.page.pdf({ preferCSSPageSize: true }))).map((page) => close(page.text))
+  // The page for the printer comes after all that is looked at.
+  await expect.poll(async () => (await printed()).join('')).toContain(close(appWords.print.full))
   const one = await printed()
   expect(one).toHaveLength(1)
   for (const { short, long } of cautions.standing) for (const said of [short, long]) expect(one[0]).toContain(close(said))

@@ -15,7 +15,7 @@ const sureParts = (page: Page) => {
   return {
     section,
     fold: section.locator('summary').first(),
-    lead: section.getByText(/900 in 1,000 tries? hold/),
+    lead: section.getByText(/900 in 1,000 (tries )?hold/),
     chart: section.getByRole('img', { name: words.chart.name }),
     tries: section.getByRole('combobox', { name: words.run.tries }),
     seed: section.getByRole('textbox', { name: words.run.seed }),

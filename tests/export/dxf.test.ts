@@ -74,7 +74,17 @@ describe('[E8] another program reads the drawing', () => {
     const document = jobNamed('mixed')
     const said = (units: UnitSystem) => texts(read(fileOf(document, units))).map(({ text }) => text)
     expect(said('us')).toEqual(
-      expect.arrayContaining(['26" Ø', '5\'-6"', '4\'-4"', '1 1/2" crown', 'Mixed', 'concrete', 'Upright', 'bars', 'Scale 1/2" = 1\'-0" (1:24)']),
+      expect.arrayContaining([
+        '26" Ø',
+        '5\'-6"',
+        '4\'-4"',
+        '1 1/2" crown',
+        'Mixed',
+        'concrete',
+        'Upright',
+        'bars',
+        'Scale 1/2" = 1\'-0" (1:24)',
+      ]),
     )
     expect(said('metric')).toEqual(expect.arrayContaining(['660 Ø', '1676', '1321', 'Scale 1:20']))
     expect(said('us').join(' ')).toContain(exporting.sheet.caution)

@@ -222,7 +222,10 @@ export const useComparedRows = (piers: Piers, figures: ComparedFigures, scale: s
     ...(figures.pictures?.length === piers.length ? [picturesRow(piers, figures.pictures)] : []),
     ...inputs.filter((row) => !isMissingOnly(row)).map((row) => inputRow(row, piers, say)),
     ...(missing.length > 0 ? [missingRow(missing, piers)] : []),
-    ...rowsFor(results).map((row) => resultRow(row, piers)),
+    // How the checks stand is told on each pier's own sheet: there is no room for it here.
+    ...rowsFor(results)
+      .filter(({ id }) => id !== 'status')
+      .map((row) => resultRow(row, piers)),
     codesRow(piers),
   ]
 }

@@ -182,7 +182,7 @@ export const OrderBlock = ({ result }: BlockProps) => {
 const order = ['falls short', "can't be verified", 'meets', 'not needed'] as const
 
 /** Most of a drawing's own notes that is printed [characters]: the rest stays in the file. */
-const mostNotes = 300
+const mostNotes = 160
 
 /** The pier held against its drawing: items under their verdict, each verdict as a shape and a word, and what would show them said once. */
 export const DrawingBlock = ({ result }: BlockProps) => {

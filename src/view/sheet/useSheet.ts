@@ -59,7 +59,7 @@ const paperFacts = ({ document, date, view: { units } }: SectionAsk, plan: Secti
 
 function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
   const { document, result } = ask
-  const plan = planned(ask, { width: 136, height: 97 })
+  const plan = planned(ask, { width: 136, height: 84 })
   return {
     kind: 'one',
     document,
@@ -72,7 +72,7 @@ function ofOne(ask: SectionAsk, picture: string | null): SheetContent {
 
 function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk, pictures: ComparedFigures['pictures'] = null): SheetContent {
   const asks = piers.flatMap(({ pier }): SectionAsk[] => (pier ? [{ ...own, document: pier.document, result: pier.result }] : []))
-  const plans = plannedTogether(asks, { width: columnOf(piers.length), height: 72 })
+  const plans = plannedTogether(asks, { width: columnOf(piers.length), height: 56 })
   const labels = asks.map(({ document }) => wordsOf('fills')[document.spec.fill.kind].label)
   const drawn = bareFigures(plans, labels, 'sheet-', columnOf(piers.length))
   let next = 0
@@ -81,7 +81,7 @@ function ofSeveral(piers: readonly ComparedPier[], own: SectionAsk, pictures: Co
   return {
     kind: 'several',
     piers,
-    figures: { sections, bar: first ? barFigure(first, 60) : '', legend: legendFigure(plans, 'sheet-legend-', 118), pictures },
+    figures: { sections, bar: first ? barFigure(first, 60) : '', legend: legendFigure(plans, 'sheet-legend-', 114), pictures },
     facts: paperFacts(own, first, wordsOf('sheet').compared),
   }
 }
