@@ -87,6 +87,7 @@ export type ReasonId =
   | 'vertical-bars-carry'
   | 'vertical-bars-too-short'
   | 'concrete-below-code'
+  | 'concrete-around-post-too-weak'
   | 'legs-reach-far-enough'
   | 'legs-too-short'
   | 'flat-legs-outside-code'

@@ -48,6 +48,8 @@ export const reasons = {
   'vertical-bars-carry': 'Upright bars cross this level and reach far enough on both sides.',
   'vertical-bars-too-short':
     "Upright bars cross this level but do not reach their development length on both sides of it. No code counts a share of it, nor plain concrete for the rest, so it can't be verified.",
+  'concrete-around-post-too-weak':
+    "The code counts the width of the hole where the concrete around a post has 2,000 psi or more. For weaker concrete it can't be verified.",
   'concrete-below-code':
     "The formulas hold for concrete of 2,500 psi and more. For weaker concrete no code gives them, so it can't be verified.",
   'legs-reach-far-enough':

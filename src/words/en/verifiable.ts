@@ -24,6 +24,7 @@ export const verifiable = {
   'plain-concrete-tension': 'Upright bars through this level that reach their development length above it and below it.',
   'vertical-bars-too-short':
     'Bars that reach the development length on both sides of this level: longer or thinner bars, or a connection higher up in the pier.',
+  'concrete-around-post-too-weak': 'Concrete of 2,000 psi or more around the post.',
   'concrete-below-code': 'Concrete of 2,500 psi or more.',
   'hinge-passes-no-moment': 'The push that the braced frame brings to the bracket, entered at the height of the bracket.',
   'anchors-need-evaluation': "The anchor maker's own evaluation report, entered as a rating.",

@@ -322,6 +322,21 @@ describe('[C22] bearing over concrete that has to spread the load', () => {
   })
 })
 
+describe('[C24] a method counts within its range alone', () => {
+  // IBC 1807.3.3: concrete around a post of 2,000 psi and more.
+  it('the width of the hole bears sideways where the concrete around the post has 2,000 psi', () => {
+    const pushed = (psi: number) =>
+      derivePier({ ...plainPier, loads: lateral(5, 480), concrete: { ...plainPier.concrete, strength: pascals(toSI(psi, 'psi')) } })
+    expect(checkOf(pushed(2000), 'lateral-embedment').counted).toBe('counted')
+    expect(checkOf(pushed(1900), 'lateral-embedment')).toMatchObject({
+      counted: 'not counted',
+      why: 'concrete-around-post-too-weak',
+      allowable: null,
+    })
+    expect(pushed(1900).checks.some((check) => check.id === 'lateral-broms')).toBe(false)
+  })
+})
+
 describe('[C26] the hinge of a bracket passes no moment', () => {
   const chosen = setChoice(defaultDocument, 'fill.kind', 'mixed-bracket-pier')
   const { spec } = chosen.ok ? chosen.value : expect.fail('no bracket pier')

@@ -8,6 +8,7 @@ import { workedHeightAboveSoundGround } from '../../engineering/soil/lateralGrou
 import { lateralDepthLimit } from '../../engineering/soil/lateralNonconstrained.ts'
 import { workedBearingWidth } from '../../engineering/soil/lateralWidth.ts'
 import { effectiveStress } from '../../engineering/soil/verticalStress.ts'
+import { backfillMinimum } from '../../engineering/tables/concrete.ts'
 import { waterUnitWeight } from '../../engineering/tables/materials.ts'
 import { postSections } from '../../engineering/tables/postSections.ts'
 import { fillKind } from '../../kinds/index.ts'
@@ -40,6 +41,8 @@ const nothingEntered: Counting = { counted: 'not counted', why: 'no-sideways-val
 const noPressure: Counting = { counted: 'not counted', why: 'ground-no-heavier-than-water', sources: ['user'] }
 /** A hinge hands on a push, and no moment of it. */
 const aboveHinge: Counting = { counted: 'not counted', why: 'hinge-passes-no-moment', sources: ['statics'] }
+/** The width of the hole bears sideways where the concrete around a post is at least as strong as the code asks for. */
+const weakAround: Counting = { counted: 'not counted', why: 'concrete-around-post-too-weak', sources: [backfillMinimum.source] }
 const onSlope: Counting = { counted: "engineer's judgement", why: 'sideways-on-slope', sources: ['computed-here'] }
 
 /** Null where no embedment is left below the soil that carries nothing. */
@@ -58,6 +61,7 @@ export function lateralSite(frame: PierFrame, column: SoilColumn, demand: Demand
   const isEntered = soilsBetween(column, { from, to }).every((values) => values.lateral > 0)
   const ground = gradient.value > 0 ? (spec.site.slope > levelEnough ? onSlope : null) : isEntered ? noPressure : nothingEntered
   const { sideways } = countingOf(spec)
+  const isWeak = lateralWidth === 'hole' && spec.support.kind === 'embedded' && spec.concrete.strength < backfillMinimum.value * (1 - 1e-9)
   const isAboveHinge = spec.support.kind === 'bracket' && height !== null && height > foot + 1e-9
   return {
     column,
@@ -77,7 +81,7 @@ export function lateralSite(frame: PierFrame, column: SoilColumn, demand: Demand
     from,
     to,
     gradient,
-    counting: isAboveHinge ? aboveHinge : ground ? lessCounted(sideways, ground) : sideways,
+    counting: isAboveHinge ? aboveHinge : isWeak ? weakAround : ground ? lessCounted(sideways, ground) : sideways,
     where: lateralWidth === 'hole' ? frame.lifts.map((lift) => lift.id) : ['post'],
   }
 }

@@ -33,7 +33,7 @@ function upliftByConcrete(frame: PierFrame, zones: () => readonly Zone[]): Chain
   return there([
     pull === null ? null : breakoutLink(frame, pull),
     part === null ? null : concreteTension(frame, part, zones),
-    pull === null ? null : bellNeck(frame, pull),
+    pull === null ? null : bellNeck(frame, pull, zones),
   ])
 }
 

@@ -15,7 +15,7 @@ import { barsAcross } from './barsAcross.ts'
  * @param zones of the pier, asked for only when the work is shown
  */
 export function concreteTension(frame: PierFrame, plane: number, zones: () => readonly Zone[]): ChainLink | null {
-  return across('concrete-tension', frame, plane, (host) => [weightBelow(frame, zones(), host, plane)])
+  return across('concrete-tension', frame, plane, zones)
 }
 
 /** Level of the neck of a bell [m], signed; null without one below what pulls on the concrete. */
@@ -25,18 +25,12 @@ function neckLevel({ spec, profile, fillBottom }: PierFrame, pull: number): numb
 }
 
 /** The same at the neck of a bell, where it would tear off: needed where the ground that it lifts is what is counted. */
-export function bellNeck(frame: PierFrame, pull: number): ChainLink | null {
+export function bellNeck(frame: PierFrame, pull: number, zones: () => readonly Zone[]): ChainLink | null {
   const neck = neckLevel(frame, pull)
-  return neck === null ? null : across('bell-neck', frame, neck)
+  return neck === null ? null : across('bell-neck', frame, neck, zones)
 }
 
-/** @param below what else is shown of the mix below the plane, which the lift with this id is made of */
-function across(
-  id: 'concrete-tension' | 'bell-neck',
-  frame: PierFrame,
-  plane: number,
-  below: (host: string) => readonly Worked[] = () => [],
-): ChainLink | null {
+function across(id: 'concrete-tension' | 'bell-neck', frame: PierFrame, plane: number, zones: () => readonly Zone[]): ChainLink | null {
   const host = liftAt(frame, plane - 1e-9)
   if (host === null) return null
   const { counting, allowable, worked } = barsAcross(frame, plane)
@@ -47,7 +41,7 @@ function across(
     allowable,
     show: () => ({
       where: [host, ...(worked.length > 0 ? ['vertical-bars'] : [])],
-      worked: [given('parting-level', -plane, 'length', { formula: 'z_p' }), ...below(host), ...worked],
+      worked: [given('parting-level', -plane, 'length', { formula: 'z_p' }), weightBelow(frame, zones(), host, plane), ...worked],
     }),
   })
 }
